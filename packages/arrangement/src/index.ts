@@ -1,0 +1,3 @@
+export * from './drawing.ts';
+export * from './identity.ts';
+export * from './types.ts';

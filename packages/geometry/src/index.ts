@@ -1,0 +1,3 @@
+export * from './point.ts';
+export * from './result.ts';
+export * from './tolerance.ts';

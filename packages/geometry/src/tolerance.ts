@@ -1,0 +1,34 @@
+/**
+ * The only home of tolerances. Each has a name, a unit, why it is as large as it is, and what goes wrong when
+ * it is larger or smaller. No other file holds a bare small number that decides about geometry.
+ */
+
+/**
+ * Inches. An end drawn within this distance of another end, a corner or a line is taken to be on it.
+ *
+ * 1/64 in is what hand-drawn files are off by, and less than a needle's width, so no sewable shape is lost.
+ * Larger would swallow real details (a 1/32 in sliver is at least seen and reported); smaller would leave
+ * hand-drawn files full of loose ends.
+ */
+export const SNAP_DISTANCE = 1 / 64;
+
+/**
+ * Inches. A seam is straight for the sewer when no point of it is farther than this from one line; so splits
+ * that fit one line within it are one line, and a crossing within it of a third line lies on that line too.
+ *
+ * 1/128 in (0.2 mm) is the width of a printed line. Larger would call bent seams straight; smaller would refuse
+ * seams that no one could sew more exactly.
+ */
+export const STRAIGHT_WITHIN = 1 / 128;
+
+/**
+ * Inches. Coordinates that differ by less are the same number written twice.
+ *
+ * Far above the rounding of doubles at 120 in (1.4e-14) and of six-decimal files (5e-7); far below anything
+ * that can be printed. Larger would hide differences that findings should tell of; smaller would report
+ * the sixth decimal of a drawing program as imprecise drawing.
+ */
+export const SAME_COORDINATE = 1e-6;
+
+/** Inches. The largest finished side of a block; beyond it the number was almost surely meant in another unit. */
+export const LARGEST_SIZE = 120;
