@@ -32,3 +32,26 @@ export const SAME_COORDINATE = 1e-6;
 
 /** Inches. The largest finished side of a block; beyond it the number was almost surely meant in another unit. */
 export const LARGEST_SIZE = 120;
+
+/**
+ * Inches. How much deeper inside a patch a label could have stood than where we put it.
+ *
+ * 1/256 in (0.1 mm) is not seen. Larger would push labels visibly off the middle; smaller costs time on every
+ * edit for every patch, and is within half a printed line.
+ */
+export const DEEPEST_WITHIN = 1 / 256;
+
+/**
+ * No unit: perimeter² ÷ area, 16 for a square. A shape beyond it is a sliver (a strip 2,500 times as long as
+ * wide, such as 6 in × 1/400 in): no label fits, and any good point inside will do.
+ *
+ * Larger would let one sliver of a careless drawing take the search millions of steps; smaller would put the
+ * labels of real, narrow strips off their middle.
+ */
+export const SLIVER_RATIO = 10_000;
+
+/** Inches. The smallest finished side: below it, four snap distances, the parts of a block snap to one another. */
+export const SMALLEST_SIZE = 1 / 16;
+
+/** Inches. The largest seam allowance; beyond it the number was almost surely meant in another unit. */
+export const LARGEST_ALLOWANCE = 2;
