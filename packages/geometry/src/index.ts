@@ -1,5 +1,6 @@
 export * from './check-simple.ts';
 export * from './deepest-point.ts';
+export * from './length.ts';
 export * from './line.ts';
 export * from './point.ts';
 export * from './polygon.ts';
