@@ -1,0 +1,127 @@
+import type { Box, Point } from '@seamwright/geometry';
+import Konva from 'konva/lib/Core.js';
+import { Maximize, ZoomIn, ZoomOut } from 'lucide-react';
+import { type KeyboardEvent, type ReactNode, useCallback, useEffect, useRef, useState } from 'react';
+import { Stage } from 'react-konva/lib/ReactKonvaCore.js';
+import { IconButton } from '../ui/button.tsx';
+import styles from './block-canvas.module.css';
+import type { CanvasPointer } from './pointer.ts';
+import { useGestures } from './use-gestures.ts';
+import { useSize } from './use-size.ts';
+import { fit, pan, type Size, type View, zoomAt } from './view.ts';
+import { ScaleContext, ViewContext } from './view-context.ts';
+
+// More than two device pixels per CSS pixel costs time at every draw and shows nothing.
+Konva.pixelRatio = Math.min(globalThis.devicePixelRatio ?? 1, 2);
+
+interface BlockCanvasProps {
+  /** What screen readers call it. */
+  readonly label: string;
+  /** Id of the element that describes what can be done here, for screen readers. */
+  readonly describedBy?: string;
+  /** What "fit" shows, inches. A different box fits anew. */
+  readonly bounds: Box;
+  /** Pixels round the block at "fit". */
+  readonly margin?: number;
+  /** `tool`: presses go to `onPointer`. `pan` (the default): drags move the view, taps go to `onPointer`. */
+  readonly drag?: 'tool' | 'pan';
+  readonly onPointer?: (event: CanvasPointer) => void;
+  /** Keys while the canvas has the focus; true: taken, so the canvas does nothing with it. */
+  readonly onKey?: (event: KeyboardEvent) => boolean;
+  readonly cursor?: string;
+  /** Konva layers: {@link BlockLayer}s. At most three. */
+  readonly children: ReactNode;
+  /** DOM laid over the canvas. */
+  readonly overlay?: ReactNode;
+  readonly testId?: string;
+}
+
+const MARGIN = 28;
+/** CSS pixels that one press of an arrow key moves the view. */
+const KEY_PAN = 40;
+const KEY_ZOOM = 1.25;
+
+const ARROWS: Readonly<Record<string, readonly [number, number]>> = {
+  ArrowLeft: [1, 0],
+  ArrowRight: [-1, 0],
+  ArrowUp: [0, 1],
+  ArrowDown: [0, -1],
+};
+
+/** A canvas that shows a block, with zoom and pan by mouse, wheel, keys and touch. */
+export function BlockCanvas(props: BlockCanvasProps) {
+  const { bounds, margin = MARGIN } = props;
+  const element = useRef<HTMLDivElement>(null);
+  const size = useSize(element);
+  const fitting = size === null ? null : fit(bounds, size, margin);
+  const [moved, setMoved] = useState<{ view: View; size: Size } | null>(null);
+
+  // Another block, another size of block: what had been looked at closely is gone.
+  const { minX, minY, maxX, maxY } = bounds;
+  // biome-ignore lint/correctness/useExhaustiveDependencies: the box's numbers are what matters, not the object
+  useEffect(() => setMoved(null), [minX, minY, maxX, maxY]);
+
+  const view = moved?.view ?? fitting ?? { scale: 1, x: 0, y: 0 };
+  const setView = useCallback((next: View) => size !== null && setMoved({ view: next, size }), [size]);
+  useGestures(element, {
+    view,
+    fitting: fitting ?? view,
+    drag: props.drag ?? 'pan',
+    setView,
+    onPointer: props.onPointer,
+  });
+
+  const zoom = (factor: number) => {
+    if (size === null || fitting === null) return;
+    const middle: Point<'screen'> = { x: size.width / 2, y: size.height / 2 };
+    setView(zoomAt(view, middle, factor, fitting));
+  };
+  const keyDown = (event: KeyboardEvent) => {
+    if (event.target !== event.currentTarget || event.defaultPrevented) return;
+    if (props.onKey?.(event) === true) {
+      event.preventDefault();
+      return;
+    }
+    if (event.ctrlKey || event.metaKey || event.altKey) return;
+    const arrow = ARROWS[event.key];
+    if (arrow !== undefined) setView(pan(view, arrow[0] * KEY_PAN, arrow[1] * KEY_PAN));
+    else if (event.key === '+' || event.key === '=') zoom(KEY_ZOOM);
+    else if (event.key === '-') zoom(1 / KEY_ZOOM);
+    else if (event.key === '0') setMoved(null);
+    else return;
+    event.preventDefault();
+  };
+
+  return (
+    <div className={styles.frame}>
+      <div
+        ref={element}
+        className={styles.canvas}
+        style={{ cursor: props.cursor }}
+        role="application"
+        aria-roledescription="canvas"
+        aria-label={props.label}
+        aria-describedby={props.describedBy}
+        tabIndex={0}
+        onKeyDown={keyDown}
+        data-testid={props.testId}
+      >
+        {size !== null && (
+          <ViewContext value={view}>
+            <ScaleContext value={view.scale}>
+              <Stage width={size.width} height={size.height} listening={false} aria-hidden="true">
+                {props.children}
+              </Stage>
+            </ScaleContext>
+          </ViewContext>
+        )}
+      </div>
+      {props.overlay}
+      <div className={styles.zoom} role="toolbar" aria-label={`Zoom, ${props.label}`}>
+        <IconButton label="Zoom in" icon={ZoomIn} onClick={() => zoom(KEY_ZOOM)} />
+        <IconButton label="Zoom out" icon={ZoomOut} onClick={() => zoom(1 / KEY_ZOOM)} />
+        <IconButton label="Show the whole block" icon={Maximize} onClick={() => setMoved(null)} />
+      </div>
+    </div>
+  );
+}

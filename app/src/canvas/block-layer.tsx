@@ -1,0 +1,13 @@
+import type { ReactNode } from 'react';
+import { Layer } from 'react-konva/lib/ReactKonvaCore.js';
+import { useView } from './view-context.ts';
+
+/** A Konva layer in block coordinates: what is inside is given in inches and follows the view. */
+export function BlockLayer({ children }: { readonly children: ReactNode }) {
+  const { scale, x, y } = useView();
+  return (
+    <Layer listening={false} x={x} y={y} scaleX={scale} scaleY={scale}>
+      {children}
+    </Layer>
+  );
+}

@@ -1,0 +1,68 @@
+import type { Finding } from '@seamwright/arrangement';
+import 'konva/lib/shapes/Line.js';
+import 'konva/lib/shapes/Text.js';
+import { memo } from 'react';
+import { Group, Line, Text } from 'react-konva/lib/ReactKonvaCore.js';
+import { flat } from './outline-shape.tsx';
+import { inFront, type Place } from './patch-shape.tsx';
+import { FACE, useTheme } from './theme.ts';
+import { useScale } from './view-context.ts';
+
+interface FindingMarkProps {
+  readonly finding: Finding;
+  /** Its number in the list of findings, from 1. */
+  readonly number: number;
+  readonly place?: Place;
+}
+
+/** CSS pixels. */
+const SIZE = 11;
+
+/** An octagon stops, a triangle warns: the sign alone tells an error from a caution. */
+const OCTAGON = [22.5, 67.5, 112.5, 157.5, 202.5, 247.5, 292.5, 337.5].map((degrees) => ({
+  x: SIZE * Math.cos((degrees * Math.PI) / 180),
+  y: SIZE * Math.sin((degrees * Math.PI) / 180),
+}));
+const TRIANGLE = [
+  { x: 0, y: -13 },
+  { x: 13, y: 10 },
+  { x: -13, y: 10 },
+];
+
+/** A finding's sign and number at each of its places, the same size at every zoom. */
+export const FindingMark = memo(function FindingMark({ finding, number, place = inFront }: FindingMarkProps) {
+  const theme = useTheme();
+  const scale = useScale();
+  const error = finding.severity === 'error';
+  return finding.at.map((point, index) => {
+    const at = place(point);
+    return (
+      // biome-ignore lint/suspicious/noArrayIndexKey: places have no name of their own
+      <Group key={index} x={at.x} y={at.y} scaleX={1 / scale} scaleY={1 / scale}>
+        <Line
+          points={flat(error ? OCTAGON : TRIANGLE)}
+          closed
+          fill={error ? theme.wrong : theme.caution}
+          stroke={theme.sheet}
+          strokeWidth={1.5}
+          lineJoin="round"
+          perfectDrawEnabled={false}
+        />
+        <Text
+          text={String(number)}
+          x={-20}
+          y={error ? -7 : -5}
+          width={40}
+          height={15}
+          align="center"
+          verticalAlign="middle"
+          fontFamily={FACE}
+          fontStyle="700"
+          fontSize={error ? 13 : 12}
+          fill={error ? theme['on-wrong'] : theme['on-caution']}
+          perfectDrawEnabled={false}
+        />
+      </Group>
+    );
+  });
+});

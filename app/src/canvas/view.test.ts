@@ -1,0 +1,48 @@
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { fit, pan, toBlock, toScreen, zoomAt } from './view.ts';
+
+const BOX = { minX: 0, minY: 0, maxX: 8, maxY: 10 };
+const SIZE = { width: 640, height: 480 };
+const FIT = fit(BOX, SIZE, 20);
+
+test('fitting shows the whole box, centred, and touches the margin on the tighter side', () => {
+  expect(toScreen(FIT, { x: 0, y: 0 }).y).toBeCloseTo(20);
+  expect(toScreen(FIT, { x: 8, y: 10 }).y).toBeCloseTo(460);
+  expect(toScreen(FIT, { x: 4, y: 5 })).toEqual({ x: 320, y: 240 });
+});
+
+const coordinate = fc.double({ min: -50, max: 700, noNaN: true });
+const place = fc.record({ x: coordinate, y: coordinate });
+
+test('zooming keeps the point under the pointer where it is', () => {
+  fc.assert(
+    fc.property(place, fc.double({ min: 0.05, max: 20, noNaN: true }), (at, factor) => {
+      const before = toBlock(FIT, at);
+      const after = toBlock(zoomAt(FIT, at, factor, FIT), at);
+      expect(after.x).toBeCloseTo(before.x, 6);
+      expect(after.y).toBeCloseTo(before.y, 6);
+    }),
+    { seed: 1 },
+  );
+});
+
+test('screen and block coordinates are each other’s inverse', () => {
+  fc.assert(
+    fc.property(place, coordinate, coordinate, (at, dx, dy) => {
+      const view = pan(FIT, dx, dy);
+      const round = toScreen(view, toBlock(view, at));
+      expect(round.x).toBeCloseTo(at.x, 6);
+      expect(round.y).toBeCloseTo(at.y, 6);
+    }),
+    { seed: 2 },
+  );
+});
+
+test('zooming stops at its limits and can be undone from there', () => {
+  let view = FIT;
+  for (let i = 0; i < 100; i++) view = zoomAt(view, { x: 1, y: 1 }, 2, FIT);
+  expect(view.scale).toBeCloseTo(FIT.scale * 60);
+  for (let i = 0; i < 100; i++) view = zoomAt(view, { x: 1, y: 1 }, 0.5, FIT);
+  expect(view.scale).toBeCloseTo(FIT.scale / 4);
+});

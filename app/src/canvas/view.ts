@@ -1,0 +1,57 @@
+import type { Box, Point } from '@seamwright/geometry';
+
+/** Where the block lies on the canvas: screen = block × scale + (x, y). */
+export interface View {
+  /** CSS pixels per inch. */
+  readonly scale: number;
+  /** CSS pixels. */
+  readonly x: number;
+  readonly y: number;
+}
+
+export interface Size {
+  readonly width: number;
+  readonly height: number;
+}
+
+/** How far in and out one can go, as multiples of the fitting scale. */
+const FARTHEST_OUT = 0.25;
+const CLOSEST_IN = 60;
+
+/** The view that shows the whole of `box`, centred, with at least `margin` pixels all round. */
+export function fit(box: Box, size: Size, margin: number): View {
+  const width = Math.max(box.maxX - box.minX, Number.MIN_VALUE);
+  const height = Math.max(box.maxY - box.minY, Number.MIN_VALUE);
+  const room = (length: number) => Math.max(length - 2 * margin, 1);
+  const scale = Math.min(room(size.width) / width, room(size.height) / height);
+  return {
+    scale,
+    x: size.width / 2 - ((box.minX + box.maxX) / 2) * scale,
+    y: size.height / 2 - ((box.minY + box.maxY) / 2) * scale,
+  };
+}
+
+/** Zooms by `factor` so that the block's point under `at` stays under it; stops at the limits round `fitting`. */
+export function zoomAt(view: View, at: Point<'screen'>, factor: number, fitting: View): View {
+  const least = fitting.scale * FARTHEST_OUT;
+  const most = fitting.scale * CLOSEST_IN;
+  const scale = Math.min(Math.max(view.scale * factor, least), most);
+  const ratio = scale / view.scale;
+  return { scale, x: at.x - (at.x - view.x) * ratio, y: at.y - (at.y - view.y) * ratio };
+}
+
+export const pan = (view: View, dx: number, dy: number): View => ({
+  scale: view.scale,
+  x: view.x + dx,
+  y: view.y + dy,
+});
+
+export const toScreen = (view: View, at: Point): Point<'screen'> => ({
+  x: at.x * view.scale + view.x,
+  y: at.y * view.scale + view.y,
+});
+
+export const toBlock = (view: View, at: Point<'screen'>): Point => ({
+  x: (at.x - view.x) / view.scale,
+  y: (at.y - view.y) / view.scale,
+});

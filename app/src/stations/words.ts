@@ -1,0 +1,21 @@
+import type { Work } from '../store/work.ts';
+import { counted } from '../ui/plural.ts';
+
+/** `12 patches`; what stands in the way when the drawing cannot be taken apart. */
+export function draftWord({ study }: Work): string {
+  if (study === null) return '…';
+  if (study.arrangement === null) return 'outline to mend';
+  return counted(study.arrangement.patches.length, 'patch', 'patches');
+}
+
+export function orderWord({ study }: Work): string {
+  if (study === null) return '…';
+  if (study.plan === null) return 'nothing to sew yet';
+  if (study.plan.verdict === 'not sewable') return 'not sewable';
+  return `sews on ${counted(study.plan.sections.length, 'foundation')}`;
+}
+
+export function paperWord({ study }: Work): string {
+  if (study === null) return '…';
+  return study.plan === null || study.plan.verdict === 'not sewable' ? 'no sheets yet' : '';
+}

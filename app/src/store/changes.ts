@@ -1,0 +1,115 @@
+import type { Drawing } from '@seamwright/arrangement';
+import { type Result, sentence } from '@seamwright/geometry';
+import {
+  type Block,
+  endGroup,
+  type LengthUnit,
+  type Pattern,
+  record,
+  redoLabel,
+  redo as redone,
+  undoLabel,
+  undo as undone,
+} from '@seamwright/pattern';
+import { announce, warn } from './notices.ts';
+import { currentBlock, NOTHING, pattern, useWork } from './work.ts';
+
+/**
+ * The way every edit of the open block's drawing goes: `edit` makes the new drawing, and one step for undo is
+ * kept under `label` (`Add split`). A problem leaves the drawing as it was and is shown as a sentence. Ends what a
+ * tool had in hand. With a `group`, edits that follow one another with the same key are one step.
+ */
+export function change(
+  label: string,
+  edit: (drawing: Drawing) => Result<Drawing>,
+  group: string | null = null,
+): Result<Drawing> {
+  const block = currentBlock(useWork.getState());
+  const result = edit(block.drawing);
+  if (!result.ok) {
+    holdInHand(null);
+    warn(sentence(result.problem));
+  } else {
+    const drawing = result.value;
+    const same = drawing === block.drawing;
+    changeBlock(label, block.id, (before) => (same ? before : { ...before, drawing }), group);
+  }
+  return result;
+}
+
+/** Shows and studies `drawing` without making it part of the document; null lets go. For drags under way. */
+export function holdInHand(drawing: Drawing | null): void {
+  if (useWork.getState().inHand !== drawing) useWork.setState({ inHand: drawing });
+}
+
+/** One step for undo that changes one block. */
+export function changeBlock(
+  label: string,
+  id: string,
+  edit: (block: Block) => Block,
+  group: string | null = null,
+): void {
+  const edited = (block: Block) => (block.id === id ? edit(block) : block);
+  changePattern(
+    label,
+    (before) => {
+      const blocks = before.blocks.map(edited);
+      return blocks.every((block, i) => block === before.blocks[i]) ? before : { ...before, blocks };
+    },
+    group,
+  );
+}
+
+/** One step for undo that changes the pattern. */
+export function changePattern(
+  label: string,
+  edit: (pattern: Pattern) => Pattern,
+  group: string | null = null,
+): void {
+  useWork.setState((work) => ({
+    history: record(work.history, edit(pattern(work)), label, group),
+    inHand: null,
+  }));
+}
+
+/** The next edit is a step of its own, whatever its group: for when a field is left or a drag ends. */
+export function endStep(): void {
+  useWork.setState((work) => ({ history: endGroup(work.history) }));
+}
+
+/** Replaces the present document without a step: for what follows from the last step, or is no edit at all. */
+export function amendPattern(edit: (pattern: Pattern) => Pattern): void {
+  useWork.setState((work) => {
+    const present = edit(pattern(work));
+    return present === pattern(work) ? work : { history: { ...work.history, present } };
+  });
+}
+
+/** Inches or centimetres: how lengths are shown, no edit of the work, so no step. */
+export function showIn(unit: LengthUnit): void {
+  if (pattern(useWork.getState()).unit === unit) return;
+  amendPattern((before) => ({ ...before, unit }));
+  announce(unit === 'in' ? 'Lengths in inches' : 'Lengths in centimetres');
+}
+
+export function undo(): void {
+  const { history } = useWork.getState();
+  const label = undoLabel(history);
+  if (label === null) return;
+  const { unit } = history.present;
+  useWork.setState({ history: inUnit(undone(history), unit), selection: NOTHING, inHand: null });
+  announce(`Undone: ${label}`);
+}
+
+export function redo(): void {
+  const { history } = useWork.getState();
+  const label = redoLabel(history);
+  if (label === null) return;
+  const { unit } = history.present;
+  useWork.setState({ history: inUnit(redone(history), unit), selection: NOTHING, inHand: null });
+  announce(`Done again: ${label}`);
+}
+
+/** Undo takes back work, not the unit that the maker reads in. */
+const inUnit = <H extends { readonly present: Pattern }>(history: H, unit: LengthUnit): H =>
+  history.present.unit === unit ? history : { ...history, present: { ...history.present, unit } };

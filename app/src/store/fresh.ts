@@ -1,0 +1,35 @@
+import type { Drawing } from '@seamwright/arrangement';
+import type { Block, Pattern } from '@seamwright/pattern';
+
+/** A new id: unique in any document it may be pasted into. */
+export const newId = (): string => crypto.randomUUID();
+
+/** Inches: the side of the square that new blocks begin with; the size most asked for. */
+const FRESH_SIDE = 6;
+
+function square(side: number): Drawing {
+  const corners = [
+    { id: 'p1', x: 0, y: 0 },
+    { id: 'p2', x: side, y: 0 },
+    { id: 'p3', x: side, y: side },
+    { id: 'p4', x: 0, y: side },
+  ];
+  return {
+    points: Object.fromEntries(corners.map((corner) => [corner.id, corner])),
+    outline: corners.map((corner) => corner.id),
+    splits: [],
+  };
+}
+
+export function freshBlock(name: string): Block {
+  return { id: newId(), name, drawing: square(FRESH_SIDE), grid: 0.5, patches: [] };
+}
+
+export function freshPattern(): Pattern {
+  return {
+    format: 'seamwright-pattern/1',
+    title: 'Untitled pattern',
+    unit: 'in',
+    blocks: [freshBlock('Block 1')],
+  };
+}

@@ -1,0 +1,64 @@
+import type { Drawing, LineId, PointId } from '@seamwright/arrangement';
+import { type Block, type History, type Pattern, startHistory } from '@seamwright/pattern';
+import { create } from 'zustand';
+import { subscribeWithSelector } from 'zustand/middleware';
+import type { Study } from '../study/study.ts';
+
+import { freshPattern } from './fresh.ts';
+
+/** The places in which the work is done, in the order of the work. Stations not built yet are not named here. */
+export type StationId = 'draft' | 'order' | 'paper';
+
+/** What is in hand. Kept apart from the document: undo does not touch it, and it is never saved. */
+export interface Selection {
+  readonly points: readonly PointId[];
+  readonly lines: readonly LineId[];
+  /** {@link PatchRecord} ids. */
+  readonly patches: readonly string[];
+}
+
+export const NOTHING: Selection = { points: [], lines: [], patches: [] };
+
+export interface Work {
+  /** Under which name the browser keeps this work; see `keeping/`. */
+  readonly kept: string;
+  /** The document and everything that can be undone. */
+  readonly history: History<Pattern>;
+  readonly blockId: string;
+  readonly station: StationId;
+  readonly selection: Selection;
+  /** The drawing while a tool has hold of it: shown and studied, but not yet part of the document. */
+  readonly inHand: Drawing | null;
+  /** What the study worker says of the current block; null before its first answer. */
+  readonly study: Study | null;
+}
+
+/**
+ * The one store. Components subscribe to the narrowest thing they show: `useWork(s => s.history.present.title)`.
+ * What changes it stands in `changes.ts`, `blocks.ts` and `selection.ts` as plain functions.
+ */
+export const useWork = create<Work>()(
+  subscribeWithSelector((): Work => {
+    const pattern = freshPattern();
+    return {
+      kept: '',
+      history: startHistory(pattern),
+      blockId: pattern.blocks[0]!.id,
+      station: 'draft',
+      selection: NOTHING,
+      inHand: null,
+      study: null,
+    };
+  }),
+);
+
+export const pattern = (work: Work): Pattern => work.history.present;
+
+/** The block that is open. A pattern always has one; an id that is gone (undo of "new block") means the first. */
+export function currentBlock(work: Work): Block {
+  const { blocks } = work.history.present;
+  return blocks.find((block) => block.id === work.blockId) ?? blocks[0]!;
+}
+
+/** The drawing as it is to be shown: the one a tool has hold of, otherwise the document's. */
+export const currentDrawing = (work: Work): Drawing => work.inHand ?? currentBlock(work).drawing;

@@ -1,0 +1,48 @@
+import { X } from 'lucide-react';
+import { type ReactNode, useEffect, useId, useRef } from 'react';
+import { IconButton } from './button.tsx';
+import styles from './dialog.module.css';
+
+interface DialogProps {
+  readonly title: string;
+  readonly open: boolean;
+  readonly onClose: () => void;
+  readonly children: ReactNode;
+  /** The buttons at the end. */
+  readonly actions?: ReactNode;
+}
+
+/** A dialog that has the keyboard until it is closed: Escape, its button, or a press beside it. */
+export function Dialog({ title, open, onClose, children, actions }: DialogProps) {
+  const element = useRef<HTMLDialogElement>(null);
+  const heading = useId();
+
+  useEffect(() => {
+    const dialog = element.current;
+    if (dialog === null) return;
+    if (open && !dialog.open) dialog.showModal();
+    if (!open && dialog.open) dialog.close();
+  }, [open]);
+
+  return (
+    // biome-ignore lint/a11y/useKeyWithClickEvents: Escape does the same by keyboard
+    <dialog
+      ref={element}
+      className={styles.dialog}
+      aria-labelledby={heading}
+      onClose={onClose}
+      onClick={(event) => event.target === event.currentTarget && onClose()}
+    >
+      {open && (
+        <div className={styles.body}>
+          <header className={styles.header}>
+            <h2 id={heading}>{title}</h2>
+            <IconButton label="Close" icon={X} onClick={onClose} />
+          </header>
+          <div className={styles.content}>{children}</div>
+          {actions !== undefined && <footer className={styles.actions}>{actions}</footer>}
+        </div>
+      )}
+    </dialog>
+  );
+}
