@@ -2,6 +2,7 @@ export * from './check-simple.ts';
 export * from './deepest-point.ts';
 export * from './length.ts';
 export * from './line.ts';
+export * from './offset.ts';
 export * from './point.ts';
 export * from './polygon.ts';
 export * from './predicates.ts';

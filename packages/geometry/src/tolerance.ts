@@ -55,3 +55,30 @@ export const SMALLEST_SIZE = 1 / 16;
 
 /** Inches. The largest seam allowance; beyond it the number was almost surely meant in another unit. */
 export const LARGEST_ALLOWANCE = 2;
+
+/**
+ * No unit: in allowances. The tip of a mitre is cut square across where it would be farther than this from the
+ * corner of the sew line; so it is for corners below 2·asin(1/3) = 38.9°.
+ *
+ * 3 leaves the 45° corners of half-square triangles and diamonds whole (their tips are 2.61 allowances off), to
+ * which the trade's cutting sizes are measured. Larger would print long tips of paper that hold no seam (at 1°,
+ * 29 in for a quarter inch); smaller would shorten corners by which pieces are lined up, and below 1 the
+ * allowance itself would be cut.
+ */
+export const MITRE_REACH = 3;
+
+/**
+ * Decimals of an inch. The grid on which overlapping strips of a concave outline's allowance are united.
+ *
+ * At 8 the whole numbers for a block of 120 in stay below 2^34, far from where the library's arithmetic ends.
+ * Fewer decimals give visible errors in congruence checks; more buy nothing on paper.
+ */
+export const OUTLINE_DECIMALS = 8;
+
+/**
+ * Inches. How far a corner that was computed on that grid may lie from where it should: ten steps of the grid.
+ *
+ * A tenth of {@link SAME_COORDINATE}, so that it is never taken for a difference. Larger would move corners that
+ * are meant; smaller would leave corners in the middle of straight edges.
+ */
+export const OUTLINE_ROUNDING = 1e-7;
