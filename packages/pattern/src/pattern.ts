@@ -1,7 +1,5 @@
 import type { Drawing, PatchRecord } from '@seamwright/arrangement';
-
-/** Which units lengths are shown in. Stored lengths are always inches. */
-export type LengthUnit = 'in' | 'cm';
+import type { LengthUnit } from '@seamwright/geometry';
 
 /** One block of the pattern: its drawing at finished size, and what the maker gave its patches. */
 export interface Block {
@@ -18,6 +16,7 @@ export interface Block {
 export interface Pattern {
   readonly format: 'seamwright-pattern/1';
   readonly title: string;
+  /** Which units lengths are shown in. Stored lengths are always inches. */
   readonly unit: LengthUnit;
   readonly blocks: readonly Block[];
 }

@@ -1,0 +1,28 @@
+import type { Problem } from '@seamwright/geometry';
+
+/**
+ * Characters of the largest file that is opened (20 MB where each is one byte).
+ *
+ * A pattern with a hundred blocks has well under one million. Larger would let a wrong file fill the memory:
+ * twenty million characters of SVG take about 1 GB while they are read.
+ */
+export const LARGEST_FILE = 20_000_000;
+
+/** Levels of groups in groups of an SVG drawing. Drawing programs nest a few; each costs work for every shape inside. */
+export const DEEPEST_NESTING = 200;
+
+/**
+ * Inches from the outline's corner. Nothing is drawn farther out: parts beyond the outline are cut off anyway, and
+ * numbers as large as 1e300 cannot be reckoned with.
+ */
+export const FARTHEST_POINT = 10_000;
+
+/** Why a text of that many characters is not opened; null when it may be. */
+export const tooLarge = (characters: number): Problem | null =>
+  characters <= LARGEST_FILE
+    ? null
+    : {
+        what: `The file has ${Math.round(characters / 1e6)} MB, and no more than ${LARGEST_FILE / 1e6} MB are opened`,
+        where: '',
+        remedy: 'Check that this is the right file; take pictures out of it and save it again',
+      };

@@ -1,0 +1,69 @@
+import { fail, ok, type Problem, type Result } from '@seamwright/geometry';
+import { DOMParser, type Element, ParseError } from '@xmldom/xmldom';
+import { tooLarge } from '../limits.ts';
+
+const SVG_NAMESPACE = 'http://www.w3.org/2000/svg';
+
+/**
+ * The outermost `svg` element of a text. Nothing outside the text is ever fetched, and entities are refused rather
+ * than expanded: a few lines of nested ones make gigabytes.
+ */
+export function parseSvg(text: string): Result<Element> {
+  const tooLong = tooLarge(text.length);
+  if (tooLong !== null) return { ok: false, problem: tooLong };
+  const entity = placeOfEntity(text);
+  if (entity !== null) {
+    return fail(
+      'The file declares entities, which are never expanded',
+      `line ${entity}`,
+      'Save the drawing as plain SVG, without entities in its DOCTYPE',
+    );
+  }
+
+  let unsound: Problem | null = null;
+  const parser = new DOMParser({
+    onError: (level, message, handler: { locator?: { lineNumber?: number } }) => {
+      if (level === 'warning') return;
+      unsound = notXml(message, handler.locator?.lineNumber ?? 0);
+      // Any exception stops the parser.
+      throw new Error(message);
+    },
+  });
+  let root: Element | null;
+  try {
+    root = parser.parseFromString(text.replace(/^\uFEFF/, ''), 'image/svg+xml').documentElement;
+  } catch (error) {
+    if (!(error instanceof ParseError)) throw error;
+    return { ok: false, problem: unsound ?? notXml(error.message, 0) };
+  }
+  if (root === null || !isSvg(root, 'svg')) {
+    return fail(
+      `The file is XML but no SVG drawing: its outermost element is "${root?.nodeName ?? ''}"`,
+      `line ${root?.lineNumber ?? 1}`,
+      'Choose an SVG drawing',
+    );
+  }
+  return ok(root);
+}
+
+/** Whether an element is SVG's own (not some drawing program's) and has that name. Files without a namespace are let pass. */
+export const isSvg = (element: Element, name: string): boolean =>
+  element.localName === name && isOfSvg(element);
+
+export const isOfSvg = (element: Element): boolean =>
+  element.namespaceURI === SVG_NAMESPACE || element.namespaceURI === null;
+
+/** The parser's own words are kept: they are short, and whoever mends XML by hand knows them. */
+const notXml = (message: string, line: number): Problem => ({
+  what: `The file is not sound XML: ${message.replace(/^(element parse error: )?(Error: )?/, '').slice(0, 200)}`,
+  where: line > 0 ? `line ${line}` : '',
+  remedy: 'Save the drawing as SVG again, or mend that place',
+});
+
+/** The line, from 1, of the first entity declaration that is not in a comment; null when there is none. */
+function placeOfEntity(text: string): number | null {
+  if (!text.includes('<!ENTITY')) return null;
+  const uncommented = text.replace(/<!--[\s\S]*?-->/g, (comment) => comment.replace(/[^\n]/g, ' '));
+  const at = uncommented.indexOf('<!ENTITY');
+  return at < 0 ? null : uncommented.slice(0, at).split('\n').length;
+}

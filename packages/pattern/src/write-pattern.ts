@@ -1,0 +1,30 @@
+import type { Drawing, DrawingPoint } from '@seamwright/arrangement';
+import type { Block, Pattern } from './pattern.ts';
+import { prettyJson } from './pretty-json.ts';
+
+/**
+ * The text of a pattern file. The same pattern gives the same bytes, whatever order its objects were built in: fields
+ * come in the order of the schema, points in the order of their ids (p2 before p10). Ends with a line break.
+ */
+export const writePattern = ({ format, title, unit, blocks }: Pattern): string =>
+  `${prettyJson({ format, title, unit, blocks: blocks.map(orderedBlock) })}\n`;
+
+const orderedBlock = ({ id, name, drawing, grid, patches }: Block) => ({
+  id,
+  name,
+  drawing: orderedDrawing(drawing),
+  grid,
+  patches: patches.map(({ id, signature, at, note }) => ({ id, signature, at: { x: at.x, y: at.y }, note })),
+});
+
+const orderedDrawing = ({ points, outline, splits }: Drawing) => ({
+  points: Object.fromEntries(
+    Object.entries(points)
+      .sort(([a], [b]) => a.length - b.length || (a < b ? -1 : 1))
+      .map(([key, point]) => [key, orderedPoint(point)]),
+  ),
+  outline,
+  splits: splits.map(({ id, from, to }) => ({ id, from, to })),
+});
+
+const orderedPoint = ({ id, x, y, on }: DrawingPoint) => ({ id, x, y, on });
