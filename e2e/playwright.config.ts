@@ -1,0 +1,34 @@
+import { defineConfig } from '@playwright/test';
+import { chromiumSwitches, presentChromium, thisMachine } from '../scripts/lib/find.mjs';
+
+const chromium = presentChromium(thisMachine);
+if (chromium.path === null) throw new Error(`${chromium.said}. “npm test” finds or installs one.`);
+
+export default defineConfig({
+  testDir: '.',
+  outputDir: '../test-results/e2e',
+  // One test at a time: a second browser would only make both slower on a small machine.
+  workers: 1,
+  // A test that passes the second time has failed.
+  retries: 0,
+  forbidOnly: Boolean(process.env.CI),
+  timeout: 60_000,
+  globalTimeout: 20 * 60_000,
+  reporter: [['list'], ['json', { outputFile: '../test-results/e2e.json' }]],
+  use: {
+    browserName: 'chromium',
+    // The server below is given a port that is free, and Playwright puts what it says of it in the environment.
+    baseURL: `http://127.0.0.1:${process.env.SEAMWRIGHT_PORT}/`,
+    viewport: { width: 1280, height: 800 },
+    locale: 'en-US',
+    timezoneId: 'UTC',
+    screenshot: 'only-on-failure',
+    trace: 'retain-on-failure',
+    launchOptions: { executablePath: chromium.path, args: chromiumSwitches(thisMachine) },
+  },
+  webServer: {
+    command: 'node scripts/serve.mjs',
+    cwd: '..',
+    wait: { stdout: /Serving on port (?<seamwright_port>\d+)/ },
+  },
+});

@@ -1,0 +1,39 @@
+import { test as plain } from '@playwright/test';
+import { expect, test, watchPage } from './test.ts';
+
+const OWN = 'http://own.example/';
+
+plain('the watch over a page tells of an error that nobody caught', async ({ page }) => {
+  const breaches = watchPage(page, OWN);
+  await page.setContent('<script>setTimeout(() => { throw new Error("uncaught"); })</script>');
+  await expect.poll(() => breaches).toEqual(['error on the page: uncaught']);
+});
+
+plain('the watch over a page tells of an error in the console', async ({ page }) => {
+  const breaches = watchPage(page, OWN);
+  await page.evaluate(() => console.error('on purpose'));
+  await expect.poll(() => breaches).toEqual(['error in the console: on purpose']);
+});
+
+plain('the watch over a page tells of a request to another computer, not of its own', async ({ page }) => {
+  const breaches = watchPage(page, OWN);
+  // Both are answered here, so neither leaves the machine.
+  await page.route('**', (route) => route.fulfill({ status: 200, body: '<!doctype html>' }));
+  await page.goto(OWN);
+  await page.evaluate(async () => {
+    await fetch('/own');
+    await fetch('data:text/plain,own');
+    await fetch('http://other.example/', { mode: 'no-cors' });
+  });
+  expect(breaches).toEqual(['a request to another computer: http://other.example/']);
+});
+
+test('a breach fails a test that found nothing else', async ({ page }) => {
+  test.fail(); // Playwright's list marks it ✘, and counts it as passed because it has to fail.
+  await page.evaluate(() => console.error('on purpose'));
+});
+
+test('a page that breaks no promise passes', async ({ page }) => {
+  await page.setContent('<p>Quiet</p>');
+  await expect(page.getByText('Quiet')).toBeVisible();
+});
