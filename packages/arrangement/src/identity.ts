@@ -1,4 +1,5 @@
-import type { Point } from '@seamwright/geometry';
+import { contains, distance, type Point } from '@seamwright/geometry';
+import type { Arrangement, Patch } from './types.ts';
 
 /**
  * A patch as the document remembers it: enough to know it again in the next arrangement, and what the maker gave
@@ -14,3 +15,57 @@ export interface PatchRecord {
   /** The maker's own words, e.g. `sail`; empty when none. */
   readonly note: string;
 }
+
+/**
+ * Knows the patches of a new arrangement again, so that each keeps its id and what the maker gave it.
+ *
+ * First by the lines round them: while lines move without changing who meets whom, these stay the same. Then by
+ * place: a patch that was divided or grew goes on as the patch that holds its old heart. Where patches were merged,
+ * the one with a note goes on, and of several the oldest. What is left gets a new id.
+ *
+ * @returns one record for each patch, in the order of `arrangement.patches`
+ */
+export function carryPatches(records: readonly PatchRecord[], arrangement: Arrangement): PatchRecord[] {
+  const { patches } = arrangement;
+  const recordOf = new Map<number, PatchRecord>();
+  const used = new Set<string>();
+  const assign = (patch: Patch, record: PatchRecord) => {
+    recordOf.set(patch.index, record);
+    used.add(record.id);
+  };
+
+  const bySignature = new Map<string, PatchRecord[]>();
+  for (const record of records) {
+    bySignature.set(record.signature, [...(bySignature.get(record.signature) ?? []), record]);
+  }
+  const pairs = patches.flatMap((patch) =>
+    (bySignature.get(patch.signature) ?? []).map((record) => ({ patch, record })),
+  );
+  pairs.sort((p, q) => distance(p.patch.heart, p.record.at) - distance(q.patch.heart, q.record.at));
+  for (const { patch, record } of pairs) {
+    if (!recordOf.has(patch.index) && !used.has(record.id)) assign(patch, record);
+  }
+
+  const left = records.filter((record) => !used.has(record.id));
+  left.sort((p, q) => Number(q.note !== '') - Number(p.note !== ''));
+  for (const record of left) {
+    const holder = patches.find(
+      (patch) => !recordOf.has(patch.index) && contains(patch.polygon, record.at) !== 'outside',
+    );
+    if (holder !== undefined) assign(holder, record);
+  }
+
+  let last = records.reduce((most, { id }) => Math.max(most, numberOf(id)), 0);
+  return patches.map((patch) => {
+    const known = recordOf.get(patch.index);
+    if (known === undefined) last += 1;
+    return {
+      id: known?.id ?? `patch${last}`,
+      signature: patch.signature,
+      at: patch.heart,
+      note: known?.note ?? '',
+    };
+  });
+}
+
+const numberOf = (id: string): number => Number(/^patch(\d+)$/.exec(id)?.[1] ?? 0);

@@ -1,3 +1,6 @@
+export * from './arrange.ts';
+export * from './boundary.ts';
 export * from './drawing.ts';
+export * from './from-segments.ts';
 export * from './identity.ts';
 export * from './types.ts';

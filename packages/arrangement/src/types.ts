@@ -28,6 +28,8 @@ export interface Edge {
   readonly from: number;
   readonly to: number;
   readonly line: number;
+  /** The splits and outline edges that were drawn along it. */
+  readonly drawn: readonly LineId[];
   /** The patch on the left and on the right when walking from `from` to `to` as seen on the screen; -1: outside the block. */
   readonly left: number;
   readonly right: number;
@@ -38,11 +40,16 @@ export interface Patch {
   readonly index: number;
   /** Corner vertices (including straight-through ones where a seam of a neighbour ends), clockwise on the screen. */
   readonly ring: readonly number[];
-  /** The edges of the ring, in the same order: `edges[i]` runs from `ring[i]` to `ring[i + 1]`. */
+  /** The edges of the ring, in the same order: `edges[i]` runs between `ring[i]` and `ring[i + 1]`. */
   readonly edges: readonly number[];
   /** Rings of shapes wholly inside this patch (islands); anticlockwise. Usually none. */
   readonly holes: readonly (readonly number[])[];
-  /** The true corners of the ring: vertices where the boundary turns. Clockwise on the screen, inches. */
+  /** All edges that the patch lies on, those of its holes too. */
+  readonly border: readonly number[];
+  /**
+   * The corners of the ring: vertices where the boundary turns, be it by an imprecision that counts as straight.
+   * Neighbouring patches fit without gap or overlap. Clockwise on the screen, inches.
+   */
   readonly polygon: Polygon;
   /** Square inches, holes taken off. */
   readonly area: number;

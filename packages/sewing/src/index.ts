@@ -1,1 +1,5 @@
+export * from './assembly.ts';
+export * from './letters.ts';
+export * from './plan.ts';
+export * from './report.ts';
 export * from './types.ts';

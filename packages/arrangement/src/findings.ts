@@ -1,0 +1,240 @@
+import {
+  type Box,
+  boundingBox,
+  distance,
+  formatInches,
+  midpoint,
+  type Point,
+  type Polygon,
+  pointAt,
+  SAME_COORDINATE,
+  segmentCrossing,
+} from '@seamwright/geometry';
+import type { Drawing, LineId } from './drawing.ts';
+import { connectedParts, type Faces, isBridge, type Link, type Links } from './graph.ts';
+import type { Place } from './incidence.ts';
+import type { Nodes } from './nodes.ts';
+import type { Finding, Severity } from './types.ts';
+
+/** What the findings are read from, once the attempt is known to be sound. */
+export interface Evidence {
+  readonly drawing: Drawing;
+  readonly outline: Polygon;
+  readonly nodes: Nodes;
+  readonly places: readonly Place[];
+  readonly links: Links;
+  /** Faces of `links.inside`. */
+  readonly faces: Faces;
+  /** Inside links that divide two faces. */
+  readonly kept: readonly Link[];
+  readonly tooShort: readonly LineId[];
+}
+
+/** So many findings of one kind are told one by one; a drawing with more of them has one reason for all. */
+const TOLD_ONE_BY_ONE = 50;
+
+/** All that is to be said of how the lines of a drawing meet; in a fixed order, most hindering first. */
+export function collectFindings(evidence: Evidence): Finding[] {
+  return [looseEnds, islands, beyondOutline, overlaps, tooShort, snappedEnds].flatMap((collect) => {
+    const found = collect(evidence);
+    if (found.length <= TOLD_ONE_BY_ONE) return found;
+    const rest = found.slice(TOLD_ONE_BY_ONE);
+    return [
+      ...found.slice(0, TOLD_ONE_BY_ONE),
+      finding(rest[0]!.kind, rest[0]!.severity, `There are ${rest.length} more places of the same kind.`, {
+        at: rest.flatMap((f) => f.at),
+        lines: rest.flatMap((f) => f.lines),
+      }),
+    ];
+  });
+}
+
+const finding = (
+  kind: string,
+  severity: Severity,
+  message: string,
+  more: Partial<Pick<Finding, 'at' | 'lines' | 'repairs'>>,
+): Finding => ({ kind, severity, message, at: [], lines: [], repairs: [], ...more });
+
+/** A place as the maker can find it: across and down from the top left of the block. */
+export function placeName(p: Point, outline: Polygon): string {
+  const box: Box = boundingBox(outline);
+  const tidy = (v: number) => formatInches(Math.round(v * 1000) / 1000);
+  return `(${tidy(p.x - box.minX)}, ${tidy(p.y - box.minY)})`;
+}
+
+/** Ends that stop in the middle of a patch, farther from the next line than an imprecise hand explains. */
+function looseEnds({ outline, places, links, faces, kept }: Evidence): Finding[] {
+  const linksAt = new Map<number, number[]>();
+  links.inside.forEach(({ from, to }, i) => {
+    for (const place of [from, to]) linksAt.set(place, [...(linksAt.get(place) ?? []), i]);
+  });
+  const dividing = new Set(kept.flatMap((link) => link.drawn));
+  const found: Finding[] = [];
+  for (const [tip, [only, ...others]] of linksAt) {
+    if (only === undefined || others.length > 0 || !isBridge(faces, only)) continue;
+    const link = links.inside[only]!;
+    const at = places[tip]!.at;
+    const back = places[link.from === tip ? link.to : link.from]!.at;
+    const ahead = firstLineAhead(back, at, link.line, kept, places);
+    if (ahead === null) continue;
+    const gap = distance(at, ahead);
+    const tail = distance(at, back);
+    const where = placeName(at, outline);
+    const runsPast = tail < gap && link.drawn.some((id) => dividing.has(id));
+    found.push(
+      finding(
+        'loose-end',
+        'error',
+        runsPast
+          ? `A line runs ${inches(tail)} past the line it meets and ends loose at ${where}. Trim it, or extend it to the next line.`
+          : `A line ends loose at ${where}, ${inches(gap)} short of the next line. Extend it, or take it away.`,
+        {
+          at: [at],
+          lines: link.drawn,
+          repairs: [{ message: `Extend the line by ${inches(gap)} to the next one`, splits: [[at, ahead]] }],
+        },
+      ),
+    );
+  }
+  return found.sort((f, g) => f.at[0]!.y - g.at[0]!.y || f.at[0]!.x - g.at[0]!.x);
+}
+
+const inches = (value: number): string => `${formatInches(Math.round(value * 1000) / 1000)} in`;
+
+/** Where the straight way on from `back` over `at` first meets a line that divides the block, or its edge. */
+function firstLineAhead(
+  back: Point,
+  at: Point,
+  line: number,
+  kept: readonly Link[],
+  places: readonly Place[],
+): Point | null {
+  const xs = places.map((p) => p.at.x);
+  const ys = places.map((p) => p.at.y);
+  // Longer than any way across the drawing.
+  const reach =
+    xs.reduce((m, x) => Math.max(m, Math.abs(x - at.x)), 0) +
+    ys.reduce((m, y) => Math.max(m, Math.abs(y - at.y)), 0);
+  const far = pointAt(at, back, -(reach + 1) / distance(at, back));
+  let nearest: Point | null = null;
+  for (const link of kept) {
+    if (link.line === line) continue;
+    const hit = segmentCrossing(at, far, places[link.from]!.at, places[link.to]!.at);
+    if (hit !== null && (nearest === null || distance(at, hit.at) < distance(at, nearest))) nearest = hit.at;
+  }
+  return nearest;
+}
+
+/** Shapes that no line connects with the outline: the patch round them touches them on all sides. */
+function islands({ outline, places, kept }: Evidence): Finding[] {
+  const part = connectedParts(kept);
+  const main = part.get(kept.find((link) => link.onOutline)!.from)!;
+  const shapes = new Map<number, Link[]>();
+  for (const link of kept) {
+    const p = part.get(link.from)!;
+    if (p !== main) shapes.set(p, [...(shapes.get(p) ?? []), link]);
+  }
+  return [...shapes.values()].map((links) => {
+    const corners = [...new Set(links.flatMap(({ from, to }) => [from, to]))].map(
+      (place) => places[place]!.at,
+    );
+    const box = boundingBox(corners);
+    const middle = midpoint({ x: box.minX, y: box.minY }, { x: box.maxX, y: box.maxY });
+    return finding(
+      'island',
+      'error',
+      `The shape round ${placeName(middle, outline)} lies wholly inside another patch, which would have to be sewn to it on all sides at once. Draw a line from it to the edge or to another line.`,
+      { at: corners, lines: namesOf(links) },
+    );
+  });
+}
+
+const namesOf = (links: readonly Link[]): LineId[] =>
+  [...new Set(links.flatMap((link) => link.drawn))].sort();
+
+/** Splits that reach beyond the outline, in part or altogether. */
+function beyondOutline({ drawing, outline, places, links }: Evidence): Finding[] {
+  const insideNames = new Set(namesOf(links.inside));
+  return drawing.splits.flatMap(({ id }) => {
+    const beyond = links.outside.filter((link) => link.drawn.includes(id));
+    if (beyond.length === 0) return [];
+    const ends = beyond.flatMap(({ from, to }) => [places[from]!.at, places[to]!.at]);
+    if (!insideNames.has(id)) {
+      const at = midpoint(ends[0]!, ends[1]!);
+      const message = `A line at ${placeName(at, outline)} lies outside the block and divides nothing. Move it in, or take it away.`;
+      return [finding('outside-outline', 'caution', message, { at: [at], lines: [id] })];
+    }
+    const message = `A line runs past the block's edge near ${placeName(ends[0]!, outline)}; the part outside is cut off.`;
+    return [finding('beyond-outline', 'caution', message, { at: ends, lines: [id] })];
+  });
+}
+
+/** Lines that were drawn twice, in whole or in part, or along the edge of the block. */
+function overlaps({ drawing, outline, places, links }: Evidence): Finding[] {
+  const linksOf = new Map<LineId, Link[]>();
+  for (const link of links.inside) {
+    for (const id of link.drawn) linksOf.set(id, [...(linksOf.get(id) ?? []), link]);
+  }
+  const splits = new Set(drawing.splits.map(({ id }) => id));
+  const found: Finding[] = [];
+  const told = new Set<string>();
+  for (const { id } of drawing.splits) {
+    const own = linksOf.get(id) ?? [];
+    if (own.length > 0 && own.every((link) => link.onOutline)) {
+      const at = midpoint(places[own[0]!.from]!.at, places[own[0]!.to]!.at);
+      const message = `A line lies along the block's edge at ${placeName(at, outline)} and divides nothing. Take it away, or move it in.`;
+      found.push(finding('along-edge', 'caution', message, { at: [at], lines: [id] }));
+      continue;
+    }
+    for (const other of new Set(own.flatMap((link) => link.drawn))) {
+      const pair = [id, other].sort().join(' ');
+      if (other === id || !splits.has(other) || told.has(pair)) continue;
+      told.add(pair);
+      const shared = own.filter((link) => link.drawn.includes(other));
+      const at = midpoint(places[shared[0]!.from]!.at, places[shared[0]!.to]!.at);
+      const whole = shared.length === own.length || shared.length === linksOf.get(other)!.length;
+      const message = whole
+        ? `A line was drawn twice at ${placeName(at, outline)}; it counts once.`
+        : `Two lines lie on each other for a stretch at ${placeName(at, outline)}; it counts once.`;
+      const kind = whole ? 'repeated-split' : 'overlapping-splits';
+      found.push(finding(kind, 'caution', message, { at: [at], lines: [id, other] }));
+    }
+  }
+  return found;
+}
+
+function tooShort({ drawing, outline, tooShort: ids }: Evidence): Finding[] {
+  return ids.map((id) => {
+    const { from } = drawing.splits.find((split) => split.id === id)!;
+    const at = drawing.points[from]!;
+    const message = `A line at ${placeName(at, outline)} is too short to be a seam and is left out.`;
+    return finding('too-short', 'caution', message, { at: [at], lines: [id] });
+  });
+}
+
+/** Ends that were not drawn where they count: one finding for all, since they have one cause. */
+function snappedEnds({ drawing, nodes, places, tooShort: ids }: Evidence): Finding[] {
+  const left = new Set(ids);
+  const splits = drawing.splits.filter((split) => !left.has(split.id));
+  const ends = new Set(splits.flatMap(({ from, to }) => [from, to]));
+  const moved = [...ends].flatMap((id) => {
+    const at = drawing.points[id]!;
+    const off = distance(at, places[nodes.nodeOf.get(id)!]!.at);
+    return off > SAME_COORDINATE ? [{ id, at, off }] : [];
+  });
+  if (moved.length === 0) return [];
+  const most = Math.max(...moved.map(({ off }) => off));
+  const movedIds = new Set(moved.map(({ id }) => id));
+  const off = `by up to ${most.toFixed(4)} in`;
+  const message =
+    moved.length === 1
+      ? `One line end misses the line or corner beside it ${off}; it is taken to meet it.`
+      : `${moved.length} line ends miss the lines or corners beside them ${off}; they are taken to meet them.`;
+  return [
+    finding('snapped-ends', 'caution', message, {
+      at: moved.map(({ at: { x, y } }) => ({ x, y })),
+      lines: splits.filter(({ from, to }) => movedIds.has(from) || movedIds.has(to)).map(({ id }) => id),
+    }),
+  ];
+}

@@ -1,0 +1,173 @@
+import type { Touching } from './contact.ts';
+import { type Cut, straightCuts } from './cuts.ts';
+import { isOneFoundation, peel } from './peel.ts';
+import type { Region } from './region.ts';
+
+/** How a region is put together: sewn on one foundation, or of two units joined along one line. */
+export type Assembly =
+  | { readonly kind: 'section'; readonly patches: Region; readonly cost: 1 }
+  | {
+      readonly kind: 'join';
+      readonly line: number;
+      readonly units: readonly [Assembly, Assembly];
+      /** Number of foundations. */
+      readonly cost: number;
+    }
+  | {
+      /** No foundation holds it and no straight cut divides it: proof that it cannot be sewn with straight seams. */
+      readonly kind: 'stuck';
+      readonly patches: Region;
+      readonly cost: number;
+    };
+
+/** The best assembly found, and what is known of better ones. */
+export interface AssemblyResult {
+  readonly assembly: Assembly;
+  /** Whether straight seams suffice. */
+  readonly sewable: boolean;
+  /** No assembly has fewer foundations. */
+  readonly atLeast: number;
+}
+
+/**
+ * How much the exact search may look at, counted in contacts visited: some tenths of a second. Counted and not timed,
+ * so that the same drawing has the same answer on every machine.
+ */
+export const SEARCH_EFFORT = 20_000_000;
+
+/**
+ * The assembly of a connected region with the fewest foundations; exact as far as the effort reaches, and honest
+ * about it.
+ *
+ * Whether the region is sewable at all needs no search: if it is, each connected part of it is, so any straight cut
+ * is safe, and cutting until every part is one foundation either succeeds or gets stuck. The fewest foundations are
+ * 1 if the region peels, otherwise the least of cost(A) + cost(B) over all straight cuts into A and B; different cuts
+ * lead to the same regions again, which are remembered.
+ */
+export function assemble(touching: Touching, region: Region, effort = SEARCH_EFFORT): AssemblyResult {
+  const search = new Search(touching, effort);
+  const quick = search.anyAssembly(region);
+  if (!isSewable(quick)) return { assembly: quick, sewable: false, atLeast: 0 };
+  const { assembly, atLeast } = search.improve(region, quick);
+  return { assembly, sewable: true, atLeast };
+}
+
+const isSewable = (assembly: Assembly): boolean =>
+  assembly.kind === 'section' || (assembly.kind === 'join' && assembly.units.every(isSewable));
+
+const join = (line: number, units: readonly [Assembly, Assembly]): Assembly => ({
+  kind: 'join',
+  line,
+  units,
+  cost: units[0].cost + units[1].cost,
+});
+
+interface Known {
+  readonly region: Region;
+  /** No assembly of it has fewer foundations; raised as the search goes on. */
+  atLeast: number;
+  /** One with exactly `atLeast` foundations. */
+  least?: Assembly;
+  cuts?: readonly Cut[];
+}
+
+class Search {
+  private readonly known = new Map<string, Known>();
+
+  constructor(
+    private readonly touching: Touching,
+    private effort: number,
+  ) {}
+
+  /** Cuts off what it can, most of a foundation at a time, without looking for the best way. */
+  anyAssembly(region: Region): Assembly {
+    if (isOneFoundation(this.touching, region)) return { kind: 'section', patches: region, cost: 1 };
+    const { cuts } = straightCuts(this.touching, region);
+    if (cuts.length === 0) return { kind: 'stuck', patches: region, cost: region.length };
+    const { line, parts } = this.mostPromising(cuts);
+    return join(line, [this.anyAssembly(parts[0]), this.anyAssembly(parts[1])]);
+  }
+
+  /** The cut that leaves the least stuck: as few patches as possible in the cores of its two parts. */
+  private mostPromising(cuts: readonly Cut[]): Cut {
+    const stuck = (part: Region) => {
+      const { length } = peel(this.touching, part).core;
+      return length === 1 ? 0 : length;
+    };
+    const rated = cuts.map((cut) => ({ cut, left: stuck(cut.parts[0]) + stuck(cut.parts[1]) }));
+    return rated.reduce((best, next) => (next.left < best.left ? next : best)).cut;
+  }
+
+  /** Proves one number of foundations after the other impossible, until one is found or the effort is spent. */
+  improve(region: Region, quick: Assembly): { assembly: Assembly; atLeast: number } {
+    const known = this.remember(region);
+    while (known.atLeast < quick.cost) {
+      const found = this.withAtMost(region, known.atLeast);
+      if (found !== null) return { assembly: found, atLeast: found.cost };
+      if (this.effort <= 0) return { assembly: quick, atLeast: known.atLeast };
+    }
+    return { assembly: quick, atLeast: known.atLeast };
+  }
+
+  /** An assembly with the fewest foundations, if `limit` of them suffice; null when not, or when the effort is spent. */
+  private withAtMost(region: Region, limit: number): Assembly | null {
+    const known = this.remember(region);
+    while (known.least === undefined) {
+      if (known.atLeast > limit || this.effort <= 0) return null;
+      const found = this.withExactly(known, known.atLeast);
+      // Out of effort, "not found" proves nothing.
+      if (found === null && this.effort <= 0) return null;
+      if (found === null) known.atLeast += 1;
+      else known.least = found;
+    }
+    return known.least.cost <= limit ? known.least : null;
+  }
+
+  private withExactly(known: Known, target: number): Assembly | null {
+    known.cuts ??= this.cutsOf(known.region);
+    for (const { line, parts } of known.cuts) {
+      const [a, b] = parts;
+      const roomForA = target - this.remember(b).atLeast;
+      if (this.remember(a).atLeast > roomForA) continue;
+      const first = this.withAtMost(a, roomForA);
+      if (first === null) continue;
+      const second = this.withAtMost(b, target - first.cost);
+      if (second !== null) return join(line, [first, second]);
+    }
+    return null;
+  }
+
+  private cutsOf(region: Region): readonly Cut[] {
+    const { cuts, complete } = straightCuts(this.touching, region);
+    this.spend(region, cuts.length + 1);
+    // Without all the cuts, no number can be proved impossible: as good as spent.
+    if (!complete) this.effort = 0;
+    const bound = (cut: Cut) => this.remember(cut.parts[0]).atLeast + this.remember(cut.parts[1]).atLeast;
+    return [...cuts].sort((c, d) => bound(c) - bound(d));
+  }
+
+  private remember(region: Region): Known {
+    const key = keyOf(region);
+    let known = this.known.get(key);
+    if (known === undefined) {
+      const one = isOneFoundation(this.touching, region);
+      this.spend(region, 1);
+      known = one
+        ? { region, atLeast: 1, least: { kind: 'section', patches: region, cost: 1 } }
+        : { region, atLeast: 2 };
+      this.known.set(key, known);
+    }
+    return known;
+  }
+
+  private spend(region: Region, times: number): void {
+    for (const p of region) this.effort -= times * this.touching.contacts[p]!.length;
+  }
+}
+
+/** A region's patches as a string of bits. */
+function keyOf(region: Region): string {
+  const words: number[] = [];
+  for (const p of region) words[p >> 4] = (words[p >> 4] ?? 0) | (1 << (p & 15));
+  return String.fromCharCode(...Array.from(words, (word) => word ?? 0));
+}

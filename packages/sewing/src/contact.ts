@@ -1,0 +1,70 @@
+import { type Arrangement, across } from '@seamwright/arrangement';
+import { parameterOn, type Segment } from '@seamwright/geometry';
+
+/** One edge that a patch shares with a neighbour. */
+export interface Contact {
+  readonly edge: number;
+  readonly line: number;
+  readonly neighbour: number;
+  /** The number of this line among the lines on which the patch touches anything: index into `linesOf[patch]`. */
+  readonly slot: number;
+}
+
+/**
+ * Who touches whom, on which line: all that sewability depends on. Coordinates play no part; which edges lie on one
+ * straight line was settled by the arrangement.
+ */
+export interface Touching {
+  readonly count: number;
+  /** For each patch, its shared edges in the order of its ring; edges on the block's outline are left out. */
+  readonly contacts: readonly (readonly Contact[])[];
+  /** For each patch, the different lines of its contacts. */
+  readonly linesOf: readonly (readonly number[])[];
+  /** For each vertex, the patches round it; -1 stands for the outside of the block. */
+  readonly around: readonly (readonly number[])[];
+  /** The vertex that two edges share, or -1. */
+  readonly sharedVertex: (edge: number, other: number) => number;
+}
+
+export function touching(arrangement: Arrangement): Touching {
+  const { patches, edges, vertices } = arrangement;
+  const around: Set<number>[] = vertices.map(() => new Set());
+  for (const { from, to, left, right } of edges) {
+    for (const v of [from, to]) around[v]!.add(left).add(right);
+  }
+  const linesOf: number[][] = [];
+  const contacts = patches.map(({ index, border }) => {
+    const lines: number[] = [];
+    linesOf.push(lines);
+    return border.flatMap((edge): Contact[] => {
+      const neighbour = across(arrangement, edge, index);
+      if (neighbour < 0) return [];
+      const { line } = edges[edge]!;
+      if (!lines.includes(line)) lines.push(line);
+      return [{ edge, line, neighbour, slot: lines.indexOf(line) }];
+    });
+  });
+  return {
+    count: patches.length,
+    contacts,
+    linesOf,
+    around: around.map((set) => [...set]),
+    sharedVertex: (e, f) => {
+      const { from, to } = edges[e]!;
+      const other = edges[f]!;
+      if (from === other.from || from === other.to) return from;
+      return to === other.from || to === other.to ? to : -1;
+    },
+  };
+}
+
+/** The straight run from the first to the last of some edges of one line. */
+export function runOf(arrangement: Arrangement, line: number, edges: readonly number[]): Segment {
+  const { a, b } = arrangement.lines[line]!;
+  const ends = edges.flatMap((e) => {
+    const { from, to } = arrangement.edges[e]!;
+    return [arrangement.vertices[from]!.at, arrangement.vertices[to]!.at];
+  });
+  ends.sort((p, q) => parameterOn(a, b, p) - parameterOn(a, b, q));
+  return { a: ends[0]!, b: ends.at(-1)! };
+}

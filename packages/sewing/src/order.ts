@@ -1,0 +1,66 @@
+import { type Arrangement, boundaryRing, cornersOfRing } from '@seamwright/arrangement';
+import { distance } from '@seamwright/geometry';
+import { runOf, type Touching } from './contact.ts';
+import { peel } from './peel.ts';
+import { maskOf, type Region } from './region.ts';
+import type { Section, SewLine } from './types.ts';
+
+/**
+ * A section sewn in a piecing order that does not jump about: read backwards, each patch is taken off beside the one
+ * taken before where that is possible, and far from the middle before near it.
+ *
+ * @param region patches that are good on one foundation
+ */
+export function sewSection(
+  arrangement: Arrangement,
+  touching: Touching,
+  region: Region,
+  letter: string,
+): Section {
+  const hearts = region.map((p) => arrangement.patches[p]!.heart);
+  const middle = hearts.reduce(
+    (sum, p) => ({ x: sum.x + p.x / hearts.length, y: sum.y + p.y / hearts.length }),
+    {
+      x: 0,
+      y: 0,
+    },
+  );
+  const far = (p: number) => distance(arrangement.patches[p]!.heart, middle);
+  const beside = (p: number, before: number) =>
+    touching.contacts[p]!.some(({ neighbour }) => neighbour === before);
+  const { taken, core } = peel(touching, region, (candidates, before) =>
+    candidates.reduce((best, p) => {
+      const near = Number(beside(p, before)) - Number(beside(best, before));
+      return near > 0 || (near === 0 && far(p) > far(best)) ? p : best;
+    }),
+  );
+  if (core.length !== 1) throw new Error('sewSection: the region is not good on one foundation');
+  const order = [core[0]!, ...[...taken].reverse()];
+  const ring = boundaryRing(arrangement, new Set(region));
+  return {
+    letter,
+    order,
+    sewLines: sewLinesOf(arrangement, touching, order),
+    outline: cornersOfRing(arrangement, ring),
+    ring,
+  };
+}
+
+/** For each patch but the first, the run along which it touches those before it. */
+function sewLinesOf(arrangement: Arrangement, touching: Touching, order: readonly number[]): SewLine[] {
+  const sewn = maskOf(touching, order.slice(0, 1));
+  return order.slice(1).map((patch) => {
+    const contacts = touching.contacts[patch]!.filter(({ neighbour }) => sewn[neighbour] === 1);
+    sewn[patch] = 1;
+    const { line } = contacts[0]!;
+    return {
+      patch,
+      line,
+      ...runOf(
+        arrangement,
+        line,
+        contacts.map(({ edge }) => edge),
+      ),
+    };
+  });
+}

@@ -1,0 +1,61 @@
+import type { Contact, Touching } from './contact.ts';
+
+/** Some patches of a block, ascending. Regions that are sewn are connected. */
+export type Region = readonly number[];
+
+/** A region as a mask over all patches, for quick asking. */
+export function maskOf(touching: Touching, region: Region): Uint8Array {
+  const mask = new Uint8Array(touching.count);
+  for (const p of region) mask[p] = 1;
+  return mask;
+}
+
+/** The contacts of `patch` with the patches of the mask. */
+export const contactsIn = (touching: Touching, patch: number, mask: Uint8Array): readonly Contact[] =>
+  touching.contacts[patch]!.filter(({ neighbour }) => mask[neighbour] === 1);
+
+/**
+ * The connected parts of a region when no way across the line `without` counts (none: all ways count). Each part
+ * ascending, parts in order of their least patch.
+ */
+export function partsOf(touching: Touching, region: Region, mask: Uint8Array, without = -1): number[][] {
+  const seen = new Uint8Array(touching.count);
+  const parts: number[][] = [];
+  for (const start of region) {
+    if (seen[start] === 1) continue;
+    seen[start] = 1;
+    const part = [start];
+    for (let i = 0; i < part.length; i += 1) {
+      for (const { neighbour, line } of touching.contacts[part[i]!]!) {
+        if (line === without || mask[neighbour] === 0 || seen[neighbour] === 1) continue;
+        seen[neighbour] = 1;
+        part.push(neighbour);
+      }
+    }
+    parts.push(part.sort((p, q) => p - q));
+  }
+  return parts;
+}
+
+/**
+ * Whether a connected region stays connected without `patch`, whose contacts with it all lie on one line.
+ *
+ * Two contacts that follow each other along the line are connected round the vertex between them when every patch
+ * there belongs to the region. Where that leaves one run of contacts, the rest holds together; where it does not,
+ * the rest is searched.
+ */
+export function holdsWithout(touching: Touching, region: Region, mask: Uint8Array, patch: number): boolean {
+  const contacts = contactsIn(touching, patch, mask);
+  let runs = contacts.length;
+  contacts.forEach(({ edge }, i) => {
+    const next = contacts[(i + 1) % contacts.length]!;
+    if (next.edge === edge) return;
+    const vertex = touching.sharedVertex(edge, next.edge);
+    if (vertex >= 0 && touching.around[vertex]!.every((p) => p === patch || (p >= 0 && mask[p] === 1)))
+      runs -= 1;
+  });
+  if (runs <= 1) return true;
+  const rest = region.filter((p) => p !== patch && mask[p] === 1);
+  const restMask = maskOf(touching, rest);
+  return partsOf(touching, rest, restMask).length === 1;
+}
