@@ -86,8 +86,8 @@ export function segmentCrossing<S extends Space = 'block'>(
   if (Math.sign(sideA) * Math.sign(sideB) > 0 || Math.sign(sideC) * Math.sign(sideD) > 0) return null;
 
   // The areas have opposite signs or one is 0, so both shares lie within 0 … 1 whatever the rounding.
-  const t = sideA / (sideA - sideB);
-  const u = sideC / (sideC - sideD);
+  const t = sideA === 0 ? 0 : sideA / (sideA - sideB);
+  const u = sideC === 0 ? 0 : sideC / (sideC - sideD);
   const at = t === 0 ? a : t === 1 ? b : u === 0 ? c : u === 1 ? d : lerp(a, b, t);
   return { at, t, u };
 }

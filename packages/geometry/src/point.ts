@@ -8,6 +8,12 @@
 declare const spaceTag: unique symbol;
 
 /**
+ * Names the space `S` to the compiler alone. A function type, as only that makes `add(printed, drawn)` an error: a
+ * plain `S` would let the compiler take both for points of the union of their spaces.
+ */
+export type Tag<S> = (space: S) => S;
+
+/**
  * The coordinate spaces. A point of one space is no point of another to the compiler, though both are two
  * plain numbers when the program runs.
  *
@@ -23,7 +29,7 @@ export interface Point<S extends Space = 'block'> {
   readonly x: number;
   readonly y: number;
   /** Never there when the program runs: it only tells the compiler which space the numbers belong to. */
-  readonly [spaceTag]?: S;
+  readonly [spaceTag]?: Tag<S>;
 }
 
 /** The corners of a closed shape, in order, the first not repeated at the end. */
@@ -41,5 +47,5 @@ export interface Box<S extends Space = 'block'> {
   readonly minY: number;
   readonly maxX: number;
   readonly maxY: number;
-  readonly [spaceTag]?: S;
+  readonly [spaceTag]?: Tag<S>;
 }

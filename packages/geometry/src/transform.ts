@@ -1,4 +1,4 @@
-import type { Point, Polygon, Segment, Space } from './point.ts';
+import type { Point, Polygon, Segment, Space, Tag } from './point.ts';
 
 declare const fromTag: unique symbol;
 declare const toTag: unique symbol;
@@ -18,8 +18,8 @@ export interface Transform<From extends Space = 'block', To extends Space = From
   readonly e: number;
   readonly f: number;
   /** Never there when the program runs. */
-  readonly [fromTag]?: From;
-  readonly [toTag]?: To;
+  readonly [fromTag]?: Tag<From>;
+  readonly [toTag]?: Tag<To>;
 }
 
 /** Leaves every number as it is; with two spaces named, it says that both have the same origin and scale. */
