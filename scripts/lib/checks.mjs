@@ -128,9 +128,11 @@ export const allChecks = ({ renewPictures }) => [
     name: 'style',
     does: 'formatting and lint (Biome)',
     needs: ['install'],
-    // In “ci” Biome colours its output even where nothing shows colours.
-    run: () =>
-      one('biome', 'ci', '--error-on-warnings', `--colors=${process.stderr.isTTY ? 'force' : 'off'}`, '.'),
+    run: () => {
+      // “biome ci” colours its output whatever NO_COLOR says.
+      const colours = process.stdout.isTTY ? 'force' : 'off';
+      return one('biome', 'ci', '--error-on-warnings', `--colors=${colours}`, '.');
+    },
   },
   {
     name: 'types',

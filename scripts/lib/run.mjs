@@ -4,6 +4,9 @@ import { root } from './root.mjs';
 
 const windows = process.platform === 'win32';
 
+/** Some tools colour their output in a CI, where nothing shows colours. */
+const plain = process.stdout.isTTY || process.env.FORCE_COLOR ? {} : { NO_COLOR: '1' };
+
 /**
  * @typedef {object} RunOptions
  * @property {string} [cwd] the repository's top folder unless said
@@ -24,7 +27,7 @@ export function run(command, args, options = {}) {
   return new Promise((resolve) => {
     const child = spawn(command, args, {
       cwd: options.cwd ?? root,
-      env: { ...process.env, ...options.env },
+      env: { ...process.env, ...plain, ...options.env },
       stdio: ['ignore', options.quiet ? 'ignore' : 'inherit', options.quiet ? 'ignore' : 'inherit'],
       timeout: (options.minutes ?? 30) * 60_000,
       // npm's programs are .cmd files there, which only a shell can start.
