@@ -1,9 +1,28 @@
 import './ui/base.css';
 import { createRoot } from 'react-dom/client';
 import { App } from './app.tsx';
+import { startAutosave } from './keeping/autosave.ts';
+import { acceptDrops } from './keeping/choose-file.ts';
+import { openAtStart, openFresh } from './keeping/open.ts';
+import { warn } from './store/notices.ts';
 import { startStudying } from './study/client.ts';
 import { listenForShortcuts } from './ui/shortcuts.ts';
 
-startStudying();
-listenForShortcuts();
-createRoot(document.getElementById('root')!).render(<App />);
+async function start(): Promise<void> {
+  try {
+    await openAtStart();
+  } catch {
+    // Storage switched off or broken: the program works all the same, and says what it cannot do.
+    warn('This browser does not let Seamwright keep your work. Save a pattern file before you leave.');
+    await openFresh();
+  }
+  startAutosave();
+  startStudying();
+  listenForShortcuts();
+  acceptDrops();
+  // Canvases do not wait for fonts: what they wrote before would keep a stand-in's shapes.
+  await document.fonts.load('600 16px "Source Sans 3"');
+  createRoot(document.getElementById('root')!).render(<App />);
+}
+
+void start();

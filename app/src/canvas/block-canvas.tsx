@@ -102,6 +102,7 @@ export function BlockCanvas(props: BlockCanvasProps) {
         aria-roledescription="canvas"
         aria-label={props.label}
         aria-describedby={props.describedBy}
+        // biome-ignore lint/a11y/noNoninteractiveTabindex: worked by keys, so it must take the focus
         tabIndex={0}
         onKeyDown={keyDown}
         data-testid={props.testId}

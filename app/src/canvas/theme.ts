@@ -44,4 +44,4 @@ function subscribe(changed: () => void): () => void {
 export const useTheme = (): Theme => useSyncExternalStore(subscribe, read);
 
 /** The face that canvases write in; the style sheet's own. */
-export const FACE = '"Source Sans 3 VF", system-ui, sans-serif';
+export const FACE = '"Source Sans 3", system-ui, sans-serif';

@@ -1,9 +1,9 @@
 import type { Drawing } from '@seamwright/arrangement';
-import { type Result, sentence } from '@seamwright/geometry';
+import { type LengthUnit, type Result, sentence } from '@seamwright/geometry';
 import {
   type Block,
   endGroup,
-  type LengthUnit,
+  type History,
   type Pattern,
   record,
   redoLabel,
@@ -96,8 +96,7 @@ export function undo(): void {
   const { history } = useWork.getState();
   const label = undoLabel(history);
   if (label === null) return;
-  const { unit } = history.present;
-  useWork.setState({ history: inUnit(undone(history), unit), selection: NOTHING, inHand: null });
+  goThrough(undone(history));
   announce(`Undone: ${label}`);
 }
 
@@ -105,11 +104,21 @@ export function redo(): void {
   const { history } = useWork.getState();
   const label = redoLabel(history);
   if (label === null) return;
-  const { unit } = history.present;
-  useWork.setState({ history: inUnit(redone(history), unit), selection: NOTHING, inHand: null });
+  goThrough(redone(history));
   announce(`Done again: ${label}`);
 }
 
-/** Undo takes back work, not the unit that the maker reads in. */
-const inUnit = <H extends { readonly present: Pattern }>(history: H, unit: LengthUnit): H =>
-  history.present.unit === unit ? history : { ...history, present: { ...history.present, unit } };
+/**
+ * Shows the document that was gone back (or forward) to. The block that the step was about opens, so that nobody
+ * undoes what is not to be seen; the unit stays, it is how the maker reads and no work.
+ */
+function goThrough(history: History<Pattern>): void {
+  const work = useWork.getState();
+  const { unit, blocks } = pattern(work);
+  const after = history.present;
+  const present = after.unit === unit ? after : { ...after, unit };
+  const changed = after.blocks.filter((block) => !blocks.some((before) => before.drawing === block.drawing));
+  const stays = changed.length === 0 || changed.some((block) => block.id === work.blockId);
+  const blockId = stays ? work.blockId : changed[0]!.id;
+  useWork.setState({ history: { ...history, present }, blockId, selection: NOTHING, inHand: null });
+}

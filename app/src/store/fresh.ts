@@ -1,8 +1,8 @@
 import type { Drawing } from '@seamwright/arrangement';
 import type { Block, Pattern } from '@seamwright/pattern';
 
-/** A new id: unique in any document it may be pasted into. */
-export const newId = (): string => crypto.randomUUID();
+/** A new id for a block: unique in any document. Ids start with a letter. */
+export const newBlockId = (): string => `b-${crypto.randomUUID()}`;
 
 /** Inches: the side of the square that new blocks begin with; the size most asked for. */
 const FRESH_SIDE = 6;
@@ -22,7 +22,7 @@ function square(side: number): Drawing {
 }
 
 export function freshBlock(name: string): Block {
-  return { id: newId(), name, drawing: square(FRESH_SIDE), grid: 0.5, patches: [] };
+  return { id: newBlockId(), name, drawing: square(FRESH_SIDE), grid: 0.5, patches: [] };
 }
 
 export function freshPattern(): Pattern {

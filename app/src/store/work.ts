@@ -19,9 +19,13 @@ export interface Selection {
 
 export const NOTHING: Selection = { points: [], lines: [], patches: [] };
 
+/** Where the open pattern came from: begun anew, the demo, or work of the maker's (a file, the shelf). */
+export type Origin = 'fresh' | 'demo' | 'work';
+
 export interface Work {
   /** Under which name the browser keeps this work; see `keeping/`. */
   readonly kept: string;
+  readonly origin: Origin;
   /** The document and everything that can be undone. */
   readonly history: History<Pattern>;
   readonly blockId: string;
@@ -42,6 +46,7 @@ export const useWork = create<Work>()(
     const pattern = freshPattern();
     return {
       kept: '',
+      origin: 'fresh',
       history: startHistory(pattern),
       blockId: pattern.blocks[0]!.id,
       station: 'draft',

@@ -20,7 +20,11 @@ export function Dialog({ title, open, onClose, children, actions }: DialogProps)
   useEffect(() => {
     const dialog = element.current;
     if (dialog === null) return;
-    if (open && !dialog.open) dialog.showModal();
+    if (open && !dialog.open) {
+      dialog.showModal();
+      // The field that the dialog is about, rather than the button that closes it.
+      dialog.querySelector('input')?.focus();
+    }
     if (!open && dialog.open) dialog.close();
   }, [open]);
 

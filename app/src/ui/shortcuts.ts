@@ -1,5 +1,6 @@
 import { useEffect, useRef } from 'react';
 import { create } from 'zustand';
+import { useSettings } from '../store/settings.ts';
 
 /** A key that does something. */
 export interface Shortcut {
@@ -72,6 +73,9 @@ function matches(event: KeyboardEvent, keys: string): boolean {
   return event.key.toLowerCase() === key.toLowerCase();
 }
 
+/** Whether one character alone does it: those keys can be switched off. */
+export const isSingle = (keys: string): boolean => [...keys].length === 1;
+
 /** Where typed characters belong to the field and not to us. */
 const typing = (target: EventTarget | null): boolean =>
   target instanceof HTMLElement &&
@@ -88,6 +92,7 @@ export function listenForShortcuts(): () => void {
         if (!matches(event, shortcut.keys)) continue;
         // An open dialog has the keyboard; a field has its characters and its own undo.
         if (modal || typing(event.target)) continue;
+        if (isSingle(shortcut.keys) && !useSettings.getState().singleKeys) continue;
         if (shortcut.when?.() === false) continue;
         event.preventDefault();
         shortcut.run();

@@ -1,0 +1,70 @@
+import { sentence } from '@seamwright/geometry';
+import { parsePattern, readSvgDrawing, writePattern } from '@seamwright/pattern';
+import { addDrawing } from '../store/blocks.ts';
+import { announce, tell, warn } from '../store/notices.ts';
+import { pattern, useWork } from '../store/work.ts';
+import { download, fileName } from './download.ts';
+import { openPattern } from './open.ts';
+
+/** Bytes. Larger files are not even read: no pattern or drawing comes near. */
+const LARGEST_BYTES = 20_000_000;
+
+/**
+ * Opens what the maker chose or dropped: a pattern file takes the place of the open pattern (which stays on the
+ * shelf), an SVG drawing becomes a block of it. Anything else gives one sentence and changes nothing.
+ */
+export async function openFile(file: File): Promise<void> {
+  if (file.size > LARGEST_BYTES) {
+    const mb = Math.round(file.size / 1e6);
+    warn(
+      `“${file.name}” has ${mb} MB, and no more than ${LARGEST_BYTES / 1e6} MB are opened. Choose a pattern file or an SVG drawing.`,
+    );
+    return;
+  }
+  let text: string;
+  try {
+    text = await file.text();
+  } catch {
+    warn(`“${file.name}” could not be read. It may have been moved or changed: choose it again.`);
+    return;
+  }
+  if (isSvg(file, text)) bringInDrawing(file.name, text);
+  else await openPatternText(file.name, text);
+}
+
+const isSvg = (file: File, text: string): boolean =>
+  file.type === 'image/svg+xml' ||
+  /\.svg$/i.test(file.name) ||
+  /^\s*<(\?xml|!DOCTYPE svg|svg|!--)/i.test(text);
+
+async function openPatternText(name: string, text: string): Promise<void> {
+  const parsed = parsePattern(text);
+  if (!parsed.ok) {
+    warn(`“${name}”: ${sentence(parsed.problem)}`);
+    return;
+  }
+  await openPattern(parsed.value.pattern, 'work');
+  if (parsed.value.notes.length > 0) tell(parsed.value.notes.join(' '));
+  else announce(`Opened ${name}`);
+}
+
+function bringInDrawing(fileTitle: string, text: string): void {
+  const read = readSvgDrawing(text);
+  if (!read.ok) {
+    warn(`“${fileTitle}”: ${sentence(read.problem)}`);
+    return;
+  }
+  const { drawing, name, findings } = read.value;
+  addDrawing(name ?? fileTitle.replace(/\.svg$/i, ''), drawing);
+  const notes = findings.map((finding) => finding.message);
+  if (notes.length > 0) tell(`Brought in “${fileTitle}”. ${notes.join(' ')}`);
+  else announce(`Brought in ${fileTitle} as a new block`);
+}
+
+/** Gives the maker the open pattern as a file that opens again here, or anywhere else Seamwright runs. */
+export function savePattern(): void {
+  const open = pattern(useWork.getState());
+  const name = fileName(open.title, '.seamwright.json');
+  download(name, writePattern(open), 'application/json');
+  announce(`Saved ${name}`);
+}

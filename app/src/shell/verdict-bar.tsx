@@ -1,0 +1,60 @@
+import { ChevronDown, CircleCheck, CircleDashed, OctagonAlert, TriangleAlert } from 'lucide-react';
+import { useEffect } from 'react';
+import { announce } from '../store/notices.ts';
+import { useWork } from '../store/work.ts';
+import { type VerdictSign, verdictWords } from '../study/verdict.ts';
+import { Popover } from '../ui/popover.tsx';
+import { FindingList } from './finding-list.tsx';
+import styles from './verdict-bar.module.css';
+
+const SIGNS = {
+  good: CircleCheck,
+  caution: TriangleAlert,
+  wrong: OctagonAlert,
+  waiting: CircleDashed,
+} as const satisfies Record<VerdictSign, unknown>;
+
+/** Milliseconds of quiet before a changed verdict is read out: not at every step of a drag. */
+const QUIET = 700;
+
+/** What the solver says of the open block: one sentence, always here; pressed, it says more. */
+export function VerdictBar() {
+  const study = useWork((work) => work.study);
+  const words = verdictWords(study);
+  const Sign = SIGNS[words.sign];
+  const settled = study !== null && !study.stale;
+
+  useEffect(() => {
+    if (!settled) return;
+    const timer = setTimeout(() => announce(words.short), QUIET);
+    return () => clearTimeout(timer);
+  }, [settled, words.short]);
+
+  return (
+    <div className={styles.place}>
+      <Popover
+        label="Verdict"
+        buttonClass={styles.button}
+        button={
+          <>
+            <Sign aria-hidden="true" size={20} className={styles[words.sign]} />
+            <span className="heard">Verdict: </span>
+            <span className={styles.words} data-testid="verdict" data-stale={study?.stale ?? true}>
+              {words.short}
+            </span>
+            <ChevronDown aria-hidden="true" size={16} />
+          </>
+        }
+      >
+        {() => (
+          <div className={styles.more}>
+            {words.long.map((line) => (
+              <p key={line}>{line}</p>
+            ))}
+            <FindingList />
+          </div>
+        )}
+      </Popover>
+    </div>
+  );
+}

@@ -1,0 +1,31 @@
+import { FolderOpen, Ship, X } from 'lucide-react';
+import { useState } from 'react';
+import { chooseFile } from '../keeping/choose-file.ts';
+import { openDemo } from '../keeping/open.ts';
+import { useWork } from '../store/work.ts';
+import { Button, IconButton } from '../ui/button.tsx';
+import styles from './welcome.module.css';
+
+/** For someone who comes to an empty block: what to do first. Gone with the first edit. */
+export function Welcome() {
+  const empty = useWork((work) => work.origin === 'fresh' && work.history.past.length === 0);
+  const [closed, setClosed] = useState(false);
+  if (!empty || closed) return null;
+  return (
+    <aside className={styles.welcome} aria-label="To begin with">
+      <p>
+        Here is an empty block. Draw a line from edge to edge, and see at once whether it can be sewn and in
+        what order.
+      </p>
+      <div className={styles.choices}>
+        <Button icon={Ship} onClick={() => void openDemo()}>
+          Look at the demo pattern
+        </Button>
+        <Button icon={FolderOpen} onClick={chooseFile}>
+          Open a file
+        </Button>
+      </div>
+      <IconButton label="Close" icon={X} onClick={() => setClosed(true)} />
+    </aside>
+  );
+}

@@ -1,0 +1,45 @@
+import { create } from 'zustand';
+
+/** The maker's habits, kept between visits; no part of any pattern. */
+export interface Settings {
+  readonly paper: 'letter' | 'a4';
+  /** Keys without Ctrl or Alt do something; off for those who dictate or whose keys slip (WCAG 2.2, 2.1.4). */
+  readonly singleKeys: boolean;
+}
+
+const KEY = 'seamwright settings';
+
+/** Where paper is sold in Letter size, by the region of the browser's language (CLDR, from memory). */
+const LETTER_REGIONS = ['US', 'CA', 'MX', 'CL', 'CO', 'CR', 'GT', 'NI', 'PA', 'PH', 'PR', 'SV', 'VE'];
+
+function defaults(): Settings {
+  const region = new Intl.Locale(navigator.language).maximize().region ?? '';
+  return { paper: LETTER_REGIONS.includes(region) ? 'letter' : 'a4', singleKeys: true };
+}
+
+function read(): Settings {
+  const known = defaults();
+  try {
+    const kept: unknown = JSON.parse(localStorage.getItem(KEY) ?? '{}');
+    if (typeof kept !== 'object' || kept === null) return known;
+    const { paper, singleKeys } = kept as Record<string, unknown>;
+    return {
+      paper: paper === 'letter' || paper === 'a4' ? paper : known.paper,
+      singleKeys: typeof singleKeys === 'boolean' ? singleKeys : known.singleKeys,
+    };
+  } catch {
+    // Storage switched off, or something else's text under our name: the defaults serve.
+    return known;
+  }
+}
+
+export const useSettings = create<Settings>()(read);
+
+export function setting(change: Partial<Settings>): void {
+  useSettings.setState(change);
+  try {
+    localStorage.setItem(KEY, JSON.stringify(useSettings.getState()));
+  } catch {
+    // Not kept then; it holds for this visit.
+  }
+}
