@@ -93,6 +93,8 @@ const e2e = (renewPictures) =>
       runTool('playwright', ['test', '-c', 'e2e/playwright.config.ts'], {
         env: {
           PLAYWRIGHT_JSON_OUTPUT_FILE: file,
+          // Playwright sets the opposite for its web server, and Node then warns of the two.
+          NO_COLOR: undefined,
           SEAMWRIGHT_PICTURES: renewPictures ? 'renew' : undefined,
         },
       }),
