@@ -155,12 +155,6 @@ export const allChecks = ({ renewPictures }) => [
     run: () => one('knip'),
   },
   {
-    name: 'unit',
-    does: 'unit and property tests (Vitest)',
-    needs: ['install'],
-    run: unit,
-  },
-  {
     name: 'build',
     does: 'the application and the command line (Vite)',
     needs: ['install'],
@@ -177,6 +171,14 @@ export const allChecks = ({ renewPictures }) => [
     does: 'what a visit must not load first',
     needs: ['install', 'build'],
     run: async () => oneCheck((await run(process.execPath, ['scripts/check-first-load.mjs'])) === 0),
+  },
+  {
+    name: 'unit',
+    does: 'unit and property tests (Vitest)',
+    // After the build, because the contract of the command line is tested on what was built; a failed build stops none
+    // of the others.
+    needs: ['install'],
+    run: unit,
   },
   {
     name: 'e2e',
