@@ -14,53 +14,65 @@ import { root, workspace } from './lib/root.mjs';
 import { runTool } from './lib/run.mjs';
 import { address, fileServer, listen } from './lib/serve.mjs';
 
-const { values } = parseArgs({
-  options: { port: { type: 'string', default: '4173' }, 'no-open': { type: 'boolean', default: false } },
-});
+/** The port that was asked for, and whether a browser may be opened. */
+function asked() {
+  const { values } = parseArgs({
+    options: { port: { type: 'string', default: '4173' }, 'no-open': { type: 'boolean', default: false } },
+  });
+  const port = Number(values.port);
+  if (!/^\d+$/.test(values.port) || port > 65_000) {
+    throw new Error(`--port is ${values.port}: give a whole number up to 65000.`);
+  }
+  return { wanted: port, mayOpen: !values['no-open'] };
+}
 
 /**
- * Says why it cannot go on, and ends.
+ * Opens an address in the system's browser where there is one to be seen.
  *
- * @param {string} message
- * @returns {never}
+ * @param {string} url
  */
-function giveUp(message) {
-  console.error(message);
-  process.exit(1);
+function openBrowser(url) {
+  const command = opener(url, process);
+  if (command === null) return;
+  spawn(command.command, command.args, { stdio: 'ignore', detached: true })
+    .on('error', () => console.log('No browser could be opened from here: open the address yourself.'))
+    .unref();
 }
 
-const problem = nodeProblem(process.versions.node, workspace().engines.node);
-if (problem !== null) giveUp(problem);
-const wanted = Number(values.port);
-if (!/^\d+$/.test(values.port) || wanted > 65_000) {
-  giveUp(`--port is ${values.port}: give a whole number up to 65000.`);
-}
+async function main() {
+  const problem = nodeProblem(process.versions.node, workspace().engines.node);
+  if (problem !== null) throw new Error(problem);
+  const { wanted, mayOpen } = asked();
 
-console.log('Installing …');
-if ((await install()) !== 0) {
-  giveUp('The packages could not be installed: see above, and check that the npm registry can be reached.');
-}
-console.log('\nBuilding …');
-if ((await runTool('vite', ['build', 'app', '--logLevel', 'warn'])) !== 0) {
-  giveUp('The application could not be built: see above.');
-}
+  console.log('Installing …');
+  if ((await install()) !== 0) {
+    throw new Error(
+      'The packages could not be installed: see above, and check that the npm registry can be reached.',
+    );
+  }
+  console.log('\nBuilding …');
+  if ((await runTool('vite', ['build', '--logLevel', 'warn'], { cwd: join(root, 'app') })) !== 0) {
+    throw new Error('The application could not be built: see above.');
+  }
 
-const port = await listen(fileServer(join(root, 'app', 'dist')), wanted);
-const home = address(port);
-console.log(`
+  const port = await listen(fileServer(join(root, 'app', 'dist')), wanted);
+  const home = address(port);
+  console.log(`
 Seamwright is at   ${home}
 The demo pattern   ${home}?demo
 Stop it with Ctrl+C.`);
-if (port !== wanted) {
   // A browser keeps each address's work apart.
-  console.log(
-    `Port ${wanted} is taken; work that you kept at ${address(wanted)} is not shown at this address.`,
-  );
+  if (port !== wanted && wanted !== 0) {
+    console.log(
+      `Port ${wanted} is taken; work that you kept at ${address(wanted)} is not shown at this address.`,
+    );
+  }
+  if (mayOpen) openBrowser(`${home}?demo`);
 }
 
-const open = values['no-open'] ? null : opener(`${home}?demo`, process);
-if (open !== null) {
-  spawn(open.command, open.args, { stdio: 'ignore', detached: true })
-    .on('error', () => console.log('No browser could be opened from here: open the address yourself.'))
-    .unref();
+try {
+  await main();
+} catch (error) {
+  console.error(error instanceof Error ? error.message : error);
+  process.exitCode = 1;
 }
