@@ -1,4 +1,12 @@
-import { checkSimple, fail, isClockwise, ok, type Polygon, type Result } from '@seamwright/geometry';
+import {
+  checkSimple,
+  fail,
+  isClockwise,
+  ok,
+  type Polygon,
+  type Result,
+  reversed,
+} from '@seamwright/geometry';
 import type { Drawing, PointId } from './drawing.ts';
 import { collectFindings } from './findings.ts';
 import { connectedParts, isBridge, type Link, linkPlaces, traceFaces } from './graph.ts';
@@ -35,10 +43,11 @@ export function arrange(drawing: Drawing): Result<Arrangement> {
   const corners: Polygon = drawing.outline.map((id) => drawing.points[id]!);
   const simple = checkSimple(corners);
   if (!simple.ok) return simple;
-  const clockwise = isClockwise(corners) ? drawing : { ...drawing, outline: [...drawing.outline].reverse() };
+  const plain = corners.map(({ x, y }) => ({ x, y }));
+  const outline = isClockwise(plain) ? plain : reversed(plain);
 
   for (const tolerances of ATTEMPTS) {
-    const arrangement = attempt(clockwise, tolerances);
+    const arrangement = attempt(drawing, outline, tolerances);
     if (arrangement !== null) return ok(arrangement);
   }
   return fail(
@@ -48,11 +57,7 @@ export function arrange(drawing: Drawing): Result<Arrangement> {
   );
 }
 
-function attempt(drawing: Drawing, tolerances: Tolerances): Arrangement | null {
-  const outline = drawing.outline.map((id) => {
-    const { x, y } = drawing.points[id]!;
-    return { x, y };
-  });
+function attempt(drawing: Drawing, outline: Polygon, tolerances: Tolerances): Arrangement | null {
   const nodes = gatherNodes(drawing, tolerances.snap);
   const { stretches, tooShort } = stretchesOf(drawing, nodes);
   const groups = groupLines(stretches, nodes, tolerances);

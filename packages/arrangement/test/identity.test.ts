@@ -1,0 +1,82 @@
+import { describe, expect, it } from 'vitest';
+import { arrange } from '../src/arrange.ts';
+import type { Drawing } from '../src/drawing.ts';
+import { drawingFromSegments } from '../src/from-segments.ts';
+import { carryPatches, type PatchRecord } from '../src/identity.ts';
+import type { Arrangement } from '../src/types.ts';
+import { line, SQUARE } from './drawings.ts';
+
+const of = (drawing: Drawing): Arrangement => {
+  const result = arrange(drawing);
+  if (!result.ok) throw new Error(result.problem.what);
+  return result.value;
+};
+
+/** A boat under way: sky over a mast line, sea below a waterline. */
+const BOAT = drawingFromSegments(SQUARE, [line(0, 4, 6, 4), line(3, 0, 3, 4), line(0, 5, 6, 5)]);
+
+const moved = (drawing: Drawing, x: number, y: number, dx: number, dy: number): Drawing => ({
+  ...drawing,
+  points: Object.fromEntries(
+    Object.entries(drawing.points).map(([id, p]) => [
+      id,
+      p.x === x && p.y === y ? { ...p, x: p.x + dx, y: p.y + dy } : p,
+    ]),
+  ),
+});
+
+const noted = (records: readonly PatchRecord[], arrangement: Arrangement): PatchRecord[] =>
+  records.map((record, i) => ({ ...record, note: `area ${arrangement.patches[i]!.area}` }));
+
+const noteAt = (records: readonly PatchRecord[], arrangement: Arrangement, x: number, y: number): string =>
+  records[
+    arrangement.patches.findIndex(({ polygon }) => {
+      const xs = polygon.map((p) => p.x);
+      const ys = polygon.map((p) => p.y);
+      return Math.min(...xs) < x && x < Math.max(...xs) && Math.min(...ys) < y && y < Math.max(...ys);
+    })
+  ]!.note;
+
+describe('patches keep their identity', () => {
+  const first = of(BOAT);
+  const records = noted(carryPatches([], first), first);
+
+  it('every patch begins with an id of its own', () => {
+    expect(new Set(records.map(({ id }) => id)).size).toBe(4);
+  });
+
+  it('while a line elsewhere moves, however far', () => {
+    // The mast slides right across where the other patch had its heart.
+    const later = of(moved(moved(BOAT, 3, 0, 2.5, 0), 3, 4, 2.5, 0));
+    const carried = carryPatches(records, later);
+    expect(carried.map(({ id }) => id).sort()).toEqual(records.map(({ id }) => id).sort());
+    expect(noteAt(carried, later, 4, 2)).toBe(noteAt(records, first, 1, 2));
+    expect(noteAt(carried, later, 5.8, 2)).toBe(noteAt(records, first, 4, 2));
+    expect(noteAt(carried, later, 3, 5.5)).toBe(noteAt(records, first, 3, 5.5));
+  });
+
+  it('when a line divides one of them, the part that holds its heart goes on', () => {
+    const divided = of(
+      drawingFromSegments(SQUARE, [line(0, 4, 6, 4), line(3, 0, 3, 4), line(0, 5, 6, 5), line(0, 1, 3, 1)]),
+    );
+    const carried = carryPatches(records, divided);
+    expect(noteAt(carried, divided, 1, 3)).toBe('area 12');
+    expect(noteAt(carried, divided, 1, 0.5)).toBe('');
+    expect(new Set(carried.map(({ id }) => id)).size).toBe(5);
+    const fresh = carried.filter(({ id }) => !records.some((record) => record.id === id));
+    expect(fresh).toHaveLength(1);
+  });
+
+  it('when a line goes, the patch with a note goes on', () => {
+    const merged = of(drawingFromSegments(SQUARE, [line(0, 4, 6, 4), line(0, 5, 6, 5)]));
+    const oneNote = records.map((record, i) => ({ ...record, note: i === 1 ? 'sail' : '' }));
+    const carried = carryPatches(oneNote, merged);
+    expect(carried).toHaveLength(3);
+    expect(noteAt(carried, merged, 3, 2)).toBe('sail');
+    expect(carried.find(({ note }) => note === 'sail')!.id).toBe(records[1]!.id);
+  });
+
+  it('nothing changed: nothing changes', () => {
+    expect(carryPatches(records, first)).toEqual(records);
+  });
+});
