@@ -5,6 +5,7 @@ import {
   checkSimple,
   distanceToLine,
   fail,
+  formatLength,
   ok,
   type Result,
   SIZE_RANGE,
@@ -62,13 +63,17 @@ function checkOutline({ points, outline }: Drawing): Failure {
     return fail(what.replace(/^The shape/, 'The outline'), where === '' ? 'outline' : where, remedy);
   }
   const box = boundingBox(corners);
-  for (const [side, length] of [
-    ['width', box.maxX - box.minX],
-    ['height', box.maxY - box.minY],
+  for (const [length, across] of [
+    [box.maxX - box.minX, 'wide'],
+    [box.maxY - box.minY, 'high'],
   ] as const) {
-    const size = checkLength(length, 'in', SIZE_RANGE);
-    if (!size.ok)
-      return fail(`The block's ${side}, ${size.problem.what}`, 'outline', 'Check the size and its unit');
+    if (checkLength(length, 'in', SIZE_RANGE).ok) continue;
+    const [least, most] = [SIZE_RANGE.least, SIZE_RANGE.most].map((bound) => formatLength(bound, 'in'));
+    return fail(
+      `The block is ${formatLength(length, 'in')} ${across}, and a block has from ${least} to ${most}`,
+      'outline',
+      'Check the size and its unit',
+    );
   }
   return null;
 }

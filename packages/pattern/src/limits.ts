@@ -26,3 +26,12 @@ export const tooLarge = (characters: number): Problem | null =>
         where: '',
         remedy: 'Check that this is the right file; take pictures out of it and save it again',
       };
+
+/** Corners of the outline of an SVG drawing. A maker draws some dozen; thousands are a curve in disguise. */
+export const MOST_CORNERS = 1000;
+
+/**
+ * Splits of an SVG drawing. The richest picture block has a few hundred; the work of finding patches grows with the square
+ * of their number, and 2,000 lines that all cross make a million patches.
+ */
+export const MOST_SPLITS = 2000;

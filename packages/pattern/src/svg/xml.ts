@@ -24,7 +24,7 @@ export function parseSvg(text: string): Result<Element> {
   const parser = new DOMParser({
     onError: (level, message, handler: { locator?: { lineNumber?: number } }) => {
       if (level === 'warning') return;
-      unsound = notXml(message, handler.locator?.lineNumber ?? 0);
+      unsound = notXml(text, message, handler.locator?.lineNumber ?? 0);
       // Any exception stops the parser.
       throw new Error(message);
     },
@@ -34,13 +34,13 @@ export function parseSvg(text: string): Result<Element> {
     root = parser.parseFromString(text.replace(/^\uFEFF/, ''), 'image/svg+xml').documentElement;
   } catch (error) {
     if (!(error instanceof ParseError)) throw error;
-    return { ok: false, problem: unsound ?? notXml(error.message, 0) };
+    return { ok: false, problem: unsound ?? notXml(text, error.message, 0) };
   }
   if (root === null || !isSvg(root, 'svg')) {
     return fail(
       `The file is XML but no SVG drawing: its outermost element is "${root?.nodeName ?? ''}"`,
       `line ${root?.lineNumber ?? 1}`,
-      'Choose an SVG drawing',
+      'Choose an SVG drawing or a pattern file',
     );
   }
   return ok(root);
@@ -53,12 +53,26 @@ export const isSvg = (element: Element, name: string): boolean =>
 export const isOfSvg = (element: Element): boolean =>
   element.namespaceURI === SVG_NAMESPACE || element.namespaceURI === null;
 
-/** The parser's own words are kept: they are short, and whoever mends XML by hand knows them. */
-const notXml = (message: string, line: number): Problem => ({
-  what: `The file is not sound XML: ${message.replace(/^(element parse error: )?(Error: )?/, '').slice(0, 200)}`,
-  where: line > 0 ? `line ${line}` : '',
-  remedy: 'Save the drawing as SVG again, or mend that place',
-});
+/** The parser's own words are kept where the reason is not plain: whoever mends XML by hand knows them. */
+function notXml(text: string, message: string, line: number): Problem {
+  const remedy = 'Save the drawing as SVG again, or mend that place';
+  if (!text.includes('<svg')) {
+    return {
+      what: 'The file is no SVG drawing',
+      where: '',
+      remedy: 'Choose an SVG drawing or a pattern file',
+    };
+  }
+  if (!text.includes('</svg')) {
+    return {
+      what: 'The SVG drawing is cut short',
+      where: `line ${text.trimEnd().split('\n').length}`,
+      remedy,
+    };
+  }
+  const reason = message.replace(/^(element parse error: )?(Error: )?/, '').slice(0, 200);
+  return { what: `The file is not sound XML: ${reason}`, where: line > 0 ? `line ${line}` : '', remedy };
+}
 
 /** The line, from 1, of the first entity declaration that is not in a comment; null when there is none. */
 function placeOfEntity(text: string): number | null {
