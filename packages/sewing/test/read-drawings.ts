@@ -21,13 +21,22 @@ export interface KnownDrawing {
 
 /** Every drawing of the folder; one without an answer, or an answer without a drawing, is an error. */
 export function knownDrawings(): KnownDrawing[] {
-  const expected = JSON.parse(readFileSync(new URL('expected.json', folder), 'utf8')) as Record<string, Expected>;
+  const expected = JSON.parse(readFileSync(new URL('expected.json', folder), 'utf8')) as Record<
+    string,
+    Expected
+  >;
   const names = readdirSync(folder).flatMap((file) => (file.endsWith('.svg') ? [file.slice(0, -4)] : []));
-  const unmatched = [...names, ...Object.keys(expected)].filter((n) => !(n in expected) || !names.includes(n));
+  const unmatched = [...names, ...Object.keys(expected)].filter(
+    (n) => !(n in expected) || !names.includes(n),
+  );
   if (unmatched.length > 0) throw new Error(`drawings and answers do not match: ${unmatched.join(', ')}`);
   return names.map((name) => {
     const svg = readFileSync(new URL(`${name}.svg`, folder), 'utf8');
-    const numbers = (text: string) => text.trim().split(/[\s,]+/).map(Number);
+    const numbers = (text: string) =>
+      text
+        .trim()
+        .split(/[\s,]+/)
+        .map(Number);
     const flat = numbers(/<polygon points="([^"]+)"/.exec(svg)![1]!);
     const outline = flat.flatMap((x, i) => (i % 2 === 0 ? [{ x, y: flat[i + 1]! }] : []));
     const segments = [...svg.matchAll(/<line x1="(.+?)" y1="(.+?)" x2="(.+?)" y2="(.+?)"/g)].map((m) => ({
