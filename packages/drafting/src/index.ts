@@ -1,1 +1,11 @@
-export {};
+export { checkDrawing } from './check-drawing.ts';
+export * from './edits/index.ts';
+export { type Followers, followersOf } from './facts.ts';
+export { type DrawnLine, drawnLines, linesEndingIn } from './lines.ts';
+export * from './outlines.ts';
+export * from './placement.ts';
+export { type Size, sizeOf } from './size.ts';
+export type { CatchPlace } from './snapping/places.ts';
+export * from './snapping/snap.ts';
+export * from './snapping/snap-scene.ts';
+export * from './tools/index.ts';

@@ -1,0 +1,77 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { bareDrawings, carryOut, drawings, editScripts } from '../../test/drawings.ts';
+import { expectSound, frozen } from '../../test/sound.ts';
+import { resizeDrawing } from './resize-drawing.ts';
+
+describe('any sequence of edits', () => {
+  it('keeps the drawing sound, changes nothing in place, and says why where it refuses', () => {
+    const done = new Map<string, number>();
+    fc.assert(
+      fc.property(bareDrawings, editScripts, (bare, script) => {
+        let drawing = bare;
+        for (const edit of script) {
+          const result = carryOut(drawing, edit);
+          if (result.ok) {
+            drawing = frozen(result.value);
+            expectSound(drawing);
+            done.set(edit.kind, (done.get(edit.kind) ?? 0) + 1);
+          } else {
+            expect(result.problem.what).toMatch(/^[A-Z].*[^.]$/);
+            expect(result.problem.remedy).toMatch(/^[A-Z].*[^.]$/);
+          }
+        }
+      }),
+      { seed: 101, numRuns: 400 },
+    );
+    // Every kind of edit was really made, not refused throughout.
+    for (const kind of ['split', 'move', 'delete split', 'delete point', 'add corner', 'resize', 'outline'])
+      expect(done.get(kind), kind).toBeGreaterThan(50);
+  });
+
+  it('gives the same drawing for the same edits', () => {
+    fc.assert(
+      fc.property(bareDrawings, editScripts, (bare, script) => {
+        const play = () =>
+          script.reduce((drawing, edit) => {
+            const result = carryOut(drawing, edit);
+            return result.ok ? result.value : drawing;
+          }, bare);
+        expect(play()).toEqual(play());
+      }),
+      { seed: 102, numRuns: 50 },
+    );
+  });
+});
+
+describe('resizeDrawing', () => {
+  it('there and back is where it was, to 1e-9 in', () => {
+    fc.assert(
+      fc.property(
+        drawings,
+        fc.integer({ min: 500, max: 100_000 }).map((n) => n / 1000),
+        fc.integer({ min: 500, max: 100_000 }).map((n) => n / 1000),
+        (drawing, width, height) => {
+          const there = resizeDrawing(drawing, { width, height });
+          fc.pre(there.ok);
+          const xs = drawing.outline.map((id) => drawing.points[id]!.x);
+          const ys = drawing.outline.map((id) => drawing.points[id]!.y);
+          const back = resizeDrawing(there.value, {
+            width: Math.max(...xs) - Math.min(...xs),
+            height: Math.max(...ys) - Math.min(...ys),
+          });
+          if (!back.ok) throw new Error(back.problem.what);
+          expectSound(there.value);
+          expect({ ...back.value, points: {} }).toEqual({ ...drawing, points: {} });
+          for (const point of Object.values(drawing.points)) {
+            const again = back.value.points[point.id]!;
+            expect(Math.abs(again.x - point.x)).toBeLessThan(1e-9);
+            expect(Math.abs(again.y - point.y)).toBeLessThan(1e-9);
+            expect(again.on).toEqual(point.on);
+          }
+        },
+      ),
+      { seed: 103, numRuns: 200 },
+    );
+  });
+});

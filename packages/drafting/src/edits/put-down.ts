@@ -1,0 +1,44 @@
+import type { Drawing, DrawingPoint, LineId, PointId } from '@seamwright/arrangement';
+import {
+  distance,
+  distanceToSegment,
+  type Point,
+  SAME_COORDINATE,
+  SNAP_DISTANCE,
+} from '@seamwright/geometry';
+import { MOST_FACTS, withOn } from '../facts.ts';
+import type { FreshIds } from '../ids.ts';
+import { drawnLines } from '../lines.ts';
+import type { Placement } from '../placement.ts';
+
+/** The drawing's point in this very place ({@link SAME_COORDINATE}), if there is one that `skip` does not name. */
+export function pointIn(drawing: Drawing, at: Point, skip?: ReadonlySet<PointId>): DrawingPoint | undefined {
+  return Object.values(drawing.points).find(
+    (point) => !skip?.has(point.id) && distance(point, at) <= SAME_COORDINATE,
+  );
+}
+
+/** Of the lines that a placement names, those that are there and do run through it. */
+export function linesOfPlacement(drawing: Drawing, { at, on }: Placement): readonly LineId[] {
+  const lines = drawnLines(drawing);
+  const sound = (on ?? []).filter((id) => {
+    const line = lines.get(id);
+    return line !== undefined && distanceToSegment(at, line.from, line.to) <= SNAP_DISTANCE;
+  });
+  return [...new Set(sound)].slice(0, MOST_FACTS);
+}
+
+/** Finds or makes the point of a placement: the one it caught, else the one in the very place, else a new one. */
+export function putDown(
+  drawing: Drawing,
+  placement: Placement,
+  ids: FreshIds,
+): { readonly drawing: Drawing; readonly id: PointId } {
+  const caught = placement.point === undefined ? undefined : drawing.points[placement.point];
+  const there = caught ?? pointIn(drawing, placement.at);
+  if (there !== undefined) return { drawing, id: there.id };
+  const { x, y } = placement.at;
+  const id = ids.point();
+  const point = withOn({ id, x, y }, linesOfPlacement(drawing, placement));
+  return { drawing: { ...drawing, points: { ...drawing.points, [id]: point } }, id };
+}

@@ -1,0 +1,39 @@
+import type { Drawing } from '@seamwright/arrangement';
+import { boundingBox, ok, type Result } from '@seamwright/geometry';
+import { checkLengths, checkOutline, outlineOf, passes } from '../check-drawing.ts';
+import { withOn } from '../facts.ts';
+import { checkSize, sizeOf } from '../size.ts';
+
+/** Both sides, or one: the other then follows in proportion. Inches. */
+export type NewSize =
+  | { readonly width: number; readonly height: number }
+  | { readonly width: number; readonly height?: never }
+  | { readonly width?: never; readonly height: number };
+
+/**
+ * Stretches the drawing so that the rectangle round its outline has the given finished size; the rectangle's top
+ * left corner stays. All facts stay true: lines stay straight and shares of the way along them stay the same.
+ *
+ * Refused: sizes that no block has, also of the side that follows; sizes so small that lines lose their length.
+ */
+export function resizeDrawing(drawing: Drawing, size: NewSize): Result<Drawing> {
+  for (const name of ['width', 'height'] as const) {
+    const given = size[name];
+    const result = given === undefined ? ok(0) : checkSize(given, name);
+    if (!result.ok) return result;
+  }
+  const outline = outlineOf(drawing);
+  const { minX, minY } = boundingBox(outline);
+  const old = sizeOf(outline);
+  const alongX = (size.width ?? old.width * (size.height / old.height)) / old.width;
+  const alongY = (size.height ?? old.height * alongX) / old.height;
+
+  const points = Object.fromEntries(
+    Object.values(drawing.points).map((point) => {
+      const x = minX + (point.x - minX) * alongX;
+      const y = minY + (point.y - minY) * alongY;
+      return [point.id, withOn({ ...point, x, y }, point.on ?? [])];
+    }),
+  );
+  return passes({ ...drawing, points }, checkOutline, checkLengths);
+}

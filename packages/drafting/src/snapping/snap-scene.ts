@@ -1,0 +1,145 @@
+import type { Drawing, DrawingPoint } from '@seamwright/arrangement';
+import {
+  contains,
+  cross,
+  distance,
+  distanceToSegment,
+  lerp,
+  midpoint,
+  type Point,
+  type Polygon,
+  parameterOn,
+  SNAP_DISTANCE,
+  segmentCrossing,
+  subtract,
+} from '@seamwright/geometry';
+import { outlineOf } from '../check-drawing.ts';
+import type { Followers } from '../facts.ts';
+import { type DrawnLine, drawnLines } from '../lines.ts';
+import { type CatchPlace, Places } from './places.ts';
+
+/** What a pointer can be caught by. Worked out once for a drawing, then asked at every move. */
+export interface SnapScene {
+  /** Corners and ends, then crossings, then middles. */
+  readonly places: readonly CatchPlace[];
+  readonly lines: readonly DrawnLine[];
+}
+
+const known = new WeakMap<Drawing, SnapScene>();
+
+/** The scene of a drawing. While a point is dragged, what follows it is left out: nothing is caught by itself. */
+export function snapScene(drawing: Drawing, leavingOut?: Followers): SnapScene {
+  if (leavingOut === undefined) {
+    const scene = known.get(drawing) ?? makeScene(drawing);
+    known.set(drawing, scene);
+    return scene;
+  }
+  return makeScene(drawing, leavingOut);
+}
+
+function makeScene(drawing: Drawing, leavingOut?: Followers): SnapScene {
+  const places = new Places();
+  const all = [...drawnLines(drawing).values()];
+  const lines = all.filter(({ id }) => !leavingOut?.lines.has(id));
+  const points = Object.values(drawing.points).filter(({ id }) => !leavingOut?.points.has(id));
+  addPoints(drawing, points, places);
+  const shares = addCrossings(lines, points, places);
+  for (const line of lines) addMiddle(line, places);
+  lines.forEach((line, i) => {
+    addMiddlesBetween(line, shares[i]!, places);
+  });
+  if (lines.length === all.length) addBlockMiddle(outlineOf(drawing), places);
+  return { places: places.all, lines };
+}
+
+function addPoints(drawing: Drawing, points: readonly DrawingPoint[], places: Places): void {
+  const corners = new Set(drawing.outline);
+  const isCorner = ({ id }: DrawingPoint) => corners.has(id);
+  for (const { id, x, y } of points.filter(isCorner))
+    places.add({ kind: 'corner', reason: 'corner of the block', at: { x, y }, point: id });
+  for (const { id, x, y } of points.filter((point) => !isCorner(point)))
+    places.add({ kind: 'end', reason: 'end of a line', at: { x, y }, point: id });
+}
+
+/** Adds the crossings; gives for each line the shares of the way along it at which others meet it. */
+function addCrossings(
+  lines: readonly DrawnLine[],
+  points: readonly DrawingPoint[],
+  places: Places,
+): readonly (readonly number[])[] {
+  const shares: number[][] = lines.map(() => []);
+  lines.forEach((one, i) => {
+    for (let j = i + 1; j < lines.length; j++) {
+      const other = lines[j]!;
+      const crossing = segmentCrossing(one.from, one.to, other.from, other.to);
+      if (crossing === null) continue;
+      const { x, y } = crossing.at;
+      places.add({
+        kind: 'crossing',
+        reason: reasonOfCrossing(one, other),
+        at: { x, y },
+        on: [one.id, other.id],
+      });
+      shares[i]!.push(crossing.t);
+      shares[j]!.push(crossing.u);
+    }
+    // Ends that were put on this line may miss it by a rounding.
+    for (const point of points) {
+      if (isNear(point, one) && distanceToSegment(point, one.from, one.to) <= SNAP_DISTANCE)
+        shares[i]!.push(parameterOn(one.from, one.to, point));
+    }
+  });
+  return shares;
+}
+
+const isNear = ({ x, y }: Point, { from, to }: DrawnLine): boolean =>
+  x >= Math.min(from.x, to.x) - SNAP_DISTANCE &&
+  x <= Math.max(from.x, to.x) + SNAP_DISTANCE &&
+  y >= Math.min(from.y, to.y) - SNAP_DISTANCE &&
+  y <= Math.max(from.y, to.y) + SNAP_DISTANCE;
+
+function reasonOfCrossing(one: DrawnLine, other: DrawnLine): string {
+  const onEdge = one.kind === 'edge' || other.kind === 'edge';
+  return onEdge ? 'crossing of a line and the edge' : 'crossing of two lines';
+}
+
+const nameOf = ({ kind }: DrawnLine): string => (kind === 'edge' ? 'the edge' : 'a line');
+
+function addMiddle(line: DrawnLine, places: Places): void {
+  const { id, from, to } = line;
+  places.add({ kind: 'middle', reason: `middle of ${nameOf(line)}`, at: midpoint(from, to), on: [id] });
+}
+
+/** The middles of the stretches between neighbouring places where other lines meet this one. */
+function addMiddlesBetween(line: DrawnLine, shares: readonly number[], places: Places): void {
+  const { id, from, to } = line;
+  const size = distance(from, to);
+  const stops = [0, ...[...shares].sort((a, b) => a - b), 1];
+  for (let i = 1; i < stops.length; i++) {
+    const [start, end] = [stops[i - 1]!, stops[i]!];
+    // In a stretch this short the middle would be one of its ends.
+    if ((end - start) * size <= 2 * SNAP_DISTANCE) continue;
+    const at = lerp(from, to, (start + end) / 2);
+    places.add({ kind: 'middle', reason: `middle of a stretch of ${nameOf(line)}`, at, on: [id] });
+  }
+}
+
+/** The outline's centre of area, where it lies inside: the middle of every regular block. */
+function addBlockMiddle(outline: Polygon, places: Places): void {
+  const origin = outline[0];
+  if (origin === undefined) return;
+  let doubledArea = 0;
+  let x = 0;
+  let y = 0;
+  for (let i = 1; i + 1 < outline.length; i++) {
+    const u = subtract(outline[i]!, origin);
+    const v = subtract(outline[i + 1]!, origin);
+    const weight = cross(u, v);
+    doubledArea += weight;
+    x += (u.x + v.x) * weight;
+    y += (u.y + v.y) * weight;
+  }
+  if (doubledArea === 0) return;
+  const at = { x: origin.x + x / (3 * doubledArea), y: origin.y + y / (3 * doubledArea) };
+  if (contains(outline, at) === 'inside') places.add({ kind: 'middle', reason: 'middle of the block', at });
+}

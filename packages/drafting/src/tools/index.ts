@@ -1,0 +1,6 @@
+export * from './adjust-tool.ts';
+export * from './crosshair.ts';
+export * from './outline-tool.ts';
+export * from './pick-at.ts';
+export * from './split-tool.ts';
+export type { Edit, Outcome, Pick, Pointing, Preview, Tool, ToolContext, ToolEvent } from './tool.ts';
