@@ -1,1 +1,10 @@
+export { checkDrawing } from './check-drawing.ts';
+export { demoPattern } from './demo/demo-pattern.ts';
+export * from './history.ts';
+export { LARGEST_FILE } from './limits.ts';
+export { type ParsedPattern, parsePattern } from './parse-pattern.ts';
 export * from './pattern.ts';
+export { prettyJson } from './pretty-json.ts';
+export { readSvgDrawing, type SvgDrawing } from './svg/read-svg.ts';
+export { looksLikeSvg } from './svg/xml.ts';
+export { writePattern } from './write-pattern.ts';
