@@ -2,11 +2,14 @@ import { fileURLToPath } from 'node:url';
 import react from '@vitejs/plugin-react';
 import { defineConfig } from 'vite';
 
+const notCalled = fileURLToPath(new URL('not-called.ts', import.meta.url));
+
 export default defineConfig({
   // Relative addresses: the built folder works from any path of any server.
   base: './',
   publicDir: '../public',
   plugins: [react()],
+  resolve: { alias: { canvg: notCalled, html2canvas: notCalled, dompurify: notCalled } },
   worker: { format: 'es' },
   build: {
     outDir: 'dist',

@@ -6,6 +6,7 @@ import { acceptDrops } from './keeping/choose-file.ts';
 import { openAtStart, openFresh } from './keeping/open.ts';
 import { warn } from './store/notices.ts';
 import { startStudying } from './study/client.ts';
+import { startLayingOut } from './study/lay-out.ts';
 import { listenForShortcuts } from './ui/shortcuts.ts';
 
 async function start(): Promise<void> {
@@ -18,6 +19,7 @@ async function start(): Promise<void> {
   }
   startAutosave();
   startStudying();
+  startLayingOut();
   listenForShortcuts();
   acceptDrops();
   // Canvases do not wait for fonts: what they wrote before would keep a stand-in's shapes.

@@ -62,8 +62,8 @@ const STROKES: Readonly<Record<Hatching, readonly (readonly [number, number, num
     [0, 12, 12, 0],
   ],
   dots: [
-    [2, 3, 4, 3],
-    [8, 9, 10, 9],
+    [3, 3, 3, 3],
+    [9, 9, 9, 9],
   ],
 };
 
@@ -92,7 +92,7 @@ function drawTile(look: SectionLook, ink: string): HTMLCanvasElement {
   context.fillRect(0, 0, TILE, TILE);
   context.strokeStyle = ink;
   context.globalAlpha = 0.32;
-  context.lineWidth = look.hatching === 'dots' ? 2 : 1;
+  context.lineWidth = look.hatching === 'dots' ? 2.5 : 1;
   context.lineCap = look.hatching === 'dots' ? 'round' : 'butt';
   context.beginPath();
   for (const [x1, y1, x2, y2] of STROKES[look.hatching]) {

@@ -19,7 +19,7 @@ let writing: Promise<void> = Promise.resolve();
 
 /** Keeps the open work in the browser after every change, and at once when the page is left or hidden. */
 export function startAutosave(): void {
-  const kept = (work: Work) => [work.kept, work.history, work.blockId, work.station] as const;
+  const kept = (work: Work) => [work.kept, work.history, work.blockId, work.station, work.printing] as const;
   useWork.subscribe(
     kept,
     (now, before) => {
@@ -51,12 +51,12 @@ export function flush(): Promise<void> {
 /** Writes the open work to the shelf, one write after the other. */
 export function keepNow(): Promise<void> {
   clearTimeout(timer);
-  const { kept, history, blockId, station, origin } = useWork.getState();
+  const { kept, history, blockId, station, printing, origin } = useWork.getState();
   const demo = origin === 'demo' && history.past.length === 0 && history.future.length === 0;
   rememberCurrent(kept);
   useKeeping.setState({ state: 'kept' });
   writing = writing.then(() =>
-    keep({ id: kept, history, blockId, station, demo }).catch(() => {
+    keep({ kept, history, blockId, station, printing, demo }).catch(() => {
       if (useKeeping.getState().state === 'failed') return;
       useKeeping.setState({ state: 'failed' });
       warn(

@@ -1,23 +1,20 @@
 import { sentence } from '@seamwright/geometry';
-import { parsePattern, readSvgDrawing, writePattern } from '@seamwright/pattern';
+import { LARGEST_FILE, looksLikeSvg, parsePattern, readSvgDrawing, writePattern } from '@seamwright/pattern';
 import { addDrawing } from '../store/blocks.ts';
 import { announce, tell, warn } from '../store/notices.ts';
 import { pattern, useWork } from '../store/work.ts';
 import { download, fileName } from './download.ts';
 import { openPattern } from './open.ts';
 
-/** Bytes. Larger files are not even read: no pattern or drawing comes near. */
-const LARGEST_BYTES = 20_000_000;
-
 /**
  * Opens what the maker chose or dropped: a pattern file takes the place of the open pattern (which stays on the
  * shelf), an SVG drawing becomes a block of it. Anything else gives one sentence and changes nothing.
  */
 export async function openFile(file: File): Promise<void> {
-  if (file.size > LARGEST_BYTES) {
+  if (file.size > LARGEST_FILE) {
     const mb = Math.round(file.size / 1e6);
     warn(
-      `“${file.name}” has ${mb} MB, and no more than ${LARGEST_BYTES / 1e6} MB are opened. Choose a pattern file or an SVG drawing.`,
+      `“${file.name}” has ${mb} MB, and no more than ${LARGEST_FILE / 1e6} MB are opened. Choose a pattern file or an SVG drawing.`,
     );
     return;
   }
@@ -33,9 +30,7 @@ export async function openFile(file: File): Promise<void> {
 }
 
 const isSvg = (file: File, text: string): boolean =>
-  file.type === 'image/svg+xml' ||
-  /\.svg$/i.test(file.name) ||
-  /^\s*<(\?xml|!DOCTYPE svg|svg|!--)/i.test(text);
+  file.type === 'image/svg+xml' || /\.svg$/i.test(file.name) || looksLikeSvg(text);
 
 async function openPatternText(name: string, text: string): Promise<void> {
   const parsed = parsePattern(text);

@@ -2,7 +2,7 @@ import { sentence } from '@seamwright/geometry';
 import { demoPattern, type History, type Pattern, startHistory } from '@seamwright/pattern';
 import { freshPattern } from '../store/fresh.ts';
 import { tell, warn } from '../store/notices.ts';
-import { NOTHING, type Origin, type StationId, useWork } from '../store/work.ts';
+import { NOTHING, type Origin, useWork, type Work } from '../store/work.ts';
 import { flush, keepNow, useKeeping } from './autosave.ts';
 import { recallCurrent, rememberCurrent } from './current.ts';
 import { takeForThisTab } from './one-tab.ts';
@@ -13,7 +13,7 @@ async function show(
   kept: string,
   history: History<Pattern>,
   origin: Origin,
-  place: { readonly blockId?: string; readonly station?: StationId } = {},
+  place: Partial<Pick<Work, 'blockId' | 'station' | 'printing'>> = {},
 ): Promise<void> {
   await takeForThisTab(kept);
   useWork.setState({
@@ -22,9 +22,11 @@ async function show(
     history,
     blockId: place.blockId ?? history.present.blocks[0]!.id,
     station: place.station ?? 'draft',
+    printing: place.printing ?? {},
     selection: NOTHING,
     inHand: null,
     study: null,
+    sheets: null,
   });
 }
 

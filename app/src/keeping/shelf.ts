@@ -1,7 +1,7 @@
 import { ok, type Result } from '@seamwright/geometry';
 import { type History, type Pattern, parsePattern, writePattern } from '@seamwright/pattern';
 import { type DBSchema, type IDBPDatabase, openDB } from 'idb';
-import type { StationId } from '../store/work.ts';
+import type { Work } from '../store/work.ts';
 
 /** A pattern as the browser keeps it. */
 export interface KeptWork {
@@ -15,7 +15,8 @@ export interface KeptWork {
   /** What can be undone and done again; left out of account when its format is no longer ours. */
   readonly steps: Pick<History<Pattern>, 'past' | 'future'> & { readonly format: string };
   readonly blockId: string;
-  readonly station: StationId;
+  readonly station: Work['station'];
+  readonly printing: Work['printing'];
   /** True for a demo pattern in which nothing was changed. */
   readonly demo: boolean;
 }
@@ -44,19 +45,15 @@ const open = (): Promise<IDBPDatabase<Shelf>> => {
  */
 const KEPT_STEPS = 200;
 
-export interface Keepable {
-  readonly id: string;
-  readonly history: History<Pattern>;
-  readonly blockId: string;
-  readonly station: StationId;
+export type Keepable = Pick<Work, 'kept' | 'history' | 'blockId' | 'station' | 'printing'> & {
   readonly demo: boolean;
-}
+};
 
 /** Writes a work to the shelf, whole. Rejects when the browser keeps nothing (no room, storage off). */
-export async function keep({ id, history, blockId, station, demo }: Keepable): Promise<void> {
+export async function keep({ kept, history, demo, ...place }: Keepable): Promise<void> {
   const pattern = history.present;
   const work: KeptWork = {
-    id,
+    id: kept,
     title: pattern.title,
     blocks: pattern.blocks.length,
     changed: Date.now(),
@@ -66,8 +63,9 @@ export async function keep({ id, history, blockId, station, demo }: Keepable): P
       future: history.future.slice(0, KEPT_STEPS),
       format: pattern.format,
     },
-    blockId,
-    station,
+    blockId: place.blockId,
+    station: place.station,
+    printing: place.printing,
     demo,
   };
   await (await open()).put('works', work);

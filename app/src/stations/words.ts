@@ -1,5 +1,5 @@
 import type { Work } from '../store/work.ts';
-import { counted } from '../ui/plural.ts';
+import { counted } from '../ui/words.ts';
 
 /** `12 patches`; what stands in the way when the drawing cannot be taken apart. */
 export function draftWord({ study }: Work): string {
@@ -15,7 +15,10 @@ export function orderWord({ study }: Work): string {
   return `sews on ${counted(study.plan.sections.length, 'foundation')}`;
 }
 
-export function paperWord({ study }: Work): string {
+/** `3 sheets` */
+export function paperWord({ study, sheets }: Work): string {
   if (study === null) return '…';
-  return study.plan === null || study.plan.verdict === 'not sewable' ? 'no sheets yet' : '';
+  if (study.plan === null || study.plan.verdict === 'not sewable') return 'no sheets yet';
+  if (sheets === null) return '…';
+  return sheets.plan === null ? 'no sheets yet' : counted(sheets.plan.sheets.length, 'sheet');
 }

@@ -1,8 +1,12 @@
+import { ALLOWANCE_RANGE, checkLength } from '@seamwright/geometry';
+import { USUAL_ALLOWANCE } from '@seamwright/pages';
 import { create } from 'zustand';
 
 /** The maker's habits, kept between visits; no part of any pattern. */
 export interface Settings {
   readonly paper: 'letter' | 'a4';
+  /** Seam allowance, inches. */
+  readonly allowance: number;
   /** Keys without Ctrl or Alt do something; off for those who dictate or whose keys slip (WCAG 2.2, 2.1.4). */
   readonly singleKeys: boolean;
 }
@@ -14,7 +18,11 @@ const LETTER_REGIONS = ['US', 'CA', 'MX', 'CL', 'CO', 'CR', 'GT', 'NI', 'PA', 'P
 
 function defaults(): Settings {
   const region = new Intl.Locale(navigator.language).maximize().region ?? '';
-  return { paper: LETTER_REGIONS.includes(region) ? 'letter' : 'a4', singleKeys: true };
+  return {
+    paper: LETTER_REGIONS.includes(region) ? 'letter' : 'a4',
+    allowance: USUAL_ALLOWANCE,
+    singleKeys: true,
+  };
 }
 
 function read(): Settings {
@@ -22,9 +30,10 @@ function read(): Settings {
   try {
     const kept: unknown = JSON.parse(localStorage.getItem(KEY) ?? '{}');
     if (typeof kept !== 'object' || kept === null) return known;
-    const { paper, singleKeys } = kept as Record<string, unknown>;
+    const { paper, allowance, singleKeys } = kept as Record<string, unknown>;
     return {
       paper: paper === 'letter' || paper === 'a4' ? paper : known.paper,
+      allowance: isAllowance(allowance) ? allowance : known.allowance,
       singleKeys: typeof singleKeys === 'boolean' ? singleKeys : known.singleKeys,
     };
   } catch {
@@ -32,6 +41,9 @@ function read(): Settings {
     return known;
   }
 }
+
+const isAllowance = (value: unknown): value is number =>
+  typeof value === 'number' && checkLength(value, 'in', ALLOWANCE_RANGE).ok;
 
 export const useSettings = create<Settings>()(read);
 

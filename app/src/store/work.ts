@@ -2,6 +2,7 @@ import type { Drawing, LineId, PointId } from '@seamwright/arrangement';
 import { type Block, type History, type Pattern, startHistory } from '@seamwright/pattern';
 import { create } from 'zustand';
 import { subscribeWithSelector } from 'zustand/middleware';
+import type { Sheets } from '../study/sheets.ts';
 import type { Study } from '../study/study.ts';
 
 import { freshPattern } from './fresh.ts';
@@ -22,6 +23,16 @@ export const NOTHING: Selection = { points: [], lines: [], patches: [] };
 /** Where the open pattern came from: begun anew, the demo, or work of the maker's (a file, the shelf). */
 export type Origin = 'fresh' | 'demo' | 'work';
 
+/** What the maker asks of a block's sheets; no part of the pattern. */
+export interface Printing {
+  /** How many of the block are to be sewn. */
+  readonly copies: number;
+  /** 1: as drawn; 2: twice as wide and as high. */
+  readonly scale: number;
+}
+
+export const AS_DRAWN: Printing = { copies: 1, scale: 1 };
+
 export interface Work {
   /** Under which name the browser keeps this work; see `keeping/`. */
   readonly kept: string;
@@ -35,6 +46,10 @@ export interface Work {
   readonly inHand: Drawing | null;
   /** What the study worker says of the current block; null before its first answer. */
   readonly study: Study | null;
+  /** By block id; what is not there is {@link AS_DRAWN}. */
+  readonly printing: Readonly<Record<string, Printing>>;
+  /** The sheets of the open block; null before the first were laid out. */
+  readonly sheets: Sheets | null;
 }
 
 /**
@@ -53,6 +68,8 @@ export const useWork = create<Work>()(
       selection: NOTHING,
       inHand: null,
       study: null,
+      printing: {},
+      sheets: null,
     };
   }),
 );
@@ -67,3 +84,5 @@ export function currentBlock(work: Work): Block {
 
 /** The drawing as it is to be shown: the one a tool has hold of, otherwise the document's. */
 export const currentDrawing = (work: Work): Drawing => work.inHand ?? currentBlock(work).drawing;
+
+export const currentPrinting = (work: Work): Printing => work.printing[currentBlock(work).id] ?? AS_DRAWN;

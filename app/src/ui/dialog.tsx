@@ -23,7 +23,7 @@ export function Dialog({ title, open, onClose, children, actions }: DialogProps)
     if (open && !dialog.open) {
       dialog.showModal();
       // The field that the dialog is about, rather than the button that closes it.
-      dialog.querySelector('input')?.focus();
+      dialog.querySelector<HTMLElement>('input:not([type=checkbox])')?.focus();
     }
     if (!open && dialog.open) dialog.close();
   }, [open]);

@@ -1,3 +1,125 @@
+import { sentence } from '@seamwright/geometry';
+import { PAPERS, type PagePlan, type Printable } from '@seamwright/pages';
+import { FileCode, FileDown } from 'lucide-react';
+import { useState } from 'react';
+import { FindingList } from '../../shell/finding-list.tsx';
+import { goTo } from '../../store/places.ts';
+import { currentBlock, useWork } from '../../store/work.ts';
+import { verdictWords } from '../../study/verdict.ts';
+import { Button } from '../../ui/button.tsx';
+import { Choice } from '../../ui/choice.tsx';
+import { counted } from '../../ui/words.ts';
+import styles from './paper-station.module.css';
+import { savePdf, saveSvg } from './save.ts';
+import { SheetControls } from './sheet-controls.tsx';
+import { SheetPreview } from './sheet-preview.tsx';
+import { usePrintable } from './use-printable.ts';
+
+type Zoom = 'overview' | 'true';
+
+const ZOOMS = [
+  { value: 'overview', label: 'Overview' },
+  { value: 'true', label: 'True size' },
+] as const satisfies readonly { value: Zoom; label: string }[];
+
+/** Where the foundations are seen on their sheets, and saved. */
 export default function PaperStation() {
-  return null;
+  const plan = useWork((work) => work.sheets?.plan ?? null);
+  const ready = usePrintable(plan);
+  const [zoom, setZoom] = useState<Zoom>('overview');
+  return (
+    <div className={styles.station}>
+      <section className={styles.sheets} aria-label="Sheets" data-zoom={zoom}>
+        {ready === null ? (
+          <NoSheets />
+        ) : (
+          ready.plan.sheets.map((_, index) => (
+            <SheetPreview
+              // biome-ignore lint/suspicious/noArrayIndexKey: a sheet is known by its number
+              key={index}
+              plan={ready.plan}
+              index={index}
+              trueSize={zoom === 'true'}
+            />
+          ))
+        )}
+      </section>
+      <section className={styles.panel} aria-label="Printing">
+        {ready !== null && plan !== null && <Save plan={plan} ready={ready} />}
+        <SheetControls />
+        {ready !== null && (
+          <>
+            <Choice label="Sheets shown in" value={zoom} options={ZOOMS} onChange={setZoom} />
+            <Cautions />
+          </>
+        )}
+      </section>
+    </div>
+  );
+}
+
+function Save({ plan, ready }: { readonly plan: PagePlan; readonly ready: Printable }) {
+  const title = useWork((work) => currentBlock(work).name);
+  const [busy, setBusy] = useState(false);
+  const count = plan.sheets.length;
+  const save = async (write: (plan: PagePlan, title: string) => Promise<void>) => {
+    setBusy(true);
+    await write(ready.plan, title);
+    setBusy(false);
+  };
+  return (
+    <div className={styles.save}>
+      <h2>
+        {counted(count, 'sheet')} of {PAPERS[plan.paper].label}
+      </h2>
+      {ready.notes.map((note) => (
+        <p key={note} className={styles.note}>
+          {note}
+        </p>
+      ))}
+      <Button look="main" icon={FileDown} disabled={busy} onClick={() => void save(savePdf)}>
+        {busy ? 'Making the file…' : 'Save PDF'}
+      </Button>
+      <Button icon={FileCode} disabled={busy} onClick={() => void save(saveSvg)}>
+        {count === 1 ? 'Save SVG' : `Save ${count} SVG files`}
+      </Button>
+    </div>
+  );
+}
+
+/** What printing true to size takes; the reasons and sources are in the guide. */
+function Cautions() {
+  return (
+    <section className={styles.cautions} aria-label="Before you print">
+      <h2>Before you print</h2>
+      <ul>
+        <li>Print at 100 %, with scaling off.</li>
+        <li>Measure a check square on the first sheet before you print the rest.</li>
+        <li>
+          The print is the mirror image of the block: sew on the printed side, with the fabric on the blank
+          one.
+        </li>
+      </ul>
+    </section>
+  );
+}
+
+/** Why there are no sheets, and what to do about it. */
+function NoSheets() {
+  const study = useWork((work) => work.study);
+  const problem = useWork((work) => work.sheets?.problem ?? study?.problem ?? null);
+  if (problem === null || study === null) return null;
+  const unsewable = study.plan?.verdict === 'not sewable';
+  return (
+    <div className={styles.none}>
+      <h2>No sheets yet</h2>
+      <p>{unsewable ? verdictWords(study).long[0] : sentence(problem)}</p>
+      {(unsewable || study.problem !== null) && (
+        <>
+          <FindingList />
+          <Button onClick={() => goTo('draft')}>Go to the drawing</Button>
+        </>
+      )}
+    </div>
+  );
 }

@@ -1,0 +1,68 @@
+import type { FoundationJob } from '@seamwright/pages';
+import { useSettings } from '../store/settings.ts';
+import { currentBlock, currentPrinting, pattern, useWork } from '../store/work.ts';
+import { studyWorker } from './worker-client.ts';
+
+/** Milliseconds of quiet before sheets are laid out: not at every step of a drag. */
+const QUIET = 150;
+
+/** Keeps the store's `sheets` up to date with the study and with what the maker asks of them. */
+export function startLayingOut(): void {
+  let timer: ReturnType<typeof setTimeout> | undefined;
+  let busy = false;
+
+  const ask = async () => {
+    if (busy) return;
+    busy = true;
+    try {
+      for (let job = waitingJob(); job !== null; job = waitingJob()) await layOutOnce(job);
+    } finally {
+      busy = false;
+    }
+  };
+  const later = () => {
+    if (waitingJob() === null) return;
+    clearTimeout(timer);
+    timer = setTimeout(() => void ask(), QUIET);
+  };
+  useWork.subscribe((work) => [work.study, work.printing, work.history] as const, later, {
+    equalityFn: (a, b) => a.every((part, i) => part === b[i]),
+  });
+  useSettings.subscribe(later);
+}
+
+async function layOutOnce(job: FoundationJob): Promise<void> {
+  const blockId = currentBlock(useWork.getState()).id;
+  const laid = await studyWorker().layOut(job);
+  if (currentBlock(useWork.getState()).id !== blockId) return;
+  useWork.setState({
+    sheets: laid.ok
+      ? { blockId, job, plan: laid.value, problem: null }
+      : { blockId, job, plan: null, problem: laid.problem },
+  });
+}
+
+/** What is to be laid out now; null when it is laid out already, or when there is nothing to lay out yet. */
+function waitingJob(): FoundationJob | null {
+  const work = useWork.getState();
+  const { study, sheets } = work;
+  if (study === null || study.stale || study.arrangement === null || study.plan === null) return null;
+  const { paper, allowance } = useSettings.getState();
+  const { copies, scale } = currentPrinting(work);
+  const { title, unit } = pattern(work);
+  const job: FoundationJob = {
+    title: currentBlock(work).name,
+    pattern: title,
+    arrangement: study.arrangement,
+    plan: study.plan,
+    paper,
+    allowance,
+    copies,
+    scale,
+    unit,
+  };
+  return sheets !== null && sameJob(job, sheets.job) ? null : job;
+}
+
+const sameJob = (a: FoundationJob, b: FoundationJob): boolean =>
+  (Object.keys(a) as (keyof FoundationJob)[]).every((key) => a[key] === b[key]);
