@@ -1,4 +1,3 @@
-export { checkDrawing } from './check-drawing.ts';
 export * from './edits/index.ts';
 export { type Followers, followersOf } from './facts.ts';
 export { type DrawnLine, drawnLines, linesEndingIn } from './lines.ts';

@@ -2,7 +2,7 @@ import { area, isClockwise, LARGEST_SIZE, type Result } from '@seamwright/geomet
 import { describe, expect, it } from 'vitest';
 import { must } from '../test/drawings.ts';
 import { expectSound } from '../test/sound.ts';
-import { outlineOf } from './check-drawing.ts';
+import { outlineOf } from './checks.ts';
 import {
   diamond,
   drawingFromOutline,
@@ -89,8 +89,8 @@ describe('sizes that no block has', () => {
   }
 
   it('says which size is wrong', () => {
-    expect(rectangle(6, 0)).toMatchObject({ problem: { what: 'The height is 0' } });
-    expect(rectangle(-2, 6)).toMatchObject({ problem: { what: 'The width is negative' } });
+    expect(rectangle(6, 0)).toMatchObject({ problem: { what: 'The height is 0 in' } });
+    expect(rectangle(-2, 6)).toMatchObject({ problem: { what: 'The width is −2 in' } });
     expect(square(NaN)).toMatchObject({ problem: { what: 'The side is not a number' } });
   });
 
@@ -98,7 +98,7 @@ describe('sizes that no block has', () => {
     expect(square(LARGEST_SIZE).ok).toBe(true);
     expect(regularHexagon(LARGEST_SIZE / 2).ok).toBe(true);
     expect(regularHexagon(LARGEST_SIZE * 0.6)).toMatchObject({
-      problem: { what: 'The width is more than 120 in' },
+      problem: { what: 'The width is 144 in' },
     });
   });
 });

@@ -7,7 +7,7 @@ import {
   type Result,
   reversed,
 } from '@seamwright/geometry';
-import { checkLengths, passes } from './check-drawing.ts';
+import { checkLengths, passes } from './checks.ts';
 import { checkSizes, sizeOf } from './size.ts';
 
 /**
@@ -27,7 +27,7 @@ export function drawingFromOutline(outline: Polygon): Result<Drawing> {
     points[id] = { id, x, y };
     return id;
   });
-  return passes({ points, outline: ids, splits: [] }, () => checkSizes(sizeOf(corners)), checkLengths);
+  return passes({ points, outline: ids, splits: [] }, () => checkSizes(sizeOf(corners)), checkLengths());
 }
 
 export const square = (side: number): Result<Drawing> => shape({ side }, rectangleCorners(side, side));

@@ -1,11 +1,12 @@
 import {
   boundingBox,
+  checkLength,
   fail,
-  LARGEST_SIZE,
+  formatLength,
   ok,
   type Polygon,
   type Result,
-  SAME_COORDINATE,
+  SIZE_RANGE,
 } from '@seamwright/geometry';
 
 /** Finished width and height, inches. */
@@ -20,22 +21,14 @@ export function sizeOf(polygon: Polygon): Size {
   return { width: maxX - minX, height: maxY - minY };
 }
 
-const range = `Give a length above 0 and up to ${LARGEST_SIZE} in`;
-
-/** The length itself when a block can have it; `name` says which one it is, e.g. `width`. */
-export function checkSize(value: number, name: string): Result<number> {
-  if (Number.isNaN(value)) return fail(`The ${name} is not a number`, '', range);
-  if (value <= 0) return fail(`The ${name} is ${value === 0 ? '0' : 'negative'}`, '', range);
-  if (value > LARGEST_SIZE + SAME_COORDINATE)
-    return fail(`The ${name} is more than ${LARGEST_SIZE} in`, '', range);
-  return ok(value);
-}
-
-/** Checks several sizes by their names; the first bad one is told. */
+/** Whether a block can have these sizes, inches; the first that it cannot have is told by its name, e.g. `width`. */
 export function checkSizes(sizes: Readonly<Record<string, number>> | Size): Result<unknown> {
   for (const [name, value] of Object.entries(sizes)) {
-    const result = checkSize(value, name);
-    if (!result.ok) return result;
+    if (Number.isNaN(value)) return fail(`The ${name} is not a number`, '', 'Give a length such as 6 1/2');
+    if (checkLength(value, 'in', SIZE_RANGE).ok) continue;
+    const [least, most] = [SIZE_RANGE.least, SIZE_RANGE.most].map((bound) => formatLength(bound, 'in'));
+    const shown = Number.isFinite(value) ? formatLength(value, 'in') : 'without end';
+    return fail(`The ${name} is ${shown}`, '', `Give a length from ${least} to ${most}`);
   }
   return ok(sizes);
 }

@@ -110,7 +110,7 @@ describe('moving a point', () => {
   it.each([
     ['an outline that crosses itself', 'p1', { at: { x: 9, y: 4 } }, /crosses itself/],
     ['two corners on one spot', 'p1', { at: { x: 8, y: 0 }, point: 'p2' }, /one spot/],
-    ['a size beyond the largest', 'p1', { at: { x: -120, y: 0 } }, /more than 120 in/],
+    ['a size beyond the largest', 'p1', { at: { x: -120, y: 0 } }, /The width is 128 in/],
     ['a coordinate that is no number', 'p1', { at: { x: NaN, y: 0 } }, /not a number/],
     ['a point that is not there', 'p99', { at: { x: 1, y: 1 } }, /not in the drawing/],
     ['a line without length', 'p5', { at: { x: 4, y: 8 }, point: 'p6' }, /no length/],

@@ -1,6 +1,6 @@
 import type { Drawing, DrawingPoint, LineId, PointId, Split } from '@seamwright/arrangement';
 import { fail, ok, type Result } from '@seamwright/geometry';
-import { checkLengths, checkOutline, passes } from '../check-drawing.ts';
+import { checkLengths, checkOutline, passes } from '../checks.ts';
 import { followersOf, keepSoundFacts, withOn } from '../facts.ts';
 import type { Placement } from '../placement.ts';
 import { settle } from '../settle.ts';
@@ -39,7 +39,7 @@ export function movePoint(drawing: Drawing, id: PointId, target: Placement): Res
   const settled = settle(drawing, sound, new Set([survivor]));
   return passes(
     settled,
-    checkLengths,
+    checkLengths(drawing),
     ...(drawing.outline.some(isMoved(drawing, settled)) ? [checkOutline] : []),
   );
 }

@@ -8,7 +8,7 @@ import {
   type Result,
   SAME_COORDINATE,
 } from '@seamwright/geometry';
-import { checkLengths, checkOutline, passes } from '../check-drawing.ts';
+import { checkLengths, checkOutline, passes } from '../checks.ts';
 import { keepSoundFacts, withOn } from '../facts.ts';
 import { freshIds } from '../ids.ts';
 import { drawnLines } from '../lines.ts';
@@ -42,7 +42,7 @@ export function addCorner(drawing: Drawing, edge: LineId, at: Point): Result<Dra
   }
   points[corner.id] = corner;
   const outline = [...drawing.outline.slice(0, index + 1), corner.id, ...drawing.outline.slice(index + 1)];
-  return passes(keepSoundFacts({ ...drawing, points, outline }), checkLengths, checkOutline);
+  return passes(keepSoundFacts({ ...drawing, points, outline }), checkLengths(drawing), checkOutline);
 }
 
 /**
@@ -79,7 +79,7 @@ export function removeCorner(drawing: Drawing, corner: PointId): Result<Drawing>
   }
   const remaining = outline.filter((id) => id !== corner);
   const next = keepSoundFacts(withoutOrphans({ ...drawing, points, outline: remaining }));
-  return passes(next, checkLengths, checkOutline);
+  return passes(next, checkLengths(drawing), checkOutline);
 }
 
 const renameFact = (point: DrawingPoint, from: LineId, to: LineId): DrawingPoint =>

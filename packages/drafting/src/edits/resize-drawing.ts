@@ -1,8 +1,8 @@
 import type { Drawing } from '@seamwright/arrangement';
-import { boundingBox, ok, type Result } from '@seamwright/geometry';
-import { checkLengths, checkOutline, outlineOf, passes } from '../check-drawing.ts';
+import { boundingBox, type Result } from '@seamwright/geometry';
+import { checkLengths, checkOutline, outlineOf, passes } from '../checks.ts';
 import { withOn } from '../facts.ts';
-import { checkSize, sizeOf } from '../size.ts';
+import { checkSizes, sizeOf } from '../size.ts';
 
 /** Both sides, or one: the other then follows in proportion. Inches. */
 export type NewSize =
@@ -17,11 +17,11 @@ export type NewSize =
  * Refused: sizes that no block has, also of the side that follows; sizes so small that lines lose their length.
  */
 export function resizeDrawing(drawing: Drawing, size: NewSize): Result<Drawing> {
-  for (const name of ['width', 'height'] as const) {
-    const given = size[name];
-    const result = given === undefined ? ok(0) : checkSize(given, name);
-    if (!result.ok) return result;
-  }
+  const checked = checkSizes({
+    ...(size.width !== undefined && { width: size.width }),
+    ...(size.height !== undefined && { height: size.height }),
+  });
+  if (!checked.ok) return checked;
   const outline = outlineOf(drawing);
   const { minX, minY } = boundingBox(outline);
   const old = sizeOf(outline);
@@ -35,5 +35,5 @@ export function resizeDrawing(drawing: Drawing, size: NewSize): Result<Drawing> 
       return [point.id, withOn({ ...point, x, y }, point.on ?? [])];
     }),
   );
-  return passes({ ...drawing, points }, checkOutline, checkLengths);
+  return passes({ ...drawing, points }, checkOutline, checkLengths(drawing));
 }

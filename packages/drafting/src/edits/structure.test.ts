@@ -5,8 +5,10 @@ import { square } from '../outlines.ts';
 import { addSplit } from './add-split.ts';
 import { deletePoint } from './delete-point.ts';
 import { deleteSplit } from './delete-split.ts';
+import { movePoint } from './move-point.ts';
 import { addCorner, removeCorner } from './outline-corners.ts';
 import { replaceOutline } from './replace-outline.ts';
+import { resizeDrawing } from './resize-drawing.ts';
 
 const block = must(square(8));
 const upright = must(
@@ -158,5 +160,34 @@ describe('replaceOutline', () => {
 
   it('refuses an outline that is none', () => {
     expect(replaceOutline(across, tall.slice(0, 2)).ok).toBe(false);
+  });
+});
+
+describe('a drawing from a file', () => {
+  // A line shorter than what counts as one point, and a point that belongs to no line.
+  const careless = {
+    ...across,
+    points: {
+      ...across.points,
+      a: { id: 'a', x: 1, y: 1 },
+      b: { id: 'b', x: 1.001, y: 1 },
+      c: { id: 'c', x: 2, y: 2 },
+    },
+    splits: [...across.splits, { id: 'l', from: 'a', to: 'b' }],
+  };
+
+  it('is open to every edit, whatever it holds', () => {
+    const edits = [
+      addSplit(careless, { at: { x: 0, y: 2 } }, { at: { x: 3, y: 3 } }),
+      movePoint(careless, 'p5', { at: { x: 5, y: 0 }, on: ['edge:p1'] }),
+      movePoint(careless, 'p1', { at: { x: 1, y: -1 } }),
+      movePoint(careless, 'a', { at: { x: 3, y: 1 } }),
+      deleteSplit(careless, 'l'),
+      addCorner(careless, 'edge:p1', { x: 2, y: 0 }),
+      removeCorner(careless, 'p1'),
+      resizeDrawing(careless, { width: 16 }),
+    ];
+    expect(edits.filter(({ ok }) => !ok)).toEqual([]);
+    expect(movePoint(careless, 'a', { at: { x: 1.0005, y: 1 } }).ok).toBe(false);
   });
 });

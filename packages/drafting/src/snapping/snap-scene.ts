@@ -13,7 +13,7 @@ import {
   segmentCrossing,
   subtract,
 } from '@seamwright/geometry';
-import { outlineOf } from '../check-drawing.ts';
+import { outlineOf } from '../checks.ts';
 import type { Followers } from '../facts.ts';
 import { type DrawnLine, drawnLines } from '../lines.ts';
 import { type CatchPlace, Places } from './places.ts';

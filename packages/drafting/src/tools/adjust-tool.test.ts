@@ -128,7 +128,7 @@ describe('the adjust tool', () => {
         expectSound(h.drawing);
         edits += h.edits.length;
       }),
-      { seed: 131, numRuns: 100 },
+      { seed: 131, numRuns: 150 },
     );
     expect(edits).toBeGreaterThan(100);
   });

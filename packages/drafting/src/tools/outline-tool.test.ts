@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { anywhere, drawings, must } from '../../test/drawings.ts';
 import { at, Hand } from '../../test/gestures.ts';
 import { expectSound } from '../../test/sound.ts';
-import { outlineOf } from '../check-drawing.ts';
+import { outlineOf } from '../checks.ts';
 import { square } from '../outlines.ts';
 import { outlineTool } from './outline-tool.ts';
 import type { ToolEvent } from './tool.ts';
