@@ -1,7 +1,8 @@
 import type { Touching } from './contact.ts';
+import { type Crossing, leastFoundations } from './crossings.ts';
 import { type Cut, straightCuts } from './cuts.ts';
 import { isOneFoundation, peel } from './peel.ts';
-import type { Region } from './region.ts';
+import { maskOf, type Region } from './region.ts';
 
 /** How a region is put together: sewn on one foundation, or of two units joined along one line. */
 export type Assembly =
@@ -44,8 +45,13 @@ export const SEARCH_EFFORT = 20_000_000;
  * 1 if the region peels, otherwise the least of cost(A) + cost(B) over all straight cuts into A and B; different cuts
  * lead to the same regions again, which are remembered.
  */
-export function assemble(touching: Touching, region: Region, effort = SEARCH_EFFORT): AssemblyResult {
-  const search = new Search(touching, effort);
+export function assemble(
+  touching: Touching,
+  crossings: readonly Crossing[],
+  region: Region,
+  effort = SEARCH_EFFORT,
+): AssemblyResult {
+  const search = new Search(touching, crossings, effort);
   const quick = search.anyAssembly(region);
   if (!isSewable(quick)) return { assembly: quick, sewable: false, atLeast: 0 };
   const { assembly, atLeast } = search.improve(region, quick);
@@ -76,6 +82,7 @@ class Search {
 
   constructor(
     private readonly touching: Touching,
+    private readonly crossings: readonly Crossing[],
     private effort: number,
   ) {}
 
@@ -154,7 +161,7 @@ class Search {
       this.spend(region, 1);
       known = one
         ? { region, atLeast: 1, least: { kind: 'section', patches: region, cost: 1 } }
-        : { region, atLeast: 2 };
+        : { region, atLeast: Math.max(2, leastFoundations(this.crossings, maskOf(this.touching, region))) };
       this.known.set(key, known);
     }
     return known;

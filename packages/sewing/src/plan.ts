@@ -1,6 +1,7 @@
 import type { Arrangement, Finding } from '@seamwright/arrangement';
 import { type Assembly, assemble } from './assembly.ts';
 import { runOf, type Touching, touching as touchingOf } from './contact.ts';
+import { crossingsOf } from './crossings.ts';
 import { interlockedCore } from './interlock.ts';
 import { letterOf, unitName } from './letters.ts';
 import { sewSection } from './order.ts';
@@ -17,7 +18,7 @@ import type { Join, Section, SewingPlan } from './types.ts';
 export function planSewing(arrangement: Arrangement): SewingPlan {
   const touching = touchingOf(arrangement);
   const all: Region = arrangement.patches.map(({ index }) => index);
-  const { assembly, sewable, atLeast } = assemble(touching, all);
+  const { assembly, sewable, atLeast } = assemble(touching, crossingsOf(arrangement), all);
   const writer = new PlanWriter(arrangement, touching);
   writer.write(assembly);
   const { sections, joins, unheld } = writer;

@@ -4,6 +4,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { assemble } from '../src/assembly.ts';
 import { touching } from '../src/contact.ts';
+import { crossingsOf } from '../src/crossings.ts';
 import { planSewing, replay, sewingReport } from '../src/index.ts';
 
 const SIZE = 12;
@@ -121,10 +122,12 @@ describe('random drawings', () => {
     let unproved = 0;
     fc.assert(
       fc.property(splits, (segments) => {
-        const contacts = touching(arranged(segments));
+        const arrangement = arranged(segments);
+        const contacts = touching(arrangement);
+        const crossings = crossingsOf(arrangement);
         const region = contacts.contacts.map((_, i) => i);
-        const quick = assemble(contacts, region, 0);
-        const full = assemble(contacts, region);
+        const quick = assemble(contacts, crossings, region, 0);
+        const full = assemble(contacts, crossings, region);
         expect(quick.sewable).toBe(full.sewable);
         if (!full.sewable) return;
         expect(full.atLeast).toBe(full.assembly.cost);
