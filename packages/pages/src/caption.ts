@@ -1,0 +1,144 @@
+import {
+  add,
+  formatLength,
+  type LengthUnit,
+  type Point,
+  rotation,
+  transformPoint,
+} from '@seamwright/geometry';
+import type { Foundation } from './foundation.ts';
+import type { Turn } from './foundation-marks.ts';
+import type { CheckedJob } from './job.ts';
+import { QUIET, STROKES, textMark } from './marks.ts';
+import { textWidth, wrapped } from './metrics.ts';
+import type { Mark } from './model.ts';
+
+/** What stands above a foundation, its top left corner at (0, 0). */
+export interface Caption {
+  readonly marks: readonly Mark[];
+  /** Points. */
+  readonly width: number;
+  readonly height: number;
+}
+
+const LETTER = { size: 22, weight: 'semibold' } as const;
+const NAME = { size: 10, weight: 'semibold' } as const;
+const FACT = { size: 8, weight: 'regular', ink: QUIET } as const;
+
+/** Points: from base line to base line, and from the letter to what stands beside it. */
+const NAME_LINE = 11.5;
+const FACT_LINE = 10.5;
+const LETTER_GAP = 7;
+const SEPARATOR = '  ·  ';
+
+/** The arrow beside `top of block`: its box is a square of this side, points. */
+const ARROW = 7;
+const ARROW_GAP = 3;
+
+/**
+ * The section's letter, the block's name, the finished size, how many to print, and an arrow to the block's top;
+ * in `width` points, on as many lines as that takes.
+ *
+ * @param heading what is set large: the letter, or the name of a tile
+ * @param extra facts that only this caption has
+ */
+export function captionFor(
+  job: CheckedJob,
+  foundation: Foundation,
+  turn: Turn,
+  width: number,
+  heading: string = foundation.letter,
+  extra: readonly string[] = [],
+): Caption {
+  const { letter } = foundation;
+  const left = textWidth(heading, LETTER.size, LETTER.weight) + LETTER_GAP;
+  const column = Math.max(width - left, 1);
+  const marks: Mark[] = [textMark('caption', letter, heading, { x: 0, y: 16.5 }, LETTER)];
+  let base = 8;
+  let widest = 0;
+  for (const line of wrapped(job.title, NAME.size, NAME.weight, column, 2)) {
+    marks.push(textMark('caption', letter, line, { x: left, y: base }, NAME));
+    widest = Math.max(widest, textWidth(line, NAME.size, NAME.weight));
+    base += NAME_LINE;
+  }
+  base -= NAME_LINE - FACT_LINE;
+  for (const line of factLines([...sizeFacts(job, foundation), ...extra, `Print ${job.copies}`], column)) {
+    let x = left;
+    line.forEach((fact, i) => {
+      if (i > 0) {
+        marks.push(
+          textMark(
+            'caption',
+            letter,
+            '·',
+            { x: x + separatorWidth() / 2, y: base },
+            { ...FACT, anchor: 'middle' },
+          ),
+        );
+        x += separatorWidth();
+      }
+      if (fact === TOP) marks.push(...arrowMarks(letter, { x, y: base - 6.2 }, turn));
+      const words = fact === TOP ? x + ARROW + ARROW_GAP : x;
+      marks.push(textMark('caption', letter, fact, { x: words, y: base }, FACT));
+      x += factWidth(fact);
+    });
+    widest = Math.max(widest, x - left);
+    base += FACT_LINE;
+  }
+  return { marks, width: Math.min(width, left + widest), height: Math.max(18, base - FACT_LINE + 2.5) };
+}
+
+const TOP = 'top of block';
+
+/** `3 × 6 in finished`; and the block's size when the section is only a part of it. */
+function sizeFacts(job: CheckedJob, { finished }: Foundation): readonly string[] {
+  const part = `${sizeText(finished, job.unit)} finished`;
+  const block = sizeText(job.size, job.unit);
+  return block === sizeText(finished, job.unit) ? [part] : [part, `block ${block}`];
+}
+
+/** `6 × 6 in`: the unit once, after both. */
+function sizeText({ width, height }: { width: number; height: number }, unit: LengthUnit): string {
+  const both = [width, height].map((side) => formatLength(side, unit));
+  return `${both[0]!.slice(0, -unit.length - 1)} × ${both[1]}`;
+}
+
+const factWidth = (fact: string): number =>
+  textWidth(fact, FACT.size, FACT.weight) + (fact === TOP ? ARROW + ARROW_GAP : 0);
+
+const separatorWidth = (): number => textWidth(SEPARATOR, FACT.size, FACT.weight);
+
+/** The facts and the arrow's words, as many to a line as fit. */
+function factLines(facts: readonly string[], column: number): readonly (readonly string[])[] {
+  const lines: string[][] = [];
+  let used = Infinity;
+  for (const fact of [...facts, TOP]) {
+    const more = separatorWidth() + factWidth(fact);
+    if (used + more <= column) {
+      lines.at(-1)!.push(fact);
+      used += more;
+    } else {
+      lines.push([fact]);
+      used = factWidth(fact);
+    }
+  }
+  return lines;
+}
+
+/** An arrow in a square box at `corner`, pointing where the block's top is. */
+function arrowMarks(letter: string, corner: Point<'page'>, turn: Turn): readonly Mark[] {
+  const half = ARROW / 2;
+  const aim = rotation<'page'>(turn === 'upright' ? 0 : 90, { x: half, y: half });
+  const path = (...points: Point<'page'>[]): Mark => ({
+    kind: 'path',
+    role: 'caption',
+    section: letter,
+    points: points.map((p) => add(transformPoint(aim, p), corner)),
+    closed: false,
+    stroke: STROKES.arrow,
+  });
+  return [
+    path({ x: half, y: ARROW }, { x: half, y: 0 }),
+    path({ x: half - 2.5, y: 2.8 }, { x: half, y: 0 }, { x: half + 2.5, y: 2.8 }),
+  ];
+}

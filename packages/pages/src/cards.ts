@@ -1,0 +1,103 @@
+import type { Box } from '@seamwright/geometry';
+import { captionFor } from './caption.ts';
+import type { Foundation } from './foundation.ts';
+import {
+  CUT_WORD_ROOM,
+  foundationMarks,
+  roomOf,
+  sizeOnSheet,
+  type Turn,
+  wordMarks,
+} from './foundation-marks.ts';
+import type { CheckedJob } from './job.ts';
+import { moved } from './marks.ts';
+import type { Mark } from './model.ts';
+import type { Regions } from './sheet-frame.ts';
+
+/** A foundation with its caption above it, ready to be put on a sheet. Points; its top left corner at (0, 0). */
+export interface Card {
+  readonly letter: string;
+  readonly width: number;
+  readonly height: number;
+  readonly marks: readonly Mark[];
+}
+
+/** Points. Narrower captions would break every fact on two lines. */
+const NARROWEST_CAPTION = 132;
+
+/** Points between a foundation and a caption that is not above it. */
+const CAPTION_GAP = 12;
+
+/** A foundation is turned only where that saves cutting it up: upright ones are easier to compare with the block. */
+const TURNS: readonly Turn[] = ['upright', 'turned'];
+
+/** The foundation with its words, the corner of its cutting line's upright rectangle at (0, 0). */
+function wholeMarks(foundation: Foundation, turn: Turn): readonly Mark[] {
+  const { marks, lines } = foundationMarks(foundation, turn);
+  return [...marks, ...wordMarks(foundation, lines, roomOf(sizeOnSheet(foundation, turn)))];
+}
+
+function cardFor(job: CheckedJob, foundation: Foundation, turn: Turn): Card {
+  const size = sizeOnSheet(foundation, turn);
+  const caption = captionFor(job, foundation, turn, Math.max(size.width, NARROWEST_CAPTION));
+  const top = caption.height + CUT_WORD_ROOM;
+  return {
+    letter: foundation.letter,
+    width: Math.max(size.width, caption.width),
+    height: top + size.height,
+    marks: [...caption.marks, ...wholeMarks(foundation, turn).map((mark) => moved(mark, { x: 0, y: top }))],
+  };
+}
+
+/**
+ * The foundation's card where it fits on a sheet in one piece: upright if it can, else turned a quarter; null
+ * when it fits in neither way.
+ */
+export function wholeCard(job: CheckedJob, foundation: Foundation, regions: Regions): Card | null {
+  for (const turn of TURNS) {
+    const card = cardFor(job, foundation, turn);
+    if ([regions.wide, regions.tall].some((region) => fits(card, region))) return card;
+  }
+  return null;
+}
+
+/**
+ * The marks of a foundation that fits on a sheet only by itself, its caption not above it but in the corner that it
+ * leaves: below it, to the right of the check squares, or to the left of it, above them. null when it fits in
+ * neither way.
+ */
+export function soleMarks(
+  job: CheckedJob,
+  foundation: Foundation,
+  { wide, tall }: Regions,
+): readonly Mark[] | null {
+  const below: Corner = { x: tall.minX, y: wide.maxY + CAPTION_GAP, width: tall.maxX - tall.minX };
+  const beside: Corner = { x: wide.minX, y: wide.minY, width: tall.minX - wide.minX - CAPTION_GAP };
+  for (const turn of TURNS)
+    for (const [region, corner] of [
+      [wide, below],
+      [tall, beside],
+    ] as const) {
+      const { width, height } = sizeOnSheet(foundation, turn);
+      if (!fits({ width, height: height + CUT_WORD_ROOM }, region)) continue;
+      const left = (region.minX + region.maxX - width) / 2;
+      const caption = captionFor(job, foundation, turn, corner.width);
+      return [
+        ...caption.marks.map((mark) => moved(mark, corner)),
+        ...wholeMarks(foundation, turn).map((mark) =>
+          moved(mark, { x: left, y: region.minY + CUT_WORD_ROOM }),
+        ),
+      ];
+    }
+  return null;
+}
+
+/** Where a caption can stand, its top left, and how wide it may be, points. */
+interface Corner {
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+}
+
+const fits = (card: { width: number; height: number }, region: Box<'page'>): boolean =>
+  card.width <= region.maxX - region.minX && card.height <= region.maxY - region.minY;

@@ -1,0 +1,146 @@
+import {
+  type Box,
+  compose,
+  edgesOf,
+  POINTS_PER_INCH,
+  type Point,
+  rotation,
+  type Segment,
+  scaling,
+  type Transform,
+  transformPoint,
+  transformPolygon,
+  transformSegment,
+  translation,
+} from '@seamwright/geometry';
+import { type PlacedWord, placeWord } from './edge-words.ts';
+import type { Foundation } from './foundation.ts';
+import { polygonMark, QUIET, STROKES, segmentMark, textMark } from './marks.ts';
+import { CAP_HEIGHT, textWidth } from './metrics.ts';
+import type { Mark } from './model.ts';
+
+/** Room above the cutting line for the word `cut`, points. */
+export const CUT_WORD_ROOM = 10;
+
+/** How a foundation lies on the sheet: as it is, or turned a quarter clockwise (its top then faces right). */
+export type Turn = 'upright' | 'turned';
+
+/** Width and height of the foundation's cutting line on the sheet, points. */
+export function sizeOnSheet({ width, height }: Foundation, turn: Turn): { width: number; height: number } {
+  const [across, down] = turn === 'upright' ? [width, height] : [height, width];
+  return { width: written(across * POINTS_PER_INCH), height: written(down * POINTS_PER_INCH) };
+}
+
+/** As fine as files are written: 8 in that came out as 8.000000000000002 in still fit on a sheet with 8 in room. */
+const written = (points: number): number => Math.round(points * 1e4) / 1e4;
+
+/** Largest and smallest piece numbers, points. Under 6 points, figures fill in on rough paper. */
+const LARGEST_NUMBER = 14;
+const SMALLEST_NUMBER = 6;
+
+/** How much of the free circle round a patch's heart its number may fill. */
+const FILL_OF_DEPTH = 0.6;
+
+/** Sizes that are tried for the words `sew` and `cut`, points. */
+const WORD_SIZES: readonly number[] = [7, 6, 5.5];
+const WORD_GAP = 2.5;
+
+/** A foundation's lines on the sheet, the corner of its cutting line's upright rectangle at (0, 0). */
+export interface SheetLines {
+  readonly outline: readonly Segment<'page'>[];
+  readonly cuttingLine: readonly Segment<'page'>[];
+  /** What crosses the allowance, or the whole foundation: runs, ticks, edges of tiles. */
+  readonly crossings: readonly Segment<'page'>[];
+  readonly sewLines: readonly Segment<'page'>[];
+}
+
+/** The foundation's marks but for the words, and the lines that the words have to keep clear of. */
+export function foundationMarks(
+  foundation: Foundation,
+  turn: Turn,
+): { readonly marks: readonly Mark[]; readonly lines: SheetLines } {
+  const { letter } = foundation;
+  const toSheet = sheetTransform(foundation, turn);
+  const segments = (list: readonly Segment<'print'>[]) => list.map((s) => transformSegment(toSheet, s));
+  const outline = transformPolygon(toSheet, foundation.outline);
+  const cuttingLine = transformPolygon(toSheet, foundation.cuttingLine);
+  const sewLines = segments(foundation.sewLines);
+  const runOns = segments(foundation.runOns);
+  const matchMarks = segments(foundation.matchMarks);
+  const marks = [
+    polygonMark('cutting-line', letter, cuttingLine, STROKES.cuttingLine),
+    ...runOns.map((s) => segmentMark('run-on', letter, s, STROKES.runOn)),
+    ...sewLines.map((s) => segmentMark('sew-line', letter, s, STROKES.sewLine)),
+    polygonMark('finished-outline', letter, outline, STROKES.finishedOutline),
+    ...matchMarks.map((s) => segmentMark('match-mark', letter, s, STROKES.matchMark)),
+    ...foundation.pieces.map(({ name, at, depth }) =>
+      numberMark(letter, name, transformPoint(toSheet, at), depth * POINTS_PER_INCH),
+    ),
+  ];
+  const crossings = [...runOns, ...matchMarks];
+  return {
+    marks,
+    lines: { outline: edgesOf(outline), cuttingLine: edgesOf(cuttingLine), crossings, sewLines },
+  };
+}
+
+function sheetTransform({ height }: Foundation, turn: Turn): Transform<'print', 'page'> {
+  const toPoints = scaling<'print', 'page'>(POINTS_PER_INCH);
+  if (turn === 'upright') return toPoints;
+  return compose(compose(rotation<'print'>(90), translation<'print'>(height, 0)), toPoints);
+}
+
+function numberMark(letter: string, name: string, at: Point<'page'>, depth: number): Mark {
+  const halfDiagonal = Math.hypot(textWidth(name, 1, 'semibold'), CAP_HEIGHT) / 2;
+  const fitted = (FILL_OF_DEPTH * depth) / halfDiagonal;
+  const size = Math.round(10 * Math.min(LARGEST_NUMBER, Math.max(SMALLEST_NUMBER, fitted))) / 10;
+  const base = { x: at.x, y: at.y + (CAP_HEIGHT * size) / 2 };
+  return textMark('label', letter, name, base, { size, weight: 'semibold', anchor: 'middle' });
+}
+
+/**
+ * `sew` beside the finished outline, in the allowance (inside the outline where the allowance is too narrow), and
+ * `cut` outside the cutting line: nobody can take one line for the other. A word whose line does not show has no
+ * place and is left out.
+ *
+ * @param room where the words may stand
+ */
+export function wordMarks(
+  { letter, allowance }: Foundation,
+  { outline, cuttingLine, crossings, sewLines }: SheetLines,
+  room: Box<'page'>,
+): readonly Mark[] {
+  const lines = [...cuttingLine, ...outline, ...crossings];
+  const place = (
+    word: string,
+    side: 'outside' | 'inside',
+    edges: readonly Segment<'page'>[],
+    obstacles: readonly Segment<'page'>[],
+  ) => firstPlaced((size) => placeWord({ word, size, gap: WORD_GAP, room, edges, side, obstacles }));
+  const bandTakesWord = allowance * POINTS_PER_INCH >= WORD_SIZES[0]! * CAP_HEIGHT + 2 * WORD_GAP;
+  const sew =
+    (bandTakesWord ? place('sew', 'outside', outline, lines) : null) ??
+    place('sew', 'inside', outline, [...sewLines, ...lines]) ??
+    place('sew', 'inside', outline, []);
+  const cut = place('cut', 'outside', cuttingLine, lines) ?? place('cut', 'outside', cuttingLine, []);
+  return [
+    ...(sew ? [textMark('label', letter, 'sew', sew.at, { ...sew.look, ink: QUIET })] : []),
+    ...(cut ? [textMark('label', letter, 'cut', cut.at, { ...cut.look, ink: QUIET })] : []),
+  ];
+}
+
+/** The room that a foundation of this size takes on the sheet: its upright rectangle and a strip above it. */
+export const roomOf = ({ width, height }: { width: number; height: number }): Box<'page'> => ({
+  minX: 0,
+  minY: -CUT_WORD_ROOM,
+  maxX: width,
+  maxY: height,
+});
+
+function firstPlaced(place: (size: number) => PlacedWord | null): PlacedWord | null {
+  for (const size of WORD_SIZES) {
+    const placed = place(size);
+    if (placed) return placed;
+  }
+  return null;
+}

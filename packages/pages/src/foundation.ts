@@ -1,0 +1,109 @@
+import type { Arrangement } from '@seamwright/arrangement';
+import {
+  allowanceOutline,
+  boundingBox,
+  compose,
+  type Point,
+  type Polygon,
+  reflection,
+  type Segment,
+  scaling,
+  type Transform,
+  transformPoint,
+  transformPolygon,
+  transformSegment,
+} from '@seamwright/geometry';
+import type { Section } from '@seamwright/sewing';
+import type { CheckedJob } from './job.ts';
+import { matchMarks } from './match-marks.ts';
+import { sectionRing } from './ring.ts';
+import { runOns } from './run-ons.ts';
+
+/** A piece's number and where it stands. */
+export interface PieceName {
+  /** Section letter and place in the piecing order: `A1`. */
+  readonly name: string;
+  /** The point deepest inside the patch. */
+  readonly at: Point<'print'>;
+  /** Distance of that point from the patch's boundary, inches. */
+  readonly depth: number;
+}
+
+/**
+ * One section's foundation as it is printed: inches, the mirror image of the section seen from the front, up
+ * still up. The smallest upright rectangle round the cutting line starts at (0, 0).
+ */
+export interface Foundation {
+  readonly letter: string;
+  readonly outline: Polygon<'print'>;
+  readonly cuttingLine: Polygon<'print'>;
+  /** One for each patch but the first, in piecing order. */
+  readonly sewLines: readonly Segment<'print'>[];
+  /** From the finished outline to the cutting line, on the line of the sew line that it carries on. */
+  readonly runOns: readonly Segment<'print'>[];
+  /** From the finished outline across the allowance, square to it. */
+  readonly matchMarks: readonly Segment<'print'>[];
+  readonly pieces: readonly PieceName[];
+  /** Inches. */
+  readonly allowance: number;
+  /** Width and height of the cutting line, inches. */
+  readonly width: number;
+  readonly height: number;
+  /** Finished size of the section, inches. */
+  readonly finished: { readonly width: number; readonly height: number };
+}
+
+/** The section at the job's scale, with its allowance, mirrored. */
+export function foundationOf(job: CheckedJob, section: Section): Foundation {
+  const { arrangement, allowance } = job;
+  const enlarge = scaling(job.scale);
+  const outline = transformPolygon(enlarge, section.outline);
+  const cuttingLine = allowanceOutline(outline, allowance).outline;
+  const sewLines = section.sewLines.map((line) => transformSegment(enlarge, line));
+  const ring = sectionRing(arrangement, section, enlarge);
+  const bounds = { outline, cuttingLine, allowance };
+
+  const box = boundingBox(cuttingLine);
+  const print = printTransform(box);
+  const toPrint = (segment: Segment) => transformSegment(print, segment);
+  const finished = boundingBox(outline);
+  return {
+    letter: section.letter,
+    outline: transformPolygon(print, outline),
+    cuttingLine: transformPolygon(print, cuttingLine),
+    sewLines: sewLines.map(toPrint),
+    runOns: runOns(section.sewLines, enlarge, ring, bounds).map(toPrint),
+    matchMarks: matchMarks(arrangement, section, ring, bounds).map(toPrint),
+    pieces: piecesOf(arrangement, section, compose(enlarge, print), job.scale),
+    allowance,
+    width: box.maxX - box.minX,
+    height: box.maxY - box.minY,
+    finished: { width: finished.maxX - finished.minX, height: finished.maxY - finished.minY },
+  };
+}
+
+/** Mirrors, and moves the box's corner to (0, 0). */
+const printTransform = (box: { minX: number; minY: number; maxX: number }): Transform<'block', 'print'> =>
+  compose(reflection<'block', 'block'>((box.minX + box.maxX) / 2), {
+    a: 1,
+    b: 0,
+    c: 0,
+    d: 1,
+    e: -box.minX,
+    f: -box.minY,
+  });
+
+const piecesOf = (
+  arrangement: Arrangement,
+  section: Section,
+  print: Transform<'block', 'print'>,
+  scale: number,
+): readonly PieceName[] =>
+  section.order.map((index, k) => {
+    const patch = arrangement.patches[index]!;
+    return {
+      name: `${section.letter}${k + 1}`,
+      at: transformPoint(print, patch.heart),
+      depth: patch.depth * scale,
+    };
+  });

@@ -1,0 +1,88 @@
+import { ok, type Result } from '@seamwright/geometry';
+import { type Card, soleMarks, wholeCard } from './cards.ts';
+import { foundationOf } from './foundation.ts';
+import { checkJob, type FoundationJob } from './job.ts';
+import { moved } from './marks.ts';
+import type { Mark, OutlineEntry, PagePlan, Sheet } from './model.ts';
+import { type Placement, packSheets } from './pack.ts';
+import { PAPERS, type Paper } from './paper.ts';
+import { regionsOf, sheetFrame } from './sheet-frame.ts';
+import { tileSheets } from './tiles.ts';
+
+/** A sheet before its number is known. */
+interface Draft {
+  readonly marks: readonly Mark[];
+  readonly sections: readonly string[];
+  /** For a tile: its name. */
+  readonly tile?: string;
+}
+
+/**
+ * Lays the foundations of a block out on true-size sheets: small ones together, ones larger than a sheet in tiles
+ * that overlap by 1/2 in, the rest one by one. Each foundation is there once and says how many to print.
+ *
+ * Sheets come in the order of their first section's letter. The same job gives the same plan.
+ *
+ * A Problem when the copies, scale, allowance or finished size are out of bounds, the paper is unknown, or the
+ * block cannot be sewn.
+ */
+export function layFoundations(job: FoundationJob): Result<PagePlan> {
+  const checked = checkJob(job);
+  if (!checked.ok) return checked;
+  const { value } = checked;
+  const paper = PAPERS[value.paper];
+  const regions = regionsOf(paper);
+  const letters = value.plan.sections.map(({ letter }) => letter);
+  const byLetter = (p: string, q: string) => letters.indexOf(p) - letters.indexOf(q);
+  const cards: Card[] = [];
+  const drafts: Draft[] = [];
+  for (const section of value.plan.sections) {
+    const { letter } = section;
+    const foundation = foundationOf(value, section);
+    const card = wholeCard(value, foundation, regions);
+    if (card) {
+      cards.push(card);
+      continue;
+    }
+    const marks = soleMarks(value, foundation, regions);
+    if (marks) drafts.push({ marks, sections: [letter] });
+    else
+      for (const tile of tileSheets(value, foundation, regions))
+        drafts.push({ marks: tile.marks, sections: [letter], tile: tile.name });
+  }
+  for (const placements of packSheets(cards, regions)) {
+    const inOrder = [...centredIfAlone(placements, paper)].sort((p, q) =>
+      byLetter(p.item.letter, q.item.letter),
+    );
+    drafts.push({
+      marks: inOrder.flatMap(({ item, x, y }) => item.marks.map((mark) => moved(mark, { x, y }))),
+      sections: inOrder.map(({ item }) => item.letter),
+    });
+  }
+  drafts.sort((p, q) => byLetter(p.sections[0]!, q.sections[0]!));
+  const sheets = drafts.map(
+    ({ marks, sections }, i): Sheet => ({
+      sections,
+      marks: [...marks, ...sheetFrame(value, paper, i + 1, drafts.length)],
+    }),
+  );
+  return ok({ title: value.title, paper: value.paper, sheets, outline: outlineOf(letters, drafts) });
+}
+
+/** A foundation alone on its sheet stands in the middle; several keep to the sheet's left edge. */
+function centredIfAlone(placements: readonly Placement<Card>[], paper: Paper): readonly Placement<Card>[] {
+  const [only, ...others] = placements;
+  if (only === undefined || others.length > 0) return placements;
+  return [{ ...only, x: Math.max(only.x, (paper.width - only.item.width) / 2) }];
+}
+
+/** One entry for each section, with one for each of its tiles. */
+function outlineOf(letters: readonly string[], drafts: readonly Draft[]): readonly OutlineEntry[] {
+  return letters.map((letter) => {
+    const sheet = drafts.findIndex(({ sections }) => sections.includes(letter));
+    const children = drafts.flatMap(({ tile, sections }, i) =>
+      tile !== undefined && sections.includes(letter) ? [{ title: tile, sheet: i, children: [] }] : [],
+    );
+    return { title: `Foundation ${letter}`, sheet, children };
+  });
+}

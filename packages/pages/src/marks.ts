@@ -1,0 +1,75 @@
+import { add, boundingBox, type Point, type Polygon, type Segment } from '@seamwright/geometry';
+import type { Mark, PathMark, Role, Stroke, TextMark, Weight } from './model.ts';
+
+/** The few line styles of the pages. Widths in points. */
+export const STROKES = {
+  finishedOutline: { width: 1.25, ink: 1 },
+  sewLine: { width: 0.75, ink: 1 },
+  runOn: { width: 0.5, ink: 0.6 },
+  cuttingLine: { width: 0.75, ink: 0.8, dash: [5, 3] },
+  matchMark: { width: 2, ink: 1 },
+  checkSquare: { width: 0.5, ink: 1 },
+  tileEdge: { width: 0.5, ink: 0.4 },
+  alignmentMark: { width: 0.75, ink: 0.7 },
+  arrow: { width: 0.75, ink: 0.8 },
+  rule: { width: 0.5, ink: 0.4 },
+} as const satisfies Readonly<Record<string, Stroke>>;
+
+/** Ink of words that step back behind the name and the piece numbers. */
+export const QUIET = 0.75;
+
+export const segmentMark = (
+  role: Role,
+  section: string | undefined,
+  { a, b }: Segment<'page'>,
+  stroke: Stroke,
+): PathMark => ({ kind: 'path', role, ...of(section), points: [a, b], closed: false, stroke });
+
+export const polygonMark = (
+  role: Role,
+  section: string | undefined,
+  points: Polygon<'page'>,
+  stroke: Stroke,
+): PathMark => ({ kind: 'path', role, ...of(section), points, closed: true, stroke });
+
+/** A text's look; what is left out is 8 pt, regular, starting at the point, upright, black. */
+export interface TextLook {
+  readonly size?: number;
+  readonly weight?: Weight;
+  readonly anchor?: TextMark['anchor'];
+  readonly angle?: number;
+  readonly ink?: number;
+}
+
+export const textMark = (
+  role: Role,
+  section: string | undefined,
+  content: string,
+  at: Point<'page'>,
+  look: TextLook = {},
+): TextMark => ({
+  kind: 'text',
+  role,
+  ...of(section),
+  content,
+  at,
+  size: look.size ?? 8,
+  weight: look.weight ?? 'regular',
+  anchor: look.anchor ?? 'start',
+  angle: look.angle ?? 0,
+  ink: look.ink ?? 1,
+});
+
+const of = (section: string | undefined): { section?: string } => (section === undefined ? {} : { section });
+
+/** The mark, `by` points farther right and down. */
+export const moved = (mark: Mark, by: Point<'page'>): Mark =>
+  mark.kind === 'path'
+    ? { ...mark, points: mark.points.map((point) => add(point, by)) }
+    : { ...mark, at: add(mark.at, by) };
+
+/** Width and height of the smallest upright rectangle round the points. */
+export function extent(points: readonly Point<'page'>[]): { width: number; height: number } {
+  const { minX, minY, maxX, maxY } = boundingBox(points);
+  return { width: maxX - minX, height: maxY - minY };
+}

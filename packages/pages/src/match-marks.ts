@@ -1,0 +1,43 @@
+import type { Arrangement } from '@seamwright/arrangement';
+import { add, normalize, type Point, type Segment, scale, subtract } from '@seamwright/geometry';
+import type { Section } from '@seamwright/sewing';
+import type { RingEdge, RingVertex } from './ring.ts';
+import { type Bounds, throughAllowance } from './run-ons.ts';
+
+/** Inches: how long a match mark is where there is no allowance to cross. */
+const BARE_MARK = 1 / 8;
+
+/**
+ * A tick across the allowance, square to the edge, at every point inside an edge of the section that has to meet
+ * a point of another section: where a seam of another section, or a join between other sections, ends on the
+ * edge, and where the joined stretch of an edge ends short of the section's corner.
+ *
+ * Corners of the section need no tick: they are match points by themselves.
+ */
+export function matchMarks(
+  arrangement: Arrangement,
+  section: Section,
+  ring: readonly RingVertex[],
+  bounds: Bounds,
+): readonly Segment[] {
+  const own = new Set(section.order);
+  const seamEnds = new Set<number>();
+  for (const { from, to, left, right } of arrangement.edges) {
+    const between = left >= 0 && right >= 0;
+    if (between && !own.has(left) && !own.has(right)) seamEnds.add(from).add(to);
+  }
+  return ring
+    .filter(({ before, after }) => before.line === after.line)
+    .filter(({ vertex, before, after }) => seamEnds.has(vertex) || isJoined(before) !== isJoined(after))
+    .map(({ at, after }) => tick(at, after, bounds));
+}
+
+const isJoined = (edge: RingEdge): boolean => edge.beyond >= 0;
+
+function tick(at: Point, edge: RingEdge, bounds: Bounds): Segment {
+  const along = normalize(subtract(edge.to, edge.from));
+  // Clockwise on the screen: outside is on the left hand.
+  const outward = { x: along.y, y: -along.x };
+  if (bounds.allowance === 0) return { a: at, b: add(at, scale(outward, BARE_MARK)) };
+  return { a: at, b: throughAllowance(at, outward, bounds) };
+}

@@ -1,0 +1,83 @@
+import type { Weight } from './model.ts';
+
+/**
+ * How wide a text is, without the font file: the layout is computed where no file can be read (on every edit, in
+ * the browser). Advance widths of Source Sans 3 in thousandths of the type size; `metrics.test.ts` reads them
+ * back from the font.
+ */
+
+/** Characters 32 … 126. */
+// biome-ignore format: a table
+const ASCII: Readonly<Record<Weight, readonly number[]>> = {
+  regular: [
+    200,289,426,497,497,824,609,249,303,303,418,497,249,311,249,350,497,497,497,497,497,497,497,497,497,497,249,
+    249,497,497,497,425,847,544,588,571,615,527,494,617,652,263,480,579,486,727,647,664,566,664,569,534,536,645,
+    515,786,513,476,539,303,350,303,497,500,542,504,553,456,555,496,292,504,544,246,247,495,255,829,547,542,555,
+    555,347,419,338,544,467,719,446,467,425,303,241,303,497,
+  ],
+  semibold: [
+    200,315,482,513,513,841,639,275,324,324,438,513,275,322,275,344,513,513,513,513,513,513,513,513,513,513,275,
+    275,513,513,513,444,875,558,597,576,625,538,510,628,663,282,494,597,502,745,657,674,582,674,592,545,546,655,
+    536,800,541,501,540,324,344,324,513,500,549,516,563,462,564,507,317,520,558,262,263,522,271,843,560,549,564,
+    564,373,431,361,556,495,748,481,495,443,324,255,324,513,
+  ],
+};
+
+/** The other characters that the pages' own words use. */
+const OTHERS: Readonly<Record<Weight, Readonly<Record<string, number>>>> = {
+  regular: { '×': 497, '·': 249, '…': 948, '–': 480 },
+  semibold: { '×': 513, '·': 275, '…': 964, '–': 480 },
+};
+
+/** Fractions and everything else: as wide as the widest of them, so that a text is never wider than it was taken for. */
+const WIDE = 860;
+
+/** Height of capitals and figures, and of small letters without ascenders, as shares of the type size. */
+export const CAP_HEIGHT = 0.66;
+export const X_HEIGHT = 0.486;
+
+/** Points. Right for what the pages' own words use, for other characters an upper bound. */
+export function textWidth(content: string, size: number, weight: Weight): number {
+  let thousandths = 0;
+  for (const character of content.normalize('NFC')) thousandths += advance(character, weight);
+  return (thousandths * size) / 1000;
+}
+
+function advance(character: string, weight: Weight): number {
+  const known = OTHERS[weight][character];
+  if (known !== undefined) return known;
+  // An accented letter is as wide as the plain one in all but a few of the font's letters; those are a hair wider.
+  const plain = character.normalize('NFD').charCodeAt(0);
+  return ASCII[weight][plain - 32] ?? WIDE;
+}
+
+/** The text, cut at a character and ended by `…` when it is wider than `width` points. */
+export function shortened(content: string, size: number, weight: Weight, width: number): string {
+  if (textWidth(content, size, weight) <= width) return content;
+  const characters = [...content];
+  while (characters.length > 0 && textWidth(`${characters.join('').trimEnd()}…`, size, weight) > width)
+    characters.pop();
+  return `${characters.join('').trimEnd()}…`;
+}
+
+/** The text in at most `lines` lines no wider than `width`, broken between words; the last is shortened. */
+export function wrapped(
+  content: string,
+  size: number,
+  weight: Weight,
+  width: number,
+  lines: number,
+): readonly string[] {
+  const done: string[] = [];
+  let rest = content;
+  while (done.length + 1 < lines && textWidth(rest, size, weight) > width) {
+    const words = rest.split(' ');
+    let count = 1;
+    while (count < words.length && textWidth(words.slice(0, count + 1).join(' '), size, weight) <= width)
+      count++;
+    done.push(shortened(words.slice(0, count).join(' '), size, weight, width));
+    rest = words.slice(count).join(' ');
+    if (rest === '') return done;
+  }
+  return [...done, shortened(rest, size, weight, width)];
+}

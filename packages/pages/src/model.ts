@@ -1,0 +1,99 @@
+import type { Point } from '@seamwright/geometry';
+
+/**
+ * The page model: what stands on each sheet, in page space (PDF points from the top left corner, y down). The
+ * layout decides everything; the writers only translate, so a preview and a saved file cannot differ.
+ */
+
+/** What a mark is for. Programs that read a page, and the SVG groups, go by it. */
+export type Role =
+  | 'sew-line'
+  /** A sew line's run through the allowance, from the finished outline to the cutting line. */
+  | 'run-on'
+  | 'finished-outline'
+  | 'cutting-line'
+  | 'match-mark'
+  | 'check-square'
+  /** Where two tiles of one foundation are laid edge to edge. */
+  | 'tile-edge'
+  /** Marks across a tile edge that must meet. */
+  | 'alignment-mark'
+  /** Piece numbers, and the words `sew` and `cut` beside the two outlines. */
+  | 'label'
+  /** Words and signs about a foundation, outside its cutting line. */
+  | 'caption'
+  /** Words and rules about the whole sheet. */
+  | 'footer';
+
+/** 1 is black, 0 is paper. Not under 0.3: paler greys break up on a home printer. */
+export type Ink = number;
+
+export interface Stroke {
+  /** Points. Not under 0.5: a home printer does not hold a finer line. */
+  readonly width: number;
+  /** 1 is black, 0 is paper. */
+  readonly ink: Ink;
+  /** Lengths of dash and gap, points; solid when left out. */
+  readonly dash?: readonly [number, number];
+  /** How far into the dash pattern the path begins, points. */
+  readonly phase?: number;
+}
+
+/** A path of straight stretches. */
+export interface PathMark {
+  readonly kind: 'path';
+  readonly role: Role;
+  /** The letter of the section that it belongs to; left out for marks of the sheet. */
+  readonly section?: string;
+  readonly points: readonly Point<'page'>[];
+  readonly closed: boolean;
+  readonly stroke?: Stroke;
+  /** Ink of the inside; not filled when left out. */
+  readonly fill?: Ink;
+}
+
+export type Weight = 'regular' | 'semibold';
+
+/** One line of text. Never mirrored. */
+export interface TextMark {
+  readonly kind: 'text';
+  readonly role: Role;
+  readonly section?: string;
+  readonly content: string;
+  /** Points. */
+  readonly size: number;
+  readonly weight: Weight;
+  /** Which end of the text stands at `at`. */
+  readonly anchor: 'start' | 'middle' | 'end';
+  /** On the base line. */
+  readonly at: Point<'page'>;
+  /** Degrees clockwise as seen on the sheet; 0 is upright, and no text is turned beyond a quarter turn. */
+  readonly angle: number;
+  readonly ink: Ink;
+}
+
+export type Mark = PathMark | TextMark;
+
+export interface Sheet {
+  /** In drawing order. */
+  readonly marks: readonly Mark[];
+  /** The letters of the sections that stand on it, in order. */
+  readonly sections: readonly string[];
+}
+
+/** An entry of the document's outline (bookmarks). */
+export interface OutlineEntry {
+  readonly title: string;
+  /** Index of the sheet. */
+  readonly sheet: number;
+  readonly children: readonly OutlineEntry[];
+}
+
+export interface PagePlan {
+  readonly title: string;
+  readonly paper: PaperName;
+  readonly sheets: readonly Sheet[];
+  readonly outline: readonly OutlineEntry[];
+}
+
+export type PaperName = 'letter' | 'a4';

@@ -1,0 +1,138 @@
+import type { jsPDF } from 'jspdf';
+import { digest } from './digest.ts';
+import type { PageFonts } from './fonts.ts';
+import type { Mark, OutlineEntry, PagePlan, PathMark, Stroke, TextMark } from './model.ts';
+import { PAPERS } from './paper.ts';
+import { printable } from './printable.ts';
+
+/**
+ * Decimals of a point in the file: 1e-4 pt is 0.04 µm, three hundred times finer than the 0.01 mm that pages are
+ * held to.
+ */
+const DECIMALS = 4;
+
+/** The day is of no interest, and a real one would make every file different. */
+const CREATED = "D:20240101000000+00'00'";
+
+const BUTT_CAP = 0;
+/** Mitred corners of sharp tips would stick out far beyond the line that they end. */
+const ROUND_JOIN = 1;
+
+/**
+ * The plan as a PDF file: true size, fonts embedded as subsets, same bytes for the same input.
+ *
+ * The viewer is asked not to scale, to print on one side (the fabric lies on the blank one) and to pick the paper
+ * by the page's size; some viewers do not listen, which is what the check squares are for. Characters that the
+ * fonts lack are replaced as {@link printable} says.
+ *
+ * The library is loaded here and only here, when it is first needed, so that it stays out of a first page load.
+ */
+export async function writePdf(plan: PagePlan, fonts: PageFonts): Promise<Uint8Array> {
+  const { jsPDF } = await import('jspdf');
+  const { plan: setPlan } = printable(plan, fonts);
+  const paper = PAPERS[plan.paper];
+  const doc = new jsPDF({
+    unit: 'pt',
+    // Numbers, not names: "a4" writes 595.28 × 841.89.
+    format: [paper.width, paper.height],
+    orientation: 'portrait',
+    compress: true,
+    putOnlyUsedFonts: true,
+    precision: DECIMALS,
+  });
+  doc.setFileId(digest(JSON.stringify(plan)));
+  doc.setCreationDate(CREATED);
+  doc.setProperties({ title: plan.title, creator: 'Seamwright' });
+  doc.setLanguage('en');
+  doc.setDisplayMode('fullpage', 'single', 'UseOutlines');
+  doc.viewerPreferences({
+    PrintScaling: 'None',
+    DisplayDocTitle: true,
+    PickTrayByPDFSize: true,
+    Duplex: 'Simplex',
+  });
+  for (const weight of ['regular', 'semibold'] as const) {
+    doc.addFileToVFS(`${weight}.ttf`, binaryString(fonts[weight]));
+    doc.addFont(`${weight}.ttf`, 'sans', weight);
+  }
+  setPlan.sheets.forEach((sheet, i) => {
+    if (i > 0) doc.addPage([paper.width, paper.height], 'portrait');
+    for (const mark of sheet.marks) draw(doc, mark);
+  });
+  addOutline(doc, null, plan.outline);
+  return new Uint8Array(doc.output('arraybuffer'));
+}
+
+function draw(doc: jsPDF, mark: Mark): void {
+  assertFinite(mark);
+  if (mark.kind === 'path') drawPath(doc, mark);
+  else drawText(doc, mark);
+}
+
+/** Infinity would go into the file as it is, and make it unreadable. */
+function assertFinite(mark: Mark): void {
+  const numbers =
+    mark.kind === 'path'
+      ? mark.points.flatMap((p) => [p.x, p.y])
+      : [mark.at.x, mark.at.y, mark.size, mark.angle];
+  if (!numbers.every(Number.isFinite))
+    throw new RangeError(`A ${mark.role} has a coordinate that is no number`);
+}
+
+function drawPath(doc: jsPDF, mark: PathMark): void {
+  const [first, ...rest] = mark.points;
+  if (first === undefined || (mark.stroke === undefined && mark.fill === undefined)) return;
+  if (mark.stroke) setStroke(doc, mark.stroke);
+  if (mark.fill !== undefined) doc.setFillColor(...greyOf(mark.fill));
+  doc.moveTo(first.x, first.y);
+  for (const point of rest) doc.lineTo(point.x, point.y);
+  if (mark.closed) doc.close();
+  if (mark.stroke && mark.fill !== undefined) doc.fillStroke();
+  else if (mark.stroke) doc.stroke();
+  else doc.fill();
+}
+
+/** Every path states all of it: the library's own record goes stale on a new page. */
+function setStroke(doc: jsPDF, stroke: Stroke): void {
+  doc.setLineWidth(stroke.width);
+  doc.setLineDashPattern(stroke.dash ? [...stroke.dash] : [], stroke.phase ?? 0);
+  doc.setLineCap(BUTT_CAP);
+  doc.setLineJoin(ROUND_JOIN);
+  doc.setDrawColor(...greyOf(stroke.ink));
+}
+
+/** How much of a text lies before the point that it is anchored at. */
+const BEFORE = { start: 0, middle: 0.5, end: 1 } as const;
+
+function drawText(doc: jsPDF, mark: TextMark): void {
+  doc.setFont('sans', mark.weight);
+  doc.setFontSize(mark.size);
+  doc.setTextColor(...greyOf(mark.ink));
+  // The library would shift a turned text to the left instead of back along its own line.
+  const back = BEFORE[mark.anchor] * doc.getTextWidth(mark.content);
+  const radians = (mark.angle * Math.PI) / 180;
+  const x = mark.at.x - back * Math.cos(radians);
+  const y = mark.at.y - back * Math.sin(radians);
+  doc.text(mark.content, x, y, { angle: -mark.angle });
+}
+
+/** Red, green and blue, 0 … 255; the library writes three that are alike as a grey. */
+function greyOf(ink: number): [number, number, number] {
+  const level = Math.round(255 * (1 - ink));
+  return [level, level, level];
+}
+
+function addOutline(doc: jsPDF, parent: unknown, entries: readonly OutlineEntry[]): void {
+  for (const entry of entries) {
+    const item = doc.outline.add(parent as never, entry.title, { pageNumber: entry.sheet + 1 });
+    addOutline(doc, item, entry.children);
+  }
+}
+
+/** One character per byte: a form in which the library takes files, and the only one that needs no base64. */
+function binaryString(bytes: Uint8Array): string {
+  let text = '';
+  // In pieces, because a call takes only so many arguments.
+  for (let i = 0; i < bytes.length; i += 8192) text += String.fromCharCode(...bytes.subarray(i, i + 8192));
+  return text;
+}

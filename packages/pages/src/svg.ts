@@ -1,0 +1,104 @@
+import { FONT_FAMILY } from './fonts.ts';
+import type { Mark, PagePlan, PathMark, Role, TextMark } from './model.ts';
+import { PAPERS } from './paper.ts';
+
+/** Decimals of a point, as in the PDF. */
+const DECIMALS = 4;
+
+/** The groups of a section, in drawing order, and the roles that go into each. */
+const GROUPS: readonly (readonly [id: string, roles: readonly Role[]])[] = [
+  ['cutting-line', ['cutting-line']],
+  ['sew-lines', ['sew-line', 'run-on']],
+  ['finished-outline', ['finished-outline']],
+  ['match-marks', ['match-mark']],
+  ['tile-marks', ['tile-edge', 'alignment-mark']],
+  ['labels', ['label', 'caption']],
+  ['check-squares', ['check-square']],
+];
+
+/**
+ * One sheet of the plan as an SVG document of true size (`width="8.5in"`, the viewBox in points).
+ *
+ * Each section's marks stand in a group `section-A`, and in it, by role, in groups with fixed ids (see the
+ * README); a run-on stands beside its sew line and has `class="run-on"`. The sheet's check squares belong to the set of
+ * the sheet's first section. Everything else about the sheet is in the group `sheet`.
+ *
+ * Throws a RangeError when the plan has no such sheet.
+ */
+export function writeSvg(plan: PagePlan, sheetIndex: number): string {
+  const sheet = plan.sheets[sheetIndex];
+  if (sheet === undefined) throw new RangeError(`There is no sheet ${sheetIndex}`);
+  const paper = PAPERS[plan.paper];
+  const name = `${plan.title}, page ${sheetIndex + 1} of ${plan.sheets.length}`;
+  const isSquare = (mark: Mark) => mark.role === 'check-square';
+  const sections = sheet.sections.map((letter, i) => {
+    const own = sheet.marks.filter((mark) => mark.section === letter || (i === 0 && isSquare(mark)));
+    return group(`section-${letter}`, GROUPS.map(([id, roles]) => groupOfRoles(id, roles, own)).join(''));
+  });
+  const rest = sheet.marks.filter((mark) => mark.section === undefined && !isSquare(mark));
+  return `<svg xmlns="http://www.w3.org/2000/svg" width="${paper.trueWidth}" height="${paper.trueHeight}" viewBox="0 0 ${decimal(paper.width)} ${decimal(paper.height)}" font-family="'${FONT_FAMILY}', sans-serif" stroke-linejoin="round" fill="none">
+<title>${escaped(name)}</title>
+${sections.join('')}${group('sheet', rest.map(element).join(''))}</svg>
+`;
+}
+
+function groupOfRoles(id: string, roles: readonly Role[], marks: readonly Mark[]): string {
+  const own = marks.filter((mark) => roles.includes(mark.role));
+  return own.length === 0 ? '' : group(id, own.map(element).join(''));
+}
+
+const group = (id: string, content: string): string => `<g id="${id}">\n${content}</g>\n`;
+
+const element = (mark: Mark): string => (mark.kind === 'path' ? pathElement(mark) : textElement(mark));
+
+function pathElement(mark: PathMark): string {
+  const d = mark.points.map((p, i) => `${i === 0 ? 'M' : 'L'}${decimal(p.x)} ${decimal(p.y)}`).join(' ');
+  const attributes = [`class="${mark.role}"`, `d="${d}${mark.closed ? ' Z' : ''}"`];
+  if (mark.fill !== undefined) attributes.push(`fill="${colour(mark.fill)}"`);
+  if (mark.stroke) {
+    const { width, ink, dash, phase } = mark.stroke;
+    attributes.push(`stroke="${colour(ink)}"`, `stroke-width="${decimal(width)}"`);
+    if (dash) attributes.push(`stroke-dasharray="${dash.map(decimal).join(' ')}"`);
+    if (dash && phase) attributes.push(`stroke-dashoffset="${decimal(phase)}"`);
+  }
+  return `<path ${attributes.join(' ')}/>\n`;
+}
+
+function textElement(mark: TextMark): string {
+  const { x, y } = mark.at;
+  const attributes = [
+    `class="${mark.role}"`,
+    `x="${decimal(x)}"`,
+    `y="${decimal(y)}"`,
+    `font-size="${decimal(mark.size)}"`,
+    `fill="${colour(mark.ink)}"`,
+  ];
+  if (mark.weight === 'semibold') attributes.push('font-weight="600"');
+  if (mark.anchor !== 'start') attributes.push(`text-anchor="${mark.anchor}"`);
+  if (mark.angle !== 0)
+    attributes.push(`transform="rotate(${decimal(mark.angle)} ${decimal(x)} ${decimal(y)})"`);
+  return `<text ${attributes.join(' ')}>${escaped(mark.content)}</text>\n`;
+}
+
+function colour(ink: number): string {
+  const level = Math.round(255 * (1 - ink))
+    .toString(16)
+    .padStart(2, '0');
+  return `#${level}${level}${level}`;
+}
+
+/** A plain decimal number; never an exponent, never −0. */
+function decimal(value: number): string {
+  if (!Number.isFinite(value)) throw new RangeError('A mark has a coordinate that is no number');
+  const text = value.toFixed(DECIMALS).replace(/\.?0+$/, '');
+  return text === '-0' ? '0' : text;
+}
+
+const ESCAPES: Readonly<Record<string, string>> = {
+  '&': '&amp;',
+  '<': '&lt;',
+  '>': '&gt;',
+  '"': '&quot;',
+};
+
+const escaped = (text: string): string => text.replace(/[&<>"]/g, (character) => ESCAPES[character]!);

@@ -1,0 +1,222 @@
+import {
+  type Box,
+  contains,
+  edgesOf,
+  POINTS_PER_INCH,
+  type Point,
+  type Segment,
+  subtract,
+} from '@seamwright/geometry';
+import { captionFor } from './caption.ts';
+import { clipped, clippedSegments } from './clip.ts';
+import type { Foundation } from './foundation.ts';
+import {
+  CUT_WORD_ROOM,
+  foundationMarks,
+  type SheetLines,
+  sizeOnSheet,
+  type Turn,
+  wordMarks,
+} from './foundation-marks.ts';
+import type { CheckedJob } from './job.ts';
+import { moved, polygonMark, STROKES, segmentMark, textMark } from './marks.ts';
+import type { Mark, PathMark } from './model.ts';
+import type { Regions } from './sheet-frame.ts';
+import { cover, OVERLAP, type Tile, type TileGrid, tilesOf } from './tile-grid.ts';
+
+/** A sheet's worth of a foundation that is larger than a sheet. */
+export interface TileSheet {
+  /** `A 1/4` */
+  readonly name: string;
+  readonly marks: readonly Mark[];
+}
+
+/** Points: what the caption of a tile takes at most, with the room for the word `cut` below it. */
+const CAPTION_ROOM = 56;
+
+/** Points: from the middle of an alignment mark to its corners. */
+const DIAMOND = 9;
+
+/** How the neighbour's name is set; `rise` is the height of its capitals, points. */
+const JOIN_NOTE = { size: 7, ink: 0.6, rise: 4.6 };
+
+/** Points. The small map of the tiles, at most this wide and high. */
+const MAP = { width: 60, height: 30 };
+
+/** The foundation cut into tiles: as few sheets as it finds, of the ways to turn it and the two regions. */
+export function tileSheets(job: CheckedJob, foundation: Foundation, regions: Regions): readonly TileSheet[] {
+  const ways = (['upright', 'turned'] as const).flatMap((turn) =>
+    [regions.wide, regions.tall].map((region) => wayOf(foundation, turn, region)),
+  );
+  const best = ways.reduce((fewest, way) => (way.tiles.length < fewest.tiles.length ? way : fewest));
+  return best.tiles.map((tile, i) => tileSheet(job, foundation, best, tile, i));
+}
+
+/** One way to cut a foundation into tiles. */
+interface Way {
+  readonly turn: Turn;
+  readonly region: Box<'page'>;
+  readonly grid: TileGrid;
+  readonly marks: readonly Mark[];
+  readonly lines: SheetLines;
+  /** Those that show something of the foundation. */
+  readonly tiles: readonly Tile[];
+}
+
+function wayOf(foundation: Foundation, turn: Turn, region: Box<'page'>): Way {
+  const { marks, lines } = foundationMarks(foundation, turn);
+  const size = sizeOnSheet(foundation, turn);
+  const grid = {
+    columns: cover(size.width, region.maxX - region.minX, crowded(marks, 'x')),
+    rows: cover(size.height, region.maxY - region.minY - CAPTION_ROOM, crowded(marks, 'y')),
+  };
+  const tiles = tilesOf(grid).filter(({ window }) => holdsPaper(lines, window));
+  return { turn, region, grid, marks, lines, tiles };
+}
+
+/** Whether any of the foundation lies in the window, be it only the blank middle of a large patch. */
+function holdsPaper({ cuttingLine }: SheetLines, window: Box<'page'>): boolean {
+  if (clippedSegments(cuttingLine, window).length > 0) return true;
+  const corner = { x: window.minX, y: window.minY };
+  return (
+    contains(
+      cuttingLine.map(({ a }) => a),
+      corner,
+    ) === 'inside'
+  );
+}
+
+/** Where a join (upright for 'x', level for 'y') would run along a line, or through a piece number. */
+function crowded(marks: readonly Mark[], axis: 'x' | 'y'): readonly number[] {
+  const other = axis === 'x' ? 'y' : 'x';
+  return marks.flatMap((mark) => {
+    if (mark.kind === 'text') return [mark.at[axis]];
+    return edgesOf(mark.points).flatMap(({ a, b }) => {
+      const along = Math.abs(a[axis] - b[axis]) < 1 && Math.abs(a[other] - b[other]) > POINTS_PER_INCH / 2;
+      return along ? [a[axis]] : [];
+    });
+  });
+}
+
+function tileSheet(job: CheckedJob, foundation: Foundation, way: Way, tile: Tile, index: number): TileSheet {
+  const { letter } = foundation;
+  const { region, tiles } = way;
+  const nameOf = (i: number) => `${letter} ${i + 1}/${tiles.length}`;
+  const name = nameOf(index);
+  const facts = ['lay the grey lines edge to edge, diamond on diamond, and tape'];
+  const width = region.maxX - region.minX;
+  const caption = captionFor(job, foundation, way.turn, width - MAP.width - 8, name, facts);
+  const shown = way.marks.flatMap((mark) => clipped(mark, tile.window));
+  const neighbours = (column: number, row: number) =>
+    tiles.findIndex((other) => other.column === column && other.row === row);
+  const joins = joinMarks(letter, way.grid, tile, (column, row) => {
+    const found = neighbours(column, row);
+    return found < 0 ? null : nameOf(found);
+  });
+  const joinLines = joins.flatMap((mark) => (mark.kind === 'path' ? edgesOf(mark.points) : []));
+  const words = wordMarks(foundation, shownLines(way.lines, joinLines, tile.window), roomAbove(tile.window));
+  const toSheet = subtract<'page'>(
+    { x: region.minX, y: region.minY + CAPTION_ROOM },
+    { x: tile.window.minX, y: tile.window.minY },
+  );
+  const atTop = { x: region.minX, y: region.minY };
+  return {
+    name,
+    marks: [
+      ...caption.marks.map((mark) => moved(mark, atTop)),
+      ...mapMarks(letter, way, tile).map((mark) => moved(mark, { x: region.maxX, y: region.minY })),
+      ...[...joins, ...shown, ...words].map((mark) => moved(mark, toSheet)),
+    ],
+  };
+}
+
+/** What the words on a tile have to keep clear of. */
+const shownLines = (
+  lines: SheetLines,
+  joinLines: readonly Segment<'page'>[],
+  window: Box<'page'>,
+): SheetLines => ({
+  outline: clippedSegments(lines.outline, window),
+  cuttingLine: clippedSegments(lines.cuttingLine, window),
+  crossings: [...clippedSegments(lines.crossings, window), ...joinLines],
+  sewLines: clippedSegments(lines.sewLines, window),
+});
+
+/** The window, and the strip below the caption for the word `cut`. */
+const roomAbove = (window: Box<'page'>): Box<'page'> => ({ ...window, minY: window.minY - CUT_WORD_ROOM });
+
+/** On each side with a neighbour: the line on which the two meet, two diamonds across it, the neighbour's name. */
+function joinMarks(
+  letter: string,
+  { columns, rows }: TileGrid,
+  { column, row, window }: Tile,
+  nameAt: (column: number, row: number) => string | null,
+): readonly Mark[] {
+  const sides = [
+    { axis: 'x', join: columns.joins[column - 1], name: nameAt(column - 1, row), outward: -1 },
+    { axis: 'x', join: columns.joins[column], name: nameAt(column + 1, row), outward: 1 },
+    { axis: 'y', join: rows.joins[row - 1], name: nameAt(column, row - 1), outward: -1 },
+    { axis: 'y', join: rows.joins[row], name: nameAt(column, row + 1), outward: 1 },
+  ] as const;
+  return sides.flatMap(({ axis, join, name, outward }) =>
+    join === undefined || name === null ? [] : joinSide(letter, axis, join, outward, name, window),
+  );
+}
+
+function joinSide(
+  letter: string,
+  axis: 'x' | 'y',
+  join: number,
+  outward: 1 | -1,
+  neighbour: string,
+  window: Box<'page'>,
+): readonly Mark[] {
+  const [low, high] = axis === 'x' ? [window.minY, window.maxY] : [window.minX, window.maxX];
+  /** The point at `along` on the join line, `off` points to its far side. */
+  const at = (along: number, off = 0): Point<'page'> =>
+    axis === 'x' ? { x: join + off, y: along } : { x: along, y: join + off };
+  const diamond = (share: number): Mark => {
+    const middle = low + (high - low) * share;
+    return polygonMark(
+      'alignment-mark',
+      letter,
+      [at(middle - DIAMOND), at(middle, DIAMOND), at(middle + DIAMOND), at(middle, -DIAMOND)],
+      STROKES.alignmentMark,
+    );
+  };
+  // In the strip beyond the join line, which the neighbour covers; a text turned clockwise rises to the right.
+  const strip = (outward * OVERLAP) / 4;
+  const base = at((low + high) / 2, axis === 'x' ? strip - JOIN_NOTE.rise / 2 : strip + JOIN_NOTE.rise / 2);
+  return [
+    segmentMark('tile-edge', letter, { a: at(low), b: at(high) }, STROKES.tileEdge),
+    diamond(0.25),
+    diamond(0.75),
+    textMark('alignment-mark', letter, `${neighbour} joins here`, base, {
+      size: JOIN_NOTE.size,
+      ink: JOIN_NOTE.ink,
+      anchor: 'middle',
+      angle: axis === 'x' ? 90 : 0,
+    }),
+  ];
+}
+
+/** The tiles' places in little, this one dark; its top right corner at (0, 0). */
+function mapMarks(letter: string, { grid, tiles }: Way, here: Tile): readonly Mark[] {
+  const across = grid.columns.starts.length;
+  const down = grid.rows.starts.length;
+  const unit = Math.min(MAP.width / (across * grid.columns.size), MAP.height / (down * grid.rows.size));
+  const [width, height] = [unit * grid.columns.size, unit * grid.rows.size];
+  const cell = ({ column, row }: Tile): PathMark => {
+    const x = (column - across) * width;
+    const y = row * height;
+    const points = [
+      { x, y },
+      { x: x + width, y },
+      { x: x + width, y: y + height },
+      { x, y: y + height },
+    ];
+    return { ...polygonMark('caption', letter, points, STROKES.rule) };
+  };
+  const dark = cell(here);
+  return [{ ...dark, fill: 0.6 }, ...tiles.filter((tile) => tile !== here).map(cell)];
+}

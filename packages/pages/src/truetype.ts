@@ -1,0 +1,78 @@
+/**
+ * Just enough of a TrueType file to know which characters it can draw and how wide they are.
+ *
+ * Source of the layouts: OpenType specification 1.9, tables `head`, `hhea`, `hmtx` and `cmap` (format 4).
+ */
+export interface Typeface {
+  /** Whether the character (one UTF-16 unit) has a glyph of its own. */
+  has(unit: number): boolean;
+  /** Advance width in thousandths of the type size; of the missing-glyph box when there is no glyph. */
+  advance(unit: number): number;
+}
+
+/** Throws a RangeError when the bytes are no TrueType font with a Unicode character map: a bug of the caller. */
+export function readTypeface(bytes: Uint8Array): Typeface {
+  const data = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
+  const tables = tableOffsets(data);
+  const at = (tag: string): number => {
+    const offset = tables.get(tag);
+    if (offset === undefined) throw new RangeError(`The font has no table ${tag}`);
+    return offset;
+  };
+  const unitsPerEm = data.getUint16(at('head') + 18);
+  const longMetrics = data.getUint16(at('hhea') + 34);
+  const glyphs = glyphMap(data, at('cmap'));
+  const advanceOfGlyph = (glyph: number) =>
+    // Glyphs past the last long record share its advance.
+    (data.getUint16(at('hmtx') + 4 * Math.min(glyph, longMetrics - 1)) * 1000) / unitsPerEm;
+  return {
+    has: (unit) => (glyphs.get(unit) ?? 0) !== 0,
+    advance: (unit) => advanceOfGlyph(glyphs.get(unit) ?? 0),
+  };
+}
+
+function tableOffsets(data: DataView): ReadonlyMap<string, number> {
+  const offsets = new Map<string, number>();
+  const count = data.getUint16(4);
+  for (let i = 0; i < count; i++) {
+    const record = 12 + 16 * i;
+    const tag = String.fromCharCode(...[0, 1, 2, 3].map((k) => data.getUint8(record + k)));
+    offsets.set(tag, data.getUint32(record + 8));
+  }
+  return offsets;
+}
+
+/** Character code → glyph, from the first Unicode subtable of format 4 (the one that the PDF writer reads). */
+function glyphMap(data: DataView, cmap: number): ReadonlyMap<number, number> {
+  const count = data.getUint16(cmap + 2);
+  for (let i = 0; i < count; i++) {
+    const record = cmap + 4 + 8 * i;
+    const platform = data.getUint16(record);
+    const encoding = data.getUint16(record + 2);
+    const subtable = cmap + data.getUint32(record + 4);
+    const unicode = platform === 0 || (platform === 3 && encoding === 1);
+    if (unicode && data.getUint16(subtable) === 4) return segmentMap(data, subtable);
+  }
+  throw new RangeError('The font has no Unicode character map of format 4');
+}
+
+function segmentMap(data: DataView, subtable: number): ReadonlyMap<number, number> {
+  const glyphs = new Map<number, number>();
+  const doubledCount = data.getUint16(subtable + 6);
+  const ends = subtable + 14;
+  const starts = ends + doubledCount + 2;
+  const deltas = starts + doubledCount;
+  const ranges = deltas + doubledCount;
+  for (let s = 0; s < doubledCount; s += 2) {
+    const range = data.getUint16(ranges + s);
+    const delta = data.getUint16(deltas + s);
+    const end = data.getUint16(ends + s);
+    for (let code = data.getUint16(starts + s); code <= end && code !== 0xffff; code++) {
+      const listed =
+        range === 0 ? code : data.getUint16(ranges + s + range + 2 * (code - data.getUint16(starts + s)));
+      const glyph = range !== 0 && listed === 0 ? 0 : (listed + delta) & 0xffff;
+      if (glyph !== 0) glyphs.set(code, glyph);
+    }
+  }
+  return glyphs;
+}

@@ -1,0 +1,129 @@
+import { type Arrangement, arrange, drawingFromSegments } from '@seamwright/arrangement';
+import { type Point, sentence } from '@seamwright/geometry';
+import { planSewing, type SewingPlan } from '@seamwright/sewing';
+import type { FoundationJob } from '../src/index.ts';
+
+/** A block and how it is sewn. */
+export interface Block {
+  readonly arrangement: Arrangement;
+  readonly plan: SewingPlan;
+}
+
+type Pair = readonly [number, number];
+type Line = readonly [number, number, number, number];
+
+/** A block from its corners and its splits (x1, y1, x2, y2), inches. */
+export function block(outline: readonly Pair[], splits: readonly Line[]): Block {
+  const corners = outline.map(([x, y]): Point => ({ x, y }));
+  const segments = splits.map(([x1, y1, x2, y2]) => ({ a: { x: x1, y: y1 }, b: { x: x2, y: y2 } }));
+  const arrangement = arrange(drawingFromSegments(corners, segments));
+  if (!arrangement.ok) throw new Error(sentence(arrangement.problem));
+  return { arrangement: arrangement.value, plan: planSewing(arrangement.value) };
+}
+
+export const rectangle = (width: number, height: number): readonly Pair[] => [
+  [0, 0],
+  [width, 0],
+  [width, height],
+  [0, height],
+];
+
+/** A house on the quay: five patches, one foundation, no symmetry left to right but that of its outline. */
+export const house = (): Block =>
+  block(
+    [
+      [0, 3],
+      [3, 0],
+      [6, 3],
+      [6, 7],
+      [0, 7],
+    ],
+    [
+      [0, 3, 6, 3],
+      [0, 4.5, 6, 4.5],
+      [2.25, 4.5, 2.25, 7],
+      [3.25, 4.5, 3.25, 7],
+    ],
+  );
+
+/** The lantern: a square in a square, every seam ends in the middle of an edge. */
+export const lantern = (side: number): Block => {
+  const half = side / 2;
+  return block(rectangle(side, side), [
+    [half, 0, side, half],
+    [side, half, half, side],
+    [half, side, 0, half],
+    [0, half, half, 0],
+  ]);
+};
+
+/** Eight patches, two foundations: the seams of each end on the other's edge. */
+export const pinwheel = (side: number): Block => {
+  const half = side / 2;
+  return block(rectangle(side, side), [
+    [half, 0, half, side],
+    [0, half, side, half],
+    [0, 0, side, side],
+    [side, 0, 0, side],
+  ]);
+};
+
+/** A jib, 15.2° at the peak: the tip of its allowance is cut off square. */
+export const jib = (): Block =>
+  block(
+    [
+      [0, 6],
+      [1.6, 0],
+      [1.6, 6],
+    ],
+    [[0.5, 6, 1.6, 3]],
+  );
+
+/** An L: its sew line runs from the notch's corner along the line of an outline edge. */
+export const pier = (): Block =>
+  block(
+    [
+      [0, 0],
+      [4, 0],
+      [4, 2],
+      [2, 2],
+      [2, 5],
+      [0, 5],
+    ],
+    [[0, 2, 2, 2]],
+  );
+
+/** A paper boat's hull with a keel notch: concave, the seams leave through slanting edges and the notch. */
+export const boat = (): Block =>
+  block(
+    [
+      [0, 1],
+      [6, 0],
+      [5, 4],
+      [3.2, 2.6],
+      [1, 4.2],
+    ],
+    [
+      [3.2, 2.6, 3, 0.5],
+      [0.5, 2.6, 3.1, 1.55],
+    ],
+  );
+
+/** A strip of nine inches, like nothing when it is mirrored or turned. */
+export const wharf = (): Block =>
+  block(rectangle(9, 3), [
+    [2, 0, 3, 3],
+    [5, 0, 5, 3],
+    [5, 1, 9, 2],
+  ]);
+
+/** A job with everything usual: a quarter inch, Letter, one block, as drawn. */
+export const usual = (of: Block, title: string, more: Partial<FoundationJob> = {}): FoundationJob => ({
+  title,
+  arrangement: of.arrangement,
+  plan: of.plan,
+  paper: 'letter',
+  copies: 1,
+  scale: 1,
+  ...more,
+});
