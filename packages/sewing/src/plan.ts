@@ -1,5 +1,5 @@
 import type { Arrangement, Finding } from '@seamwright/arrangement';
-import { type Assembly, assemble } from './assembly.ts';
+import { type Assembly, assemble, SEARCH_EFFORT } from './assembly.ts';
 import { runOf, type Touching, touching as touchingOf } from './contact.ts';
 import { crossingsOf } from './crossings.ts';
 import { interlockedCore } from './interlock.ts';
@@ -8,6 +8,11 @@ import { sewSection } from './order.ts';
 import { maskOf, type Region } from './region.ts';
 import type { Join, Section, SewingPlan } from './types.ts';
 
+export interface PlanOptions {
+  /** How long to look for fewer foundations; see {@link SEARCH_EFFORT}. 0 gives the first answer that stands. */
+  readonly effort?: number;
+}
+
 /**
  * How a block is sewn: on one foundation or on the fewest that were found, in which order, joined how; or what
  * stands in the way.
@@ -15,10 +20,13 @@ import type { Join, Section, SewingPlan } from './types.ts';
  * Every answer holds: the orders and joins are good ones. `provenLeast` says whether fewer foundations are proved
  * impossible; `atLeast` is the proved bound.
  */
-export function planSewing(arrangement: Arrangement): SewingPlan {
+export function planSewing(
+  arrangement: Arrangement,
+  { effort = SEARCH_EFFORT }: PlanOptions = {},
+): SewingPlan {
   const touching = touchingOf(arrangement);
   const all: Region = arrangement.patches.map(({ index }) => index);
-  const { assembly, sewable, atLeast } = assemble(touching, crossingsOf(arrangement), all);
+  const { assembly, sewable, atLeast } = assemble(touching, crossingsOf(arrangement), all, effort);
   const writer = new PlanWriter(arrangement, touching);
   writer.write(assembly);
   const { sections, joins, unheld } = writer;

@@ -192,3 +192,27 @@ describe('traditional blocks', () => {
     });
   }
 });
+
+describe('what is not proved is not called proved', () => {
+  it('four ohio stars: 16 foundations with full effort; without, an answer that stands, and a bound below it', () => {
+    const moved =
+      (dx: number, dy: number) =>
+      ({ a, b }: Segment) =>
+        l(a.x + dx, a.y + dy, b.x + dx, b.y + dy);
+    const splits = [
+      ...[0, 3].flatMap((dx) => [0, 3].flatMap((dy) => ohioStar.splits.map(moved(dx, dy)))),
+      l(3, 0, 3, 6),
+      l(0, 3, 6, 3),
+    ];
+    const result = arrange(drawingFromSegments(square(6), splits));
+    if (!result.ok) throw new Error(result.problem.what);
+    const full = planSewing(result.value);
+    expect([full.sections.length, full.provenLeast, full.atLeast]).toEqual([16, true, 16]);
+    const quick = planSewing(result.value, { effort: 0 });
+    expect(quick.verdict).toBe('several foundations');
+    expect(quick.provenLeast).toBe(false);
+    expect(quick.atLeast).toBeLessThanOrEqual(16);
+    expect(quick.atLeast).toBeLessThan(quick.sections.length);
+    expect(replay(sewingReport(result.value, quick))).toEqual([]);
+  });
+});
