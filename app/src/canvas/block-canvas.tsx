@@ -8,7 +8,7 @@ import styles from './block-canvas.module.css';
 import type { CanvasPointer } from './pointer.ts';
 import { useGestures } from './use-gestures.ts';
 import { useSize } from './use-size.ts';
-import { fit, pan, type Size, type View, zoomAt } from './view.ts';
+import { type Corner, fitClear, pan, type Size, type View, zoomAt } from './view.ts';
 import { ScaleContext, ViewContext } from './view-context.ts';
 
 // More than two device pixels per CSS pixel costs time at every draw and shows nothing.
@@ -48,12 +48,18 @@ const ARROWS: Readonly<Record<string, readonly [number, number]>> = {
   ArrowDown: [0, -1],
 };
 
+/** The room that the zoom buttons take; they grow for fingers. */
+function zoomButtons(): Corner {
+  const target = window.matchMedia('(pointer: coarse)').matches ? 44 : 32;
+  return { width: 3 * target + 24, height: target + 20 };
+}
+
 /** A canvas that shows a block, with zoom and pan by mouse, wheel, keys and touch. */
 export function BlockCanvas(props: BlockCanvasProps) {
   const { bounds, margin = MARGIN } = props;
   const element = useRef<HTMLDivElement>(null);
   const size = useSize(element);
-  const fitting = size === null ? null : fit(bounds, size, margin);
+  const fitting = size === null ? null : fitClear(bounds, size, margin, zoomButtons());
   const [moved, setMoved] = useState<{ view: View; size: Size } | null>(null);
 
   // Another block, another size of block: what had been looked at closely is gone.

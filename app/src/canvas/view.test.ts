@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { fit, pan, toBlock, toScreen, zoomAt } from './view.ts';
+import { fit, fitClear, pan, toBlock, toScreen, zoomAt } from './view.ts';
 
 const BOX = { minX: 0, minY: 0, maxX: 8, maxY: 10 };
 const SIZE = { width: 640, height: 480 };
@@ -45,4 +45,13 @@ test('zooming stops at its limits and can be undone from there', () => {
   expect(view.scale).toBeCloseTo(FIT.scale * 60);
   for (let i = 0; i < 100; i++) view = zoomAt(view, { x: 1, y: 1 }, 0.5, FIT);
   expect(view.scale).toBeCloseTo(FIT.scale / 4);
+});
+
+test('a block that would lie under the corner’s buttons is fitted above them', () => {
+  const corner = { width: 150, height: 60 };
+  const narrow = { width: 400, height: 420 };
+  const view = fitClear(BOX, narrow, 20, corner);
+  expect(toScreen(view, { x: 8, y: 10 }).y).toBeLessThanOrEqual(360);
+  const wide = { width: 900, height: 480 };
+  expect(fitClear(BOX, wide, 20, corner)).toEqual(fit(BOX, wide, 20));
 });

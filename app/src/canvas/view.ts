@@ -31,6 +31,22 @@ export function fit(box: Box, size: Size, margin: number): View {
   };
 }
 
+/** CSS pixels that the zoom buttons take in the lower right corner. */
+export interface Corner {
+  readonly width: number;
+  readonly height: number;
+}
+
+/** {@link fit}, but with the block above the corner's buttons where it would come to lie under them. */
+export function fitClear(box: Box, size: Size, margin: number, corner: Corner): View {
+  const view = fit(box, size, margin);
+  const end = toScreen(view, { x: box.maxX, y: box.maxY });
+  const clear = end.x <= size.width - corner.width || end.y <= size.height - corner.height;
+  if (clear) return view;
+  const above = { width: size.width, height: size.height - corner.height + margin / 2 };
+  return fit(box, above, margin);
+}
+
 /** Zooms by `factor` so that the block's point under `at` stays under it; stops at the limits round `fitting`. */
 export function zoomAt(view: View, at: Point<'screen'>, factor: number, fitting: View): View {
   const least = fitting.scale * FARTHEST_OUT;

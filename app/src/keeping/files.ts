@@ -1,6 +1,5 @@
 import { sentence } from '@seamwright/geometry';
-import { LARGEST_FILE, looksLikeSvg, parsePattern, readSvgDrawing, writePattern } from '@seamwright/pattern';
-import { addDrawing } from '../store/blocks.ts';
+import { LARGEST_FILE, parsePattern, writePattern } from '@seamwright/pattern';
 import { announce, tell, warn } from '../store/notices.ts';
 import { pattern, useWork } from '../store/work.ts';
 import { download, fileName } from './download.ts';
@@ -25,12 +24,12 @@ export async function openFile(file: File): Promise<void> {
     warn(`“${file.name}” could not be read. It may have been moved or changed: choose it again.`);
     return;
   }
-  if (isSvg(file, text)) bringInDrawing(file.name, text);
+  // The reader of SVG is loaded with the first file, not with the page.
+  const { bringIn, looksLikeSvg } = await import('./bring-in.ts');
+  const drawing = file.type === 'image/svg+xml' || /\.svg$/i.test(file.name) || looksLikeSvg(text);
+  if (drawing) bringIn(file.name, text);
   else await openPatternText(file.name, text);
 }
-
-const isSvg = (file: File, text: string): boolean =>
-  file.type === 'image/svg+xml' || /\.svg$/i.test(file.name) || looksLikeSvg(text);
 
 async function openPatternText(name: string, text: string): Promise<void> {
   const parsed = parsePattern(text);
@@ -41,19 +40,6 @@ async function openPatternText(name: string, text: string): Promise<void> {
   await openPattern(parsed.value.pattern, 'work');
   if (parsed.value.notes.length > 0) tell(parsed.value.notes.join(' '));
   else announce(`Opened ${name}`);
-}
-
-function bringInDrawing(fileTitle: string, text: string): void {
-  const read = readSvgDrawing(text);
-  if (!read.ok) {
-    warn(`“${fileTitle}”: ${sentence(read.problem)}`);
-    return;
-  }
-  const { drawing, name, findings } = read.value;
-  addDrawing(name ?? fileTitle.replace(/\.svg$/i, ''), drawing);
-  const notes = findings.map((finding) => finding.message);
-  if (notes.length > 0) tell(`Brought in “${fileTitle}”. ${notes.join(' ')}`);
-  else announce(`Brought in ${fileTitle} as a new block`);
 }
 
 /** Gives the maker the open pattern as a file that opens again here, or anywhere else Seamwright runs. */

@@ -16,8 +16,8 @@ import styles from './order-station.module.css';
 export type Side = 'front' | 'print';
 
 const WORDS: Readonly<Record<Side, { readonly title: string; readonly more: string }>> = {
-  front: { title: 'Front', more: 'the block as it is when sewn' },
-  print: { title: 'Printed side', more: 'mirrored, as the foundations are printed and sewn on' },
+  front: { title: 'Front', more: 'as sewn' },
+  print: { title: 'Printed side', more: 'mirrored, as on the foundations' },
 };
 
 interface SectionViewProps {
@@ -46,10 +46,11 @@ export function SectionView({ side, drawing, study }: SectionViewProps) {
   return (
     <figure className={styles.view} data-view={side}>
       <figcaption>
-        <strong>{title}</strong> <span>{more}</span>
+        <strong>{title}</strong>
+        <span>, {more}</span>
       </figcaption>
       <BlockCanvas
-        label={`${title}: ${more}`}
+        label={`${title}, ${more}`}
         bounds={bounds}
         margin={20}
         onPointer={tap}

@@ -29,6 +29,16 @@ export default function PaperStation() {
   const [zoom, setZoom] = useState<Zoom>('overview');
   return (
     <div className={styles.station}>
+      <section className={styles.panel} aria-label="Printing">
+        {ready !== null && plan !== null && <Save plan={plan} ready={ready} />}
+        <SheetControls />
+        {ready !== null && (
+          <>
+            <Choice label="Sheets shown in" value={zoom} options={ZOOMS} onChange={setZoom} />
+            <Cautions />
+          </>
+        )}
+      </section>
       <section className={styles.sheets} aria-label="Sheets" data-zoom={zoom}>
         {ready === null ? (
           <NoSheets />
@@ -42,16 +52,6 @@ export default function PaperStation() {
               trueSize={zoom === 'true'}
             />
           ))
-        )}
-      </section>
-      <section className={styles.panel} aria-label="Printing">
-        {ready !== null && plan !== null && <Save plan={plan} ready={ready} />}
-        <SheetControls />
-        {ready !== null && (
-          <>
-            <Choice label="Sheets shown in" value={zoom} options={ZOOMS} onChange={setZoom} />
-            <Cautions />
-          </>
         )}
       </section>
     </div>
