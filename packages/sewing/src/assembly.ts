@@ -154,7 +154,7 @@ class Search {
   }
 
   private remember(region: Region): Known {
-    const key = keyOf(region);
+    const key = this.keyOf(region);
     let known = this.known.get(key);
     if (known === undefined) {
       const one = isOneFoundation(this.touching, region);
@@ -167,14 +167,14 @@ class Search {
     return known;
   }
 
+  /** A region's patches as a string of bits. */
+  private keyOf(region: Region): string {
+    const words = new Uint16Array((this.touching.count >> 4) + 1);
+    for (const p of region) words[p >> 4]! |= 1 << (p & 15);
+    return String.fromCharCode(...words);
+  }
+
   private spend(region: Region, times: number): void {
     for (const p of region) this.effort -= times * this.touching.contacts[p]!.length;
   }
-}
-
-/** A region's patches as a string of bits. */
-function keyOf(region: Region): string {
-  const words: number[] = [];
-  for (const p of region) words[p >> 4] = (words[p >> 4] ?? 0) | (1 << (p & 15));
-  return String.fromCharCode(...Array.from(words, (word) => word ?? 0));
 }

@@ -32,6 +32,10 @@ export function straightCuts(touching: Touching, region: Region): { cuts: Cut[];
   for (const line of [...lines].sort((k, l) => k - l)) {
     const pieces = partsOf(touching, region, mask, line);
     if (pieces.length < 2) continue;
+    if (pieces.length === 2) {
+      cuts.push({ line, parts: [pieces[0]!, pieces[1]!] });
+      continue;
+    }
     const links = linksAcross(touching, pieces, mask, line);
     const listed = divisions(pieces.length, links);
     complete &&= listed.complete;
