@@ -3,7 +3,7 @@ import type { Point } from '@seamwright/geometry';
 import 'konva/lib/shapes/Line.js';
 import 'konva/lib/shapes/Text.js';
 import { memo } from 'react';
-import { Line, Text } from 'react-konva/lib/ReactKonvaCore.js';
+import { Group, Line, Text } from 'react-konva/lib/ReactKonvaCore.js';
 import { useWork } from '../store/work.ts';
 import { flat } from './outline-shape.tsx';
 import { sectionLook, TILE_DENSITY, tile } from './section-look.ts';
@@ -101,6 +101,8 @@ interface PatchNameProps {
 /** CSS pixels: names are no larger than this, and left out below this. */
 const LARGEST = 22;
 const SMALLEST = 8;
+/** CSS pixels: wider than any name. */
+const BOX = 200;
 
 /** A patch's name (A1) at its heart, as large as fits, upright in every view. */
 export const PatchName = memo(function PatchName({ patch, name, place = inFront }: PatchNameProps) {
@@ -111,21 +113,23 @@ export const PatchName = memo(function PatchName({ patch, name, place = inFront 
   const size = Math.min(fits, LARGEST);
   if (size < SMALLEST) return null;
   const at = place(patch.heart);
-  const box = { width: 200 / scale, height: (size * 1.2) / scale };
+  // Written at screen size in a group of its own: canvases round the metrics of type that is a fraction of a unit.
   return (
-    <Text
-      text={name}
-      x={at.x - box.width / 2}
-      y={at.y - box.height / 2}
-      width={box.width}
-      height={box.height}
-      align="center"
-      verticalAlign="middle"
-      fontFamily={FACE}
-      fontStyle="600"
-      fontSize={size / scale}
-      fill={theme.ink}
-      perfectDrawEnabled={false}
-    />
+    <Group x={at.x} y={at.y} scaleX={1 / scale} scaleY={1 / scale}>
+      <Text
+        text={name}
+        x={-BOX / 2}
+        y={-size * 0.6}
+        width={BOX}
+        height={size * 1.2}
+        align="center"
+        verticalAlign="middle"
+        fontFamily={FACE}
+        fontStyle="600"
+        fontSize={size}
+        fill={theme.ink}
+        perfectDrawEnabled={false}
+      />
+    </Group>
   );
 });

@@ -1,0 +1,50 @@
+import { patchAt } from '../../canvas/patch-at.ts';
+import type { CanvasPointer } from '../../canvas/pointer.ts';
+import { select } from '../../store/selection.ts';
+import { useWork } from '../../store/work.ts';
+import { send, useHand } from './hand.ts';
+
+/** Whether a mouse button or finger is down on the drawing. */
+let isDown = false;
+
+/** Passes what a mouse or finger does to the tool in hand. With Alt held down nothing pulls from afar. */
+export function drawByPointer({ kind, at, reach, touch, alt }: CanvasPointer): void {
+  const hand = useHand.getState();
+  switch (kind) {
+    case 'down':
+      isDown = true;
+      useHand.setState({ crosshair: null, finger: touch });
+      send({ type: 'down', at, reach, exact: alt });
+      return;
+    case 'move':
+      // A mouse that is nudged while keys are used does not take over.
+      if (hand.crosshair !== null && !isDown) return;
+      useHand.setState({ finger: touch });
+      send({ type: 'move', at, reach, exact: alt });
+      return;
+    case 'up':
+      isDown = false;
+      send({ type: 'up', at, reach, exact: alt });
+      if (touch) send({ type: 'leave' });
+      choosePatch(at);
+      return;
+    case 'cancel':
+      isDown = false;
+      send({ type: 'cancel' });
+      return;
+    case 'leave':
+      if (hand.crosshair === null) send({ type: 'leave' });
+  }
+}
+
+/** With the adjusting tool, a press on neither point nor line takes the patch there in hand. */
+function choosePatch(at: CanvasPointer['at']): void {
+  const { held } = useHand.getState();
+  const { selection, study } = useWork.getState();
+  if (held.tool !== 'adjust' || held.state.kind !== 'idle') return;
+  if (selection.points.length > 0 || selection.lines.length > 0) return;
+  const arrangement = study?.arrangement ?? null;
+  const patch = arrangement === null ? undefined : patchAt(arrangement, at);
+  const record = patch === undefined ? undefined : study?.records[patch.index];
+  select(record === undefined ? {} : { patches: [record.id] });
+}

@@ -1,0 +1,48 @@
+import type { Box } from '@seamwright/geometry';
+import { memo } from 'react';
+import { Shape } from 'react-konva/lib/ReactKonvaCore.js';
+import { useTheme } from '../../../canvas/theme.ts';
+import { useScale } from '../../../canvas/view-context.ts';
+
+interface GridLinesProps {
+  /** Where the grid is drawn, inches. */
+  readonly box: Box;
+  /** Inches between lines. */
+  readonly step: number;
+}
+
+/** CSS pixels: lines closer than this would be a grey wash. */
+const CLOSEST = 7;
+
+/** The drawing grid; where it would be too fine to see, every second, fourth … line of it. */
+export const GridLines = memo(function GridLines({ box, step }: GridLinesProps) {
+  const theme = useTheme();
+  const scale = useScale();
+  let shown = step;
+  while (shown * scale < CLOSEST) shown *= 2;
+  return (
+    <Shape
+      stroke={theme['line-strong']}
+      opacity={0.45}
+      perfectDrawEnabled={false}
+      sceneFunc={(context, shape) => {
+        context.setAttr('lineWidth', 1 / scale);
+        context.beginPath();
+        for (const x of multiples(box.minX, box.maxX, shown)) {
+          context.moveTo(x, box.minY);
+          context.lineTo(x, box.maxY);
+        }
+        for (const y of multiples(box.minY, box.maxY, shown)) {
+          context.moveTo(box.minX, y);
+          context.lineTo(box.maxX, y);
+        }
+        context.setAttr('strokeStyle', shape.stroke());
+        context.stroke();
+      }}
+    />
+  );
+});
+
+function* multiples(from: number, to: number, step: number): Generator<number> {
+  for (let n = Math.ceil(from / step); n * step <= to; n++) yield n * step;
+}
