@@ -1,7 +1,7 @@
 export { checkDrawing } from './check-drawing.ts';
 export { demoPattern } from './demo/demo-pattern.ts';
 export * from './history.ts';
-export { LARGEST_FILE } from './limits.ts';
+export { LARGEST_FILE, tooLarge } from './limits.ts';
 export { type ParsedPattern, parsePattern } from './parse-pattern.ts';
 export * from './pattern.ts';
 export { prettyJson } from './pretty-json.ts';

@@ -17,12 +17,12 @@ export const DEEPEST_NESTING = 200;
  */
 export const FARTHEST_POINT = 10_000;
 
-/** Why a text of that many characters is not opened; null when it may be. */
+/** Why a file of that many characters (or bytes) is not opened; null when it may be. */
 export const tooLarge = (characters: number): Problem | null =>
   characters <= LARGEST_FILE
     ? null
     : {
-        what: `The file has ${Math.round(characters / 1e6)} MB, and no more than ${LARGEST_FILE / 1e6} MB are opened`,
+        what: `The file is larger than ${LARGEST_FILE / 1e6} MB`,
         where: '',
         remedy: 'Check that this is the right file; take pictures out of it and save it again',
       };

@@ -1,0 +1,38 @@
+import type { PagePlan, Sheet } from '@seamwright/pages';
+import { describe, expect, it } from 'vitest';
+import { bindPlans } from './bind-plans.ts';
+
+const sheet = (letter: string): Sheet => ({ marks: [], sections: [letter] });
+const plan = (title: string, letters: string): PagePlan => ({
+  title,
+  paper: 'a4',
+  sheets: [...letters].map(sheet),
+  outline: [...letters].map((letter, i) => ({
+    title: `Foundation ${letter}`,
+    sheet: i,
+    children: [{ title: `${letter} 1/1`, sheet: i, children: [] }],
+  })),
+});
+
+describe('binding the plans of several blocks', () => {
+  it('puts their sheets one after the other and their outlines under the blocks’ names', () => {
+    const bound = bindPlans('Harbour', [plan('Boat', 'AB'), plan('Lantern', 'A')]);
+    expect(bound.sheets).toEqual([sheet('A'), sheet('B'), sheet('A')]);
+    expect([bound.title, bound.paper]).toEqual(['Harbour', 'a4']);
+    const entry = (letter: string, at: number) => ({
+      title: `Foundation ${letter}`,
+      sheet: at,
+      children: [{ title: `${letter} 1/1`, sheet: at, children: [] }],
+    });
+    expect(bound.outline).toEqual([
+      { title: 'Boat', sheet: 0, children: [entry('A', 0), entry('B', 1)] },
+      { title: 'Lantern', sheet: 2, children: [entry('A', 2)] },
+    ]);
+  });
+
+  it('leaves a single one as it is', () => {
+    const only = plan('Boat', 'AB');
+    expect(bindPlans('Harbour', [only])).toBe(only);
+    expect(() => bindPlans('Harbour', [])).toThrow(RangeError);
+  });
+});

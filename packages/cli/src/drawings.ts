@@ -1,0 +1,87 @@
+import {
+  type Arrangement,
+  arrange,
+  carryPatches,
+  type Finding,
+  type PatchRecord,
+} from '@seamwright/arrangement';
+import { fail, type LengthUnit, ok, type Result } from '@seamwright/geometry';
+import { looksLikeSvg, parsePattern, readSvgDrawing } from '@seamwright/pattern';
+import { planSewing, type SewingPlan } from '@seamwright/sewing';
+import { nameOf, readText } from './read-file.ts';
+
+/** One block of a file, worked out. */
+export interface Drawn {
+  readonly name: string;
+  readonly arrangement: Arrangement;
+  readonly plan: SewingPlan;
+  /** What the maker gave the patches, in the order of the arrangement's. */
+  readonly records: readonly PatchRecord[];
+  /** Findings of the file that the drawing was read from. */
+  readonly findings: readonly Finding[];
+}
+
+/** What a file holds. */
+export interface Drawings {
+  readonly blocks: readonly Drawn[];
+  /** The pattern's title; empty for an SVG drawing. */
+  readonly title: string;
+  readonly unit: LengthUnit;
+  /** What else there is to know of the file. */
+  readonly notes: readonly string[];
+}
+
+/**
+ * Reads a pattern file or an SVG drawing, told apart by their content.
+ *
+ * @param only the name (or the id) of the one block that is wanted; all when left out
+ */
+export async function readDrawings(path: string, only?: string): Promise<Result<Drawings>> {
+  const text = await readText(path);
+  if (!text.ok) return text;
+  return looksLikeSvg(text.value) ? fromSvg(text.value, nameOf(path), only) : fromPattern(text.value, only);
+}
+
+function fromSvg(text: string, fileName: string, only?: string): Result<Drawings> {
+  const read = readSvgDrawing(text);
+  if (!read.ok) return read;
+  const { drawing, name = fileName, findings } = read.value;
+  if (only !== undefined && !isCalled(only, name)) return noSuchBlock(only, [name]);
+  const arranged = arrange(drawing);
+  if (!arranged.ok) return arranged;
+  const block = { name, ...workedOut(arranged.value), records: [], findings };
+  return ok({ blocks: [block], title: '', unit: 'in', notes: [] });
+}
+
+function fromPattern(text: string, only?: string): Result<Drawings> {
+  const parsed = parsePattern(text);
+  if (!parsed.ok) return parsed;
+  const { pattern, notes } = parsed.value;
+  const wanted = pattern.blocks.filter(
+    ({ name, id }) => only === undefined || isCalled(only, name) || only === id,
+  );
+  if (wanted.length === 0)
+    return noSuchBlock(
+      only ?? '',
+      pattern.blocks.map(({ name }) => name),
+    );
+  const blocks: Drawn[] = [];
+  for (const { name, drawing, patches } of wanted) {
+    const arranged = arrange(drawing);
+    if (!arranged.ok) {
+      const { what, where, remedy } = arranged.problem;
+      return fail(what, [`block "${name}"`, where].filter((part) => part !== '').join(', '), remedy);
+    }
+    const records = carryPatches(patches, arranged.value);
+    blocks.push({ name, ...workedOut(arranged.value), records, findings: [] });
+  }
+  return ok({ blocks, title: pattern.title, unit: pattern.unit, notes });
+}
+
+const workedOut = (arrangement: Arrangement) => ({ arrangement, plan: planSewing(arrangement) });
+
+/** Capitals do not matter: names are typed by hand. */
+const isCalled = (wanted: string, name: string): boolean => wanted.toLowerCase() === name.toLowerCase();
+
+const noSuchBlock = (wanted: string, names: readonly string[]) =>
+  fail(`There is no block "${wanted}"`, '', `Choose one of: ${names.join(', ')}`);

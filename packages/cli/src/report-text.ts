@@ -1,0 +1,76 @@
+import type { Finding, Repair } from '@seamwright/arrangement';
+import { boundingBox, distance, formatInches, formatLength, type LengthUnit } from '@seamwright/geometry';
+import { type Join, pieceNames, type Section, type SewingPlan } from '@seamwright/sewing';
+import { oneLine } from './complaint.ts';
+import type { Drawn } from './drawings.ts';
+
+/** What there is to say of a block, in a quilter's words; ends with a line break. */
+export function reportText(drawn: Drawn, unit: LengthUnit): string {
+  const { name, plan, arrangement } = drawn;
+  const lines = [
+    `${name}, ${sizeText(drawn, unit)}, ${counted(arrangement.patches.length, 'patch', 'patches')}: ${verdictText(plan)}.`,
+    ...plan.sections.map((section) => sectionText(section, drawn)),
+    ...unheldText(drawn),
+    ...plan.joins.map((join) => joinText(join, unit)),
+    ...findingLines(drawn),
+  ];
+  return `${lines.map(oneLine).join('\n  ')}\n`;
+}
+
+/** What the maker should know or mend, of the file, the drawing and its seams. */
+export const findingLines = ({ findings, arrangement, plan }: Drawn): string[] =>
+  [...findings, ...arrangement.findings, ...plan.findings].flatMap(findingText);
+
+/** "sews on 2 foundations, and no fewer will do" */
+export function verdictText({ verdict, sections, provenLeast, atLeast }: SewingPlan): string {
+  const foundations = counted(sections.length, 'foundation', 'foundations');
+  const fewer = provenLeast ? 'no fewer will do' : `whether ${atLeast} would do is not proved`;
+  switch (verdict) {
+    case 'one foundation':
+      return 'sews on one foundation';
+    case 'several foundations':
+      return `sews on ${foundations}, and ${fewer}`;
+    case 'partial seams':
+      return `sews with partial seams only, on ${foundations}`;
+    case 'not sewable':
+      return 'cannot be sewn with straight seams';
+  }
+}
+
+export const counted = (count: number, one: string, many: string): string =>
+  `${count} ${count === 1 ? one : many}`;
+
+function sizeText({ arrangement }: Drawn, unit: LengthUnit): string {
+  const { minX, minY, maxX, maxY } = boundingBox(arrangement.outline);
+  const [width, height] = [maxX - minX, maxY - minY];
+  return unit === 'in'
+    ? `${formatInches(width)} × ${formatInches(height)} in`
+    : `${formatLength(width, unit)} × ${formatLength(height, unit)}`;
+}
+
+const sectionText = ({ letter, order }: Section, drawn: Drawn): string =>
+  `Foundation ${letter}, in this order: ${piecesText(order, drawn)}`;
+
+function unheldText(drawn: Drawn): string[] {
+  const { unheld } = drawn.plan;
+  return unheld.length === 0 ? [] : [`On no foundation: ${piecesText(unheld, drawn)}`];
+}
+
+/** "A1 (sail), A2 (sea)": the notes are the maker's own. */
+function piecesText(patches: readonly number[], { plan, records }: Drawn): string {
+  const names = pieceNames(plan);
+  return patches
+    .map((patch) => {
+      const note = records[patch]?.note ?? '';
+      return note === '' ? names.get(patch)! : `${names.get(patch)} (${note})`;
+    })
+    .join(', ');
+}
+
+const joinText = ({ units, seam, partial }: Join, unit: LengthUnit): string =>
+  `Join ${units[0]} to ${units[1]} along a ${partial ? 'partial ' : ''}seam of ${formatLength(distance(seam.a, seam.b), unit)}`;
+
+const findingText = ({ severity, message, repairs }: Finding): string[] => [
+  `${severity === 'error' ? 'To mend' : 'To know'}: ${message}`,
+  ...repairs.map((repair: Repair) => `One way: ${repair.message}`),
+];

@@ -1,0 +1,131 @@
+import { describe, expect, it } from 'vitest';
+import { CHASE, Folder, HORIZON, ran } from './harness.ts';
+
+const folder = new Folder();
+const horizon = folder.file('horizon.svg', HORIZON);
+const pattern = folder.file('demo.json');
+await ran('demo', '--out', pattern);
+
+describe('help', () => {
+  it.each([['--help'], ['-h'], ['help']])('%s lists the commands that are there', async (...argv) => {
+    const { status, out, complaints } = await ran(...argv);
+    expect([status, complaints]).toEqual([0, []]);
+    expect(out).toMatch(/^ {2}sewing .*\n {2}foundations .*\n {2}demo .*$/m);
+    expect(out).not.toMatch(/cutting|booklet/);
+  });
+
+  it.each([
+    ['sewing', ['--json', '--out DIR', '--block NAME']],
+    ['foundations', ['--out F', '--paper PAPER', '--width W', '--allowance A', '--copies N']],
+    ['demo', ['--out FILE']],
+  ])('%s --help names its options, whatever else the call holds', async (command, options) => {
+    const { status, out, complaints } = await ran(command, 'no-such-file', '--nonsense', '--help');
+    expect([status, complaints]).toEqual([0, []]);
+    for (const option of [...options, '--help']) expect(out).toContain(`  ${option} `);
+    for (const line of out.split('\n')) expect(line.length).toBeLessThanOrEqual(90);
+  });
+});
+
+describe('calls that are unusable', () => {
+  const out = folder.file('out.pdf');
+  const to = ['--out', out];
+  it.each<[string[], string]>([
+    [[], 'No command is given. See "seamwright --help".'],
+    [['sew'], 'There is no command "sew". See "seamwright --help".'],
+    [['cutting', horizon], 'The command "cutting" is not in this version. See "seamwright --help".'],
+    [['booklet', pattern, ...to], 'The command "booklet" is not in this version. See "seamwright --help".'],
+    [['sewing'], 'No FILE is given. See "seamwright sewing --help".'],
+    [['sewing', horizon, '--quick'], 'There is no option --quick. See "seamwright sewing --help".'],
+    [['sewing', horizon, '-q'], 'There is no option -q. See "seamwright sewing --help".'],
+    [['sewing', horizon, '--json=yes'], '--json takes no value. See "seamwright sewing --help".'],
+    [['sewing', horizon, '--out'], '--out needs a value. See "seamwright sewing --help".'],
+    [['sewing', horizon, horizon, '--json'], '--json prints the report of one FILE. Give one, or --out DIR.'],
+    [['sewing', horizon, '--block', 'sail'], `${horizon}: There is no block "sail". Choose one of: horizon.`],
+    [
+      ['sewing', pattern, '--block', 'sail'],
+      `${pattern}: There is no block "sail". Choose one of: Paper boat, Lantern, Lighthouse, Reading lamp, Window panes.`,
+    ],
+    [['foundations', ...to], 'No FILE is given. See "seamwright foundations --help".'],
+    [['foundations', horizon, horizon, ...to], 'More than one FILE is given. Give one at a time.'],
+    [['foundations', horizon], 'No --out is given. Name the file to write, such as --out block.pdf.'],
+    [
+      ['foundations', horizon, '--out', 'block.png'],
+      '--out block.png ends neither in .pdf nor in .svg. Name it so.',
+    ],
+    [['foundations', horizon, '--out', horizon], '--out is the FILE itself. Choose another name.'],
+    [['foundations', horizon, ...to, '--paper', 'a5'], 'There is no paper "a5". Choose letter or a4.'],
+    [
+      ['foundations', horizon, ...to, '--paper', 'toString'],
+      'There is no paper "tostring". Choose letter or a4.',
+    ],
+    [['foundations', horizon, ...to, '--width', '0'], '--width: 0 in is too small. Type at least 1/16 in.'],
+    [
+      ['foundations', horizon, ...to, '--width', '-6'],
+      'A value that begins with a dash is written --width=-…. See "seamwright foundations --help".',
+    ],
+    [
+      ['foundations', horizon, ...to, '--width=-6'],
+      '--width: “-6” is less than nothing. Type a length without a minus sign.',
+    ],
+    [
+      ['foundations', horizon, ...to, '--width', 'NaN'],
+      '--width: “NaN” is not a length. Type a length such as 2 3/8, 2.375 or 6cm.',
+    ],
+    [['foundations', horizon, ...to, '--width', '121'], '--width: 121 in is too large. Type at most 120 in.'],
+    [
+      ['foundations', horizon, ...to, '--allowance', '3in'],
+      '--allowance: 3 in is too large. Type at most 2 in.',
+    ],
+    [
+      ['foundations', horizon, ...to, '--allowance=-1/4in'],
+      '--allowance: “-1/4in” is less than nothing. Type a length without a minus sign.',
+    ],
+    [
+      ['foundations', horizon, ...to, '--copies', '1.5'],
+      '--copies 1.5 is no whole number. Give how many of the block are to be sewn.',
+    ],
+    [
+      ['foundations', horizon, ...to, '--copies', '0'],
+      `${horizon}: 0 is no number of blocks (copies). Give a whole number from 1 to 9999.`,
+    ],
+    [
+      ['foundations', pattern, ...to, '--width', '6'],
+      '--width is the width of one block. Choose it by --block NAME.',
+    ],
+    [
+      ['foundations', pattern, ...to, '--block', 'lighthouse', '--width', '110in'],
+      `${pattern}: 165 in is too large (finished height). Type at most 120 in.`,
+    ],
+    [
+      ['foundations', horizon, '--out', folder.file('nowhere/out.pdf')],
+      `${folder.file('nowhere/out.pdf')}: There is no folder to put the file in. Make the folder, or choose another.`,
+    ],
+    [['demo', horizon], 'The command takes no FILE. Name the file to write by --out.'],
+    [
+      ['demo', '--out', folder.path],
+      `${folder.path}: There is a folder of that name. Choose another name for the file.`,
+    ],
+  ])('%j', async (argv, complaint) => {
+    const before = folder.listing();
+    expect(await ran(...argv)).toEqual({ status: 2, out: '', complaints: [complaint] });
+    expect(folder.listing()).toEqual(before);
+  });
+
+  it('take names with line breaks without making more than one line of them', async () => {
+    const { complaints } = await ran('sewing', folder.file('no\nsuch\u001b[2J.svg'));
+    expect(complaints).toHaveLength(1);
+    expect(complaints[0]).not.toMatch(/\p{Cc}/u);
+  });
+});
+
+describe('a block that cannot be sewn', () => {
+  it('has a report and no foundations', async () => {
+    const chase = folder.file('chase.svg', CHASE);
+    const before = folder.listing();
+    const report = await ran('sewing', chase);
+    expect([report.status, report.complaints]).toEqual([1, []]);
+    expect(report.out).toMatch(/^chase, 3 × 3 in, 5 patches: cannot be sewn with straight seams\.\n/);
+    expect(await ran('foundations', chase, '--out', folder.file('chase.pdf'))).toEqual(report);
+    expect(folder.listing()).toEqual(before);
+  });
+});
