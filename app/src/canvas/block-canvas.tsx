@@ -8,7 +8,7 @@ import styles from './block-canvas.module.css';
 import type { CanvasPointer } from './pointer.ts';
 import { useGestures } from './use-gestures.ts';
 import { useSize } from './use-size.ts';
-import { type Corner, fitClear, pan, type Size, type View, zoomAt } from './view.ts';
+import { type Corner, fitClear, pan, type Size, toScreen, type View, zoomAt } from './view.ts';
 import { ScaleContext, ViewContext } from './view-context.ts';
 
 // More than two device pixels per CSS pixel costs time at every draw and shows nothing.
@@ -29,6 +29,8 @@ interface BlockCanvasProps {
   /** Keys while the canvas has the focus; true: taken, so the canvas does nothing with it. */
   readonly onKey?: (event: KeyboardEvent) => boolean;
   readonly cursor?: string;
+  /** A place that has to be seen (the crosshair's): when it leaves the canvas, the view goes after it. */
+  readonly inSight?: Point | null;
   /** Konva layers: {@link BlockLayer}s. At most three. */
   readonly children: ReactNode;
   /** DOM laid over the canvas. */
@@ -47,6 +49,12 @@ const ARROWS: Readonly<Record<string, readonly [number, number]>> = {
   ArrowUp: [0, 1],
   ArrowDown: [0, -1],
 };
+
+/** CSS pixels: a place nearer to the canvas's edge than this is brought farther in. */
+const SIGHT = 56;
+
+const intoSight = (at: number, length: number): number =>
+  at < SIGHT ? SIGHT - at : at > length - SIGHT ? length - SIGHT - at : 0;
 
 /** The room that the zoom buttons take; they grow for fingers. */
 function zoomButtons(): Corner {
@@ -76,6 +84,16 @@ export function BlockCanvas(props: BlockCanvasProps) {
     setView,
     onPointer: props.onPointer,
   });
+
+  const { inSight = null } = props;
+  // biome-ignore lint/correctness/useExhaustiveDependencies: only where the place goes counts; panning away from it is free
+  useEffect(() => {
+    if (inSight === null || size === null) return;
+    const { x, y } = toScreen(view, inSight);
+    const dx = intoSight(x, size.width);
+    const dy = intoSight(y, size.height);
+    if (dx !== 0 || dy !== 0) setView(pan(view, dx, dy));
+  }, [inSight?.x, inSight?.y]);
 
   const zoom = (factor: number) => {
     if (size === null || fitting === null) return;

@@ -11,13 +11,15 @@ interface Keeping {
 
 export const useKeeping = create<Keeping>()(() => ({ state: 'nothing' }));
 
-/** Milliseconds after the last change. Leaving the page does not wait for them. */
-const PAUSE = 250;
+/** True while the shelf holds less than what is shown. */
+let behind = false;
+let writing: Promise<void> | null = null;
 
-let timer: ReturnType<typeof setTimeout> | undefined;
-let writing: Promise<void> = Promise.resolve();
-
-/** Keeps the open work in the browser after every change, and at once when the page is left or hidden. */
+/**
+ * Keeps the open work in the browser: every change is written at once, one write after the other, and while one is
+ * under way the changes wait together. Nothing is left to the moment when the page goes away, when browsers promise
+ * little.
+ */
 export function startAutosave(): void {
   const kept = (work: Work) => [work.kept, work.history, work.blockId, work.station, work.printing] as const;
   useWork.subscribe(
@@ -26,43 +28,45 @@ export function startAutosave(): void {
       // Another work was opened: what the shelf holds of it is what is shown.
       if (now[0] !== before[0]) return;
       // Nothing was ever done in it: nothing to keep.
-      if (!worthKeeping(useWork.getState())) return;
-      useKeeping.setState({ state: 'waiting' });
-      clearTimeout(timer);
-      timer = setTimeout(() => void keepNow(), PAUSE);
+      if (worthKeeping(useWork.getState())) void keepNow();
     },
     { equalityFn: (a, b) => a.every((part, i) => part === b[i]) },
   );
-  document.addEventListener('visibilitychange', () => {
-    if (document.visibilityState === 'hidden') void flush();
-  });
-  window.addEventListener('pagehide', () => void flush());
 }
 
 /** A fresh pattern in which nothing was done leaves no trace on the shelf. */
 const worthKeeping = (work: Work): boolean =>
   work.origin !== 'fresh' || work.history.past.length > 0 || work.history.future.length > 0;
 
-/** Writes what is waiting, at once. */
-export function flush(): Promise<void> {
-  return useKeeping.getState().state === 'waiting' ? keepNow() : writing;
-}
+/** Resolves when the shelf holds what is shown. */
+export const flush = (): Promise<void> => writing ?? Promise.resolve();
 
-/** Writes the open work to the shelf, one write after the other. */
+/** Writes the open work to the shelf; resolves when it, and what changed meanwhile, is there. */
 export function keepNow(): Promise<void> {
-  clearTimeout(timer);
-  const { kept, history, blockId, station, printing, origin } = useWork.getState();
-  const demo = origin === 'demo' && history.past.length === 0 && history.future.length === 0;
-  rememberCurrent(kept);
-  useKeeping.setState({ state: 'kept' });
-  writing = writing.then(() =>
-    keep({ kept, history, blockId, station, printing, demo }).catch(() => {
-      if (useKeeping.getState().state === 'failed') return;
-      useKeeping.setState({ state: 'failed' });
-      warn(
-        'This browser does not keep the pattern: there is no room, or storage is switched off. Save a pattern file before you leave.',
-      );
-    }),
-  );
+  behind = true;
+  useKeeping.setState({ state: 'waiting' });
+  writing ??= writeUntilLevel().finally(() => {
+    writing = null;
+  });
   return writing;
 }
+
+async function writeUntilLevel(): Promise<void> {
+  try {
+    while (behind) {
+      behind = false;
+      const { kept, history, blockId, station, printing, origin } = useWork.getState();
+      const demo = origin === 'demo' && history.past.length === 0 && history.future.length === 0;
+      rememberCurrent(kept);
+      await keep({ kept, history, blockId, station, printing, demo });
+    }
+    useKeeping.setState({ state: 'kept' });
+  } catch {
+    // Said once, not at every edit.
+    if (useKeeping.getState().state !== 'failed') warn(NOT_KEPT);
+    useKeeping.setState({ state: 'failed' });
+  }
+}
+
+const NOT_KEPT =
+  'This browser does not keep the pattern: there is no room, or storage is switched off. Save a pattern file before you leave.';

@@ -68,7 +68,9 @@ export async function keep({ kept, history, demo, ...place }: Keepable): Promise
     printing: place.printing,
     demo,
   };
-  await (await open()).put('works', work);
+  const writing = (await open()).transaction('works', 'readwrite', { durability: 'relaxed' });
+  // Committed at once: a page that is going away does not live to see its transaction finish by itself.
+  await Promise.all([writing.store.put(work), writing.done, writing.commit()]);
 }
 
 export const find = async (id: string): Promise<KeptWork | undefined> => (await open()).get('works', id);

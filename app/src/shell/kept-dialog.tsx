@@ -6,7 +6,7 @@ import { warn } from '../store/notices.ts';
 import { useWork } from '../store/work.ts';
 import { IconButton } from '../ui/button.tsx';
 import { Dialog } from '../ui/dialog.tsx';
-import { counted } from '../ui/words.ts';
+import { counted } from '../ui/plural.ts';
 import styles from './kept-dialog.module.css';
 
 /** The patterns that the browser keeps: open one, or give one away for good. */

@@ -1,5 +1,5 @@
 import type { Work } from '../store/work.ts';
-import { counted } from '../ui/words.ts';
+import { counted } from '../ui/plural.ts';
 
 /** `12 patches`; what stands in the way when the drawing cannot be taken apart. */
 export function draftWord({ study }: Work): string {

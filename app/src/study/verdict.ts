@@ -1,6 +1,6 @@
 import { sentence } from '@seamwright/geometry';
 import type { SewingPlan } from '@seamwright/sewing';
-import { counted } from '../ui/words.ts';
+import { counted } from '../ui/plural.ts';
 import type { Study } from './study.ts';
 
 /** How grave it is: what the sign beside the sentence says. */

@@ -1,4 +1,11 @@
-import { formatLength, type LengthRange, parseLength, sentence } from '@seamwright/geometry';
+import {
+  formatLength,
+  type LengthRange,
+  type LengthUnit,
+  parseLength,
+  type Result,
+  sentence,
+} from '@seamwright/geometry';
 import { useState } from 'react';
 import { useWork } from '../store/work.ts';
 import { Field } from './field.tsx';
@@ -7,7 +14,9 @@ interface LengthFieldProps {
   readonly label: string;
   /** Inches. */
   readonly value: number;
-  readonly range: LengthRange;
+  readonly range?: LengthRange;
+  /** Reads what was typed where a plain length within a range is not what is asked for. */
+  readonly read?: (typed: string, unit: LengthUnit) => Result<number>;
   readonly hint?: string;
   /** Called with inches when the field is left, or at Enter, and what was typed is a length within the range. */
   readonly onChange: (inches: number) => void;
@@ -17,7 +26,7 @@ interface LengthFieldProps {
  * A length as people type it: 2 3/8, 2.375, 2⅜", 6cm. What is no length stays in the field with a sentence beside
  * it, and the value remains what it was. Escape brings the value back.
  */
-export function LengthField({ label, value, range, hint, onChange }: LengthFieldProps) {
+export function LengthField({ label, value, range, read, hint, onChange }: LengthFieldProps) {
   const unit = useWork((work) => work.history.present.unit);
   const [typed, setTyped] = useState<string | null>(null);
   const [problem, setProblem] = useState<string | null>(null);
@@ -29,7 +38,7 @@ export function LengthField({ label, value, range, hint, onChange }: LengthField
   };
   const commit = () => {
     if (typed === null) return;
-    const length = parseLength(typed, unit, range);
+    const length = read === undefined ? parseLength(typed, unit, range) : read(typed, unit);
     if (!length.ok) {
       setProblem(sentence(length.problem));
       return;

@@ -3,9 +3,9 @@ import { memo, useEffect, useRef } from 'react';
 import { select } from '../../store/selection.ts';
 import { useWork } from '../../store/work.ts';
 import type { Study } from '../../study/study.ts';
+import { counted, listed } from '../../ui/plural.ts';
 import { rove } from '../../ui/roving.ts';
 import { Swatch } from '../../ui/swatch.tsx';
-import { counted, listed } from '../../ui/words.ts';
 import styles from './order-station.module.css';
 
 /** The sections with their patches in piecing order. */

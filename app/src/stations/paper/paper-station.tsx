@@ -8,7 +8,7 @@ import { currentBlock, useWork } from '../../store/work.ts';
 import { verdictWords } from '../../study/verdict.ts';
 import { Button } from '../../ui/button.tsx';
 import { Choice } from '../../ui/choice.tsx';
-import { counted } from '../../ui/words.ts';
+import { counted } from '../../ui/plural.ts';
 import styles from './paper-station.module.css';
 import { savePdf, saveSvg } from './save.ts';
 import { SheetControls } from './sheet-controls.tsx';

@@ -1,0 +1,106 @@
+import AxeBuilder from '@axe-core/playwright';
+import type { Page } from '@playwright/test';
+import { drop, goTo, open, openBlock, type Station } from './support/app.ts';
+import { expect, test } from './support/test.ts';
+
+/** axe-core's findings that would keep someone out. */
+async function barriers(page: Page): Promise<readonly string[]> {
+  const { violations } = await new AxeBuilder({ page }).analyze();
+  return violations
+    .filter(({ impact }) => impact === 'serious' || impact === 'critical')
+    .flatMap(({ id, nodes }) => nodes.map((node) => `${id}: ${node.html.slice(0, 160)}`));
+}
+
+const CYCLE = `<svg xmlns="http://www.w3.org/2000/svg" width="6in" height="6in" viewBox="0 0 3 3">
+  <rect width="3" height="3"/><path d="M1 0V2M0 2H2M2 1V3M1 1H3"/></svg>`;
+
+const STATIONS: readonly Station[] = ['Draft', 'Order', 'Paper'];
+
+for (const colorScheme of ['light', 'dark'] as const)
+  test.describe(`${colorScheme} colours`, () => {
+    test.use({ colorScheme });
+
+    for (const station of STATIONS)
+      test(`${station} has no serious barrier`, async ({ page }) => {
+        await open(page, '?demo');
+        await goTo(page, station);
+        expect(await barriers(page)).toEqual([]);
+      });
+
+    test('nor has a block that cannot be sewn, at any station', async ({ page }) => {
+      await open(page);
+      await drop(page, [{ name: 'ring of five.svg', text: CYCLE }]);
+      await expect(page.getByRole('button', { name: /^Verdict: / })).toContainText('Cannot be sewn');
+      for (const station of STATIONS) {
+        await goTo(page, station);
+        expect(await barriers(page), station).toEqual([]);
+      }
+    });
+
+    test('nor have the panels and dialogs', async ({ page }) => {
+      await open(page, '?demo');
+      await page.getByRole('button', { name: /^Seamwright/ }).click();
+      expect(await barriers(page), 'pattern menu').toEqual([]);
+      await page.keyboard.press('Escape');
+      await page.getByRole('button', { name: /^Block: / }).click();
+      expect(await barriers(page), 'blocks').toEqual([]);
+      await page.keyboard.press('Escape');
+      await page.getByRole('button', { name: /^Verdict: / }).click();
+      expect(await barriers(page), 'verdict').toEqual([]);
+      await page.keyboard.press('Escape');
+      await page.keyboard.press('?');
+      await expect(page.getByRole('dialog', { name: 'Keys' })).toBeVisible();
+      expect(await barriers(page), 'keys').toEqual([]);
+    });
+  });
+
+test('targets are large enough for fingers and mice', async ({ browser, baseURL }) => {
+  for (const [hasTouch, least] of [
+    [false, 24],
+    [true, 44],
+  ] as const) {
+    const context = await browser.newContext({ hasTouch, isMobile: hasTouch, baseURL: baseURL! });
+    const page = await context.newPage();
+    await open(page, '?demo');
+    for (const station of STATIONS) {
+      await goTo(page, station);
+      const small = await page.locator('button:visible, select:visible, input:visible').evaluateAll(
+        (controls, side) =>
+          controls
+            .map((control) => ({ control, box: control.getBoundingClientRect() }))
+            .filter(({ box }) => box.width < side - 2 || box.height < side - 2)
+            .map(({ control, box }) => `${control.outerHTML.slice(0, 80)} ${box.width} × ${box.height}`),
+        least,
+      );
+      expect(small, `${station}, at least ${least} px`).toEqual([]);
+    }
+    await context.close();
+  }
+});
+
+test('single keys can be switched off', async ({ page }) => {
+  await open(page, '?demo');
+  await page.keyboard.press('?');
+  await page.getByRole('checkbox', { name: 'Single letters and signs do something' }).uncheck();
+  await page.keyboard.press('Escape');
+  await page.keyboard.press('2');
+  await page.keyboard.press('u');
+  await expect(page.getByRole('main', { name: 'Draft' })).toBeVisible();
+  await expect(page.getByRole('radio', { name: 'Inches' })).toBeChecked();
+  await openBlock(page, 'Lighthouse');
+});
+
+test('a patch is taken in hand on the canvas and in the list, and both show it', async ({ page }) => {
+  await open(page, '?demo');
+  await goTo(page, 'Order');
+  const order = page.getByRole('list', { name: 'Piecing order of section A' });
+  await order.getByRole('button', { name: /^A1/ }).focus();
+  await page.keyboard.press('ArrowDown');
+  await expect(order.getByRole('button', { name: /^A2/ })).toHaveAttribute('aria-pressed', 'true');
+  const front = page.getByRole('application', { name: 'Front, as sewn' });
+  const box = (await front.boundingBox())!;
+  // The upper right corner of the boat block is sky: A3.
+  await page.mouse.click(box.x + box.width - 40, box.y + box.height / 2 - box.width / 2 + 60);
+  await expect(order.getByRole('button', { name: /^A3/ })).toHaveAttribute('aria-pressed', 'true');
+  await expect(order.getByRole('button', { name: /^A2/ })).toHaveAttribute('aria-pressed', 'false');
+});
