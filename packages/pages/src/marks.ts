@@ -7,7 +7,7 @@ export const STROKES = {
   sewLine: { width: 0.75, ink: 1 },
   runOn: { width: 0.5, ink: 0.6 },
   cuttingLine: { width: 0.75, ink: 0.8, dash: [5, 3] },
-  matchMark: { width: 2, ink: 1 },
+  matchMark: { width: 1.5, ink: 1 },
   checkSquare: { width: 0.5, ink: 1 },
   tileEdge: { width: 0.5, ink: 0.4 },
   alignmentMark: { width: 0.75, ink: 0.7 },

@@ -29,14 +29,24 @@ const OTHERS: Readonly<Record<Weight, Readonly<Record<string, number>>>> = {
   semibold: { '×': 513, '·': 275, '…': 964, '–': 480 },
 };
 
-/** Fractions and everything else: as wide as the widest of them, so that a text is never wider than it was taken for. */
-const WIDE = 860;
+/** An accent makes some letters a little wider: ď, ľ, Ư. */
+const ACCENT = 30;
+
+/**
+ * Fractions, other scripts and everything else: as wide as the widest, so that a text is not wider than it was
+ * taken for.
+ */
+const WIDE = 870;
+const WIDE_CAPITAL = 1000;
 
 /** Height of capitals and figures, and of small letters without ascenders, as shares of the type size. */
 export const CAP_HEIGHT = 0.66;
 export const X_HEIGHT = 0.486;
 
-/** Points. Right for what the pages' own words use, for other characters an upper bound. */
+/**
+ * Points. Right for what the pages' own words use; for other characters an upper bound in the Latin, Greek and
+ * Cyrillic of today, a guess beyond.
+ */
 export function textWidth(content: string, size: number, weight: Weight): number {
   let thousandths = 0;
   for (const character of content.normalize('NFC')) thousandths += advance(character, weight);
@@ -46,9 +56,9 @@ export function textWidth(content: string, size: number, weight: Weight): number
 function advance(character: string, weight: Weight): number {
   const known = OTHERS[weight][character];
   if (known !== undefined) return known;
-  // An accented letter is as wide as the plain one in all but a few of the font's letters; those are a hair wider.
-  const plain = character.normalize('NFD').charCodeAt(0);
-  return ASCII[weight][plain - 32] ?? WIDE;
+  const plain = ASCII[weight][character.normalize('NFD').charCodeAt(0) - 32];
+  if (plain === undefined) return character === character.toLowerCase() ? WIDE : WIDE_CAPITAL;
+  return character.length === 1 && character.charCodeAt(0) < 127 ? plain : plain + ACCENT;
 }
 
 /** The text, cut at a character and ended by `…` when it is wider than `width` points. */

@@ -32,7 +32,7 @@ export function printable(plan: PagePlan, fonts: PageFonts): Printable {
   return {
     plan: { ...plan, sheets },
     notes: [
-      `The pages' font has no ${characters}: ${MISSING} is printed instead. The name in the document's title and outline is whole.`,
+      `The pages’ font has no ${characters}: ${MISSING} is printed instead. The name in the document’s title and outline is whole.`,
     ],
   };
 }

@@ -32,7 +32,7 @@ const JOBS: readonly FoundationJob[] = [
   usual(house(), 'Harbour house', { paper: 'a4', unit: 'cm' }),
   usual(lantern(2), 'Lantern'),
   usual(lantern(7.5), 'Lantern'),
-  usual(lantern(4), 'Lantern', { scale: 1.4142, allowance: 0.375 }),
+  usual(lantern(4), 'Lantern', { scale: Math.SQRT2, allowance: 0.375 }),
   usual(pinwheel(4), 'Pinwheel', { copies: 4 }),
   usual(pinwheel(6), 'Pinwheel', { paper: 'a4' }),
   usual(jib(), 'Jib'),

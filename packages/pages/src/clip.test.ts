@@ -1,0 +1,117 @@
+import { type Box, distance, edgesOf, type Point } from '@seamwright/geometry';
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { clipped } from './clip.ts';
+import { textMark } from './marks.ts';
+import type { Mark, PathMark } from './model.ts';
+
+const point: fc.Arbitrary<Point<'page'>> = fc.record({
+  x: fc.integer({ min: -40, max: 140 }),
+  y: fc.integer({ min: -40, max: 140 }),
+});
+const BOX: Box<'page'> = { minX: 0, minY: 0, maxX: 100, maxY: 100 };
+
+const pathOf = (points: readonly Point<'page'>[], closed: boolean): PathMark => ({
+  kind: 'path',
+  role: 'cutting-line',
+  points,
+  closed,
+  stroke: { width: 1, ink: 1, dash: [5, 3] },
+});
+
+const path = fc
+  .record({ points: fc.array(point, { minLength: 2, maxLength: 8 }), closed: fc.boolean() })
+  .map(({ points, closed }) => pathOf(points, closed));
+
+const edges = ({ points, closed }: PathMark) => (closed ? edgesOf(points) : edgesOf(points).slice(0, -1));
+const isInside = ({ x, y }: Point<'page'>, by = 0): boolean =>
+  x >= BOX.minX - by && x <= BOX.maxX + by && y >= BOX.minY - by && y <= BOX.maxY + by;
+const pieces = (mark: Mark): readonly PathMark[] => clipped(mark, BOX) as readonly PathMark[];
+
+/** Length of the path inside the box, by walking it in a thousand steps an edge. */
+function walkedInside(mark: PathMark): number {
+  let length = 0;
+  for (const { a, b } of edges(mark))
+    for (let i = 0; i < 1000; i++) {
+      const t = (i + 0.5) / 1000;
+      if (isInside({ x: a.x + (b.x - a.x) * t, y: a.y + (b.y - a.y) * t }))
+        length += distance<'page'>(a, b) / 1000;
+    }
+  return length;
+}
+
+test('what is left lies in the box, and all of what lies in the box is left', () => {
+  fc.assert(
+    fc.property(path, (mark) => {
+      const left = pieces(mark);
+      for (const { points } of left) for (const p of points) expect(isInside(p, 1e-9)).toBe(true);
+      const length = left.flatMap(edges).reduce((sum, { a, b }) => sum + distance<'page'>(a, b), 0);
+      // Half a step at both ends of each edge.
+      const steps = edges(mark).reduce((sum, { a, b }) => sum + distance<'page'>(a, b) / 1000, 0);
+      expect(Math.abs(length - walkedInside(mark))).toBeLessThanOrEqual(2 * steps + 1e-9);
+    }),
+    { seed: 21 },
+  );
+});
+
+test('a path that lies in the box stays the very same, a closed one that is cut becomes open', () => {
+  fc.assert(
+    fc.property(path, (mark) => {
+      const left = pieces(mark);
+      if (mark.points.every((p) => isInside(p))) expect(left).toEqual([mark]);
+      else for (const piece of left) expect(piece.closed).toBe(false);
+    }),
+    { seed: 22 },
+  );
+});
+
+test('dashes stay where they were', () => {
+  const square = pathOf(
+    [
+      { x: -7, y: 50 },
+      { x: 50, y: 50 },
+      { x: 50, y: 120 },
+      { x: -7, y: 120 },
+    ],
+    true,
+  );
+  const [piece, ...others] = pieces(square);
+  expect(others).toEqual([]);
+  expect(piece!.points).toEqual([
+    { x: 0, y: 50 },
+    { x: 50, y: 50 },
+    { x: 50, y: 100 },
+  ]);
+  // Seven points are cut off the start of a pattern of eight.
+  expect(piece!.stroke!.phase).toBe(7);
+});
+
+test('a walk that begins inside the box and comes back is one piece', () => {
+  const loop = pathOf(
+    [
+      { x: 50, y: 50 },
+      { x: 150, y: 50 },
+      { x: 150, y: 80 },
+      { x: 50, y: 80 },
+    ],
+    true,
+  );
+  expect(pieces(loop).map(({ points }) => points)).toEqual([
+    [
+      { x: 100, y: 80 },
+      { x: 50, y: 80 },
+      { x: 50, y: 50 },
+      { x: 100, y: 50 },
+    ],
+  ]);
+});
+
+test('a text is kept whole or not at all', () => {
+  const at = (x: number, y: number, angle = 0) =>
+    textMark('label', 'A', 'A12', { x, y }, { size: 14, anchor: 'middle', angle });
+  expect(clipped(at(50, 50), BOX)).toEqual([at(50, 50)]);
+  expect(clipped(at(5, 50), BOX)).toEqual([]);
+  expect(clipped(at(50, 5), BOX)).toEqual([]);
+  // Turned, it is as high as it was wide.
+  expect(clipped(at(5, 50, 90), BOX)).toEqual([at(5, 50, 90)]);
+});

@@ -1,0 +1,191 @@
+import { boundingBox, contains, distance, distanceToSegment, edgesOf } from '@seamwright/geometry';
+import { beforeAll, describe, expect, test } from 'vitest';
+import { type DrawnPage, type DrawnPath, hasPoppler, readPdf, type Spot } from '../../../e2e/support/pdf.ts';
+import { type FoundationJob, writePdf } from '../src/index.ts';
+import { block, house, lantern, rectangle, usual } from './blocks.ts';
+import { pageFonts } from './fonts.ts';
+import { laid } from './laid.ts';
+
+/** What pages are held to: 0.01 mm, in points. */
+const TRUE = (0.01 / 25.4) * 72;
+
+/** The sideways one is turned a quarter clockwise. */
+const JOBS: readonly (readonly [what: string, job: FoundationJob, columns: number, rows: number])[] = [
+  ['two by two', usual(lantern(10), 'Lantern'), 2, 2],
+  ['two by two on A4', usual(lantern(12), 'Lantern', { paper: 'a4' }), 2, 2],
+  ['three by three', usual(lantern(20), 'Lantern'), 3, 3],
+  ['a row of two, sideways', usual(house(), 'Harbour house', { scale: 1.4 }), 2, 1],
+  ['a row of four', usual(block(rectangle(30, 5), [[4, 0, 9, 5]]), 'Breakwater'), 4, 1],
+];
+
+describe.skipIf(!hasPoppler)('tiles laid diamond on diamond, measured by Poppler', () => {
+  for (const [what, job, columns, rows] of JOBS)
+    describe(what, () => {
+      let pages: readonly DrawnPage[] = [];
+      let offsets: readonly Spot[] = [];
+      beforeAll(async () => {
+        pages = readPdf(await writePdf(laid(job), pageFonts));
+        offsets = layTogether(pages, columns);
+      });
+
+      test('there is a page for each tile', () => {
+        expect(pages).toHaveLength(columns * rows);
+      });
+
+      test('diamonds meet all round', () => {
+        // Each inner tile is held by the one to its left and the one above: both say the same place.
+        pages.forEach((page, i) => {
+          const above = pages[i - columns];
+          if (above === undefined) return;
+          const [upper, lower] = [joinsOf(above, 'y').at(-1)!, joinsOf(page, 'y')[0]!];
+          upper.forEach((spot, k) => {
+            expect(spot.x + offsets[i - columns]!.x).toBeCloseTo(lower[k]!.x + offsets[i]!.x, 2);
+            expect(spot.y + offsets[i - columns]!.y).toBeCloseTo(lower[k]!.y + offsets[i]!.y, 2);
+          });
+        });
+      });
+
+      test('the finished outline is whole, and true', () => {
+        const outline = wantedOn(job, what, piecesOf(pages, offsets, isOutline));
+        const drawn = piecesOf(pages, offsets, isOutline);
+        for (const { a, b } of edgesOf<'page'>(outline)) expectDrawn(a, b, drawn);
+        for (const p of drawn.flat()) expect(nearest(p, [closedUp(outline)])).toBeLessThan(TRUE);
+      });
+
+      test('the cutting line is whole, and the allowance away', () => {
+        const outline = wantedOn(job, what, piecesOf(pages, offsets, isOutline));
+        const drawn = piecesOf(pages, offsets, isCuttingLine);
+        for (const points of drawn)
+          for (const { a, b } of edgesOf<'page'>(points).slice(0, -1))
+            for (let t = 0; t <= 1; t += 0.01)
+              expect(nearest(between(a, b, t), [closedUp(outline)])).toBeGreaterThan(18 - TRUE);
+        // All along each edge of the outline, at 1/4 in = 18 points.
+        for (const { a, b } of edgesOf<'page'>(outline)) {
+          const size = distance<'page'>(a, b);
+          const out = { x: ((b.y - a.y) / size) * 18, y: (-(b.x - a.x) / size) * 18 };
+          const outward = contains<'page'>(outline, moved(between(a, b, 0.5), out, 1)) === 'outside' ? 1 : -1;
+          expectDrawn(moved(a, out, outward), moved(b, out, outward), drawn);
+        }
+      });
+
+      test('every sew line is whole, and true', () => {
+        const place = placeOn(job, what, piecesOf(pages, offsets, isOutline));
+        const drawn = piecesOf(pages, offsets, isSewLine);
+        for (const { a, b } of job.plan.sections[0]!.sewLines) expectDrawn(place(a), place(b), drawn);
+      });
+    });
+});
+
+const isOutline = ({ stroked, dashed, width }: DrawnPath) =>
+  stroked && !dashed && Math.abs(width - 1.25) < 0.01;
+const isCuttingLine = ({ dashed }: DrawnPath) => dashed;
+const isSewLine = ({ stroked, dashed, width, closed, points }: DrawnPath) =>
+  stroked && !dashed && !closed && points.length === 2 && Math.abs(width - 0.75) < 0.01;
+
+/** From the block to the pages laid together: mirrored, in points, turned if it lies sideways, laid on what is drawn. */
+function placeOn({ plan, scale }: FoundationJob, what: string, drawn: readonly (readonly Spot[])[]) {
+  const onPaper = ({ x, y }: Spot): Spot => {
+    const mirrored = { x: -x * scale * 72, y: y * scale * 72 };
+    return what.includes('sideways') ? { x: -mirrored.y, y: mirrored.x } : mirrored;
+  };
+  const [from, to] = [
+    boundingBox<'page'>(plan.sections[0]!.outline.map(onPaper)),
+    boundingBox<'page'>(drawn.flat()),
+  ];
+  return (p: Spot): Spot => moved(onPaper(p), { x: to.minX - from.minX, y: to.minY - from.minY }, 1);
+}
+
+const wantedOn = (job: FoundationJob, what: string, drawn: readonly (readonly Spot[])[]): readonly Spot[] =>
+  job.plan.sections[0]!.outline.map(placeOn(job, what, drawn));
+
+const moved = (p: Spot, by: Spot, times: number): Spot => ({ x: p.x + by.x * times, y: p.y + by.y * times });
+const between = (a: Spot, b: Spot, t: number): Spot => moved(a, { x: b.x - a.x, y: b.y - a.y }, t);
+const closedUp = (outline: readonly Spot[]): readonly Spot[] => [...outline, outline[0]!];
+
+/** Middles of the diamonds on each upright ('x') or level ('y') join of the page, from left or top. */
+function joinsOf(page: DrawnPage, axis: 'x' | 'y'): readonly (readonly Spot[])[] {
+  const other = axis === 'x' ? 'y' : 'x';
+  const middles = page.paths.filter(isDiamond).map(({ points }) => ({
+    x: points.reduce((sum, { x }) => sum + x, 0) / 4,
+    y: points.reduce((sum, { y }) => sum + y, 0) / 4,
+  }));
+  // Two diamonds are on one join when the line through them is drawn.
+  const lines = page.paths.filter(
+    ({ points, closed, stroked }) =>
+      stroked && !closed && points.length === 2 && Math.abs(points[0]![axis] - points[1]![axis]) < 0.01,
+  );
+  const joins: Spot[][] = [];
+  middles.forEach((p, i) => {
+    for (const q of middles.slice(i + 1)) {
+      const onLine = lines.some(
+        ({ points: [a, b], width }) =>
+          width < 0.6 &&
+          Math.abs(a![axis] - p[axis]) < 0.05 &&
+          Math.min(a![other], b![other]) < Math.min(p[other], q[other]) &&
+          Math.max(a![other], b![other]) > Math.max(p[other], q[other]),
+      );
+      if (Math.abs(p[axis] - q[axis]) < 0.05 && onLine)
+        joins.push([p, q].sort((s, t) => s[other] - t[other]));
+    }
+  });
+  return joins.sort(([p], [q]) => p![axis] - q![axis]);
+}
+
+const isDiamond = ({ points, closed, dashed, stroked }: DrawnPath): boolean =>
+  closed &&
+  stroked &&
+  !dashed &&
+  points.length === 4 &&
+  [0, 1].every((i) => {
+    const [p, q] = [points[i]!, points[i + 2]!];
+    // Diagonals upright and level, a quarter of an inch long.
+    return (
+      Math.min(Math.abs(p.x - q.x), Math.abs(p.y - q.y)) < 0.01 &&
+      Math.abs(Math.hypot(p.x - q.x, p.y - q.y) - 18) < 0.05
+    );
+  });
+
+/** How far each page is moved so that its first join meets the last of the page to its left, or above. */
+function layTogether(pages: readonly DrawnPage[], columns: number): readonly Spot[] {
+  const offsets: Spot[] = [];
+  pages.forEach((page, i) => {
+    if (i === 0) offsets.push({ x: 0, y: 0 });
+    else {
+      const [axis, before] = i % columns === 0 ? (['y', i - columns] as const) : (['x', i - 1] as const);
+      const theirs = joinsOf(pages[before]!, axis).at(-1)!;
+      const ours = joinsOf(page, axis)[0]!;
+      const gap = (of: 'x' | 'y') => (theirs[0]![of] + theirs[1]![of] - ours[0]![of] - ours[1]![of]) / 2;
+      offsets.push({ x: offsets[before]!.x + gap('x'), y: offsets[before]!.y + gap('y') });
+    }
+  });
+  return offsets;
+}
+
+/** The paths of a kind on all pages, laid together; closed ones with their first point repeated. */
+const piecesOf = (
+  pages: readonly DrawnPage[],
+  offsets: readonly Spot[],
+  isKind: (path: DrawnPath) => boolean,
+): readonly (readonly Spot[])[] =>
+  pages.flatMap(({ paths }, i) =>
+    paths.filter(isKind).map(({ points, closed }) =>
+      (closed ? [...points, points[0]!] : points).map(({ x, y }) => ({
+        x: x + offsets[i]!.x,
+        y: y + offsets[i]!.y,
+      })),
+    ),
+  );
+
+/** Distance of p from the nearest of the paths. */
+function nearest(p: Spot, paths: readonly (readonly Spot[])[]): number {
+  let least = Number.POSITIVE_INFINITY;
+  for (const points of paths)
+    for (const { a, b } of edgesOf<'page'>(points).slice(0, -1))
+      least = Math.min(least, distanceToSegment<'page'>(p, a, b));
+  return least;
+}
+
+/** All of the stretch from a to b is drawn. */
+function expectDrawn(a: Spot, b: Spot, drawn: readonly (readonly Spot[])[]): void {
+  for (let t = 0; t <= 1; t += 0.005) expect(nearest(between(a, b, t), drawn)).toBeLessThan(TRUE);
+}
