@@ -7,6 +7,7 @@ import { HelpDialog } from './shell/help-dialog.tsx';
 import { VerdictBar } from './shell/verdict-bar.tsx';
 import { Welcome } from './shell/welcome.tsx';
 import { STATIONS } from './stations/stations.ts';
+import { announce } from './store/notices.ts';
 import { useWork } from './store/work.ts';
 import { NoticeBar, SpokenWords } from './ui/notice-bar.tsx';
 
@@ -41,6 +42,7 @@ function OpenStation() {
   useEffect(() => {
     document.title = `${title} – ${name} – Seamwright`;
   }, [title, name]);
+  useEffect(() => announce(`${name} station`), [name]);
   return (
     <main id="station" tabIndex={-1} className={frame.main} aria-label={name}>
       <Suspense fallback={null}>

@@ -32,6 +32,10 @@ export function startAutosave(): void {
     },
     { equalityFn: (a, b) => a.every((part, i) => part === b[i]) },
   );
+  window.addEventListener('beforeunload', (event) => {
+    // The browser then asks whether to leave.
+    if (useKeeping.getState().state === 'failed') event.preventDefault();
+  });
 }
 
 /** A fresh pattern in which nothing was done leaves no trace on the shelf. */

@@ -13,8 +13,8 @@ export function useGlobalKeys(help: () => void): void {
     { keys: 'Mod+z', does: 'Undo', run: undo },
     { keys: 'Mod+Shift+z', does: 'Redo', run: redo },
     { keys: 'Mod+y', does: 'Redo', run: redo },
-    { keys: 'Mod+s', does: 'Save a pattern file', run: savePattern },
-    { keys: 'Mod+o', does: 'Open a pattern file or an SVG drawing', run: chooseFile },
+    { keys: 'Mod+s', does: 'Save a pattern file', run: savePattern, inFields: true },
+    { keys: 'Mod+o', does: 'Open a pattern file or an SVG drawing', run: chooseFile, inFields: true },
     ...STATIONS.map((station, index) => ({
       keys: String(index + 1),
       does: `Go to ${station.name}`,

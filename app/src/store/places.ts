@@ -1,7 +1,8 @@
 import { NOTHING, type StationId, useWork } from './work.ts';
 
 export function goTo(station: StationId): void {
-  if (useWork.getState().station !== station) useWork.setState({ station, inHand: null });
+  if (useWork.getState().station === station) return;
+  useWork.setState({ station, inHand: null });
 }
 
 /** Opens another block of the pattern. What was in hand belongs to the one before. */

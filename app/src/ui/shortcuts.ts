@@ -11,6 +11,8 @@ export interface Shortcut {
   readonly run: () => void;
   /** False: not now; the key goes on to whoever else wants it. */
   readonly when?: () => boolean;
+  /** Also while someone types in a field. */
+  readonly inFields?: boolean;
 }
 
 interface Registered {
@@ -91,7 +93,7 @@ export function listenForShortcuts(): () => void {
       for (const shortcut of shortcuts) {
         if (!matches(event, shortcut.keys)) continue;
         // An open dialog has the keyboard; a field has its characters and its own undo.
-        if (modal || typing(event.target)) continue;
+        if (modal || (typing(event.target) && shortcut.inFields !== true)) continue;
         if (isSingle(shortcut.keys) && !useSettings.getState().singleKeys) continue;
         if (shortcut.when?.() === false) continue;
         event.preventDefault();
