@@ -1,6 +1,6 @@
 import type { Touching } from './contact.ts';
 import { type Crossing, leastFoundations } from './crossings.ts';
-import { type Cut, straightCuts } from './cuts.ts';
+import { type Cut, runsAcross, someCut, straightCuts } from './cuts.ts';
 import { isOneFoundation, peel } from './peel.ts';
 import { maskOf, type Region } from './region.ts';
 
@@ -35,6 +35,12 @@ export interface AssemblyResult {
  * so that the same drawing has the same answer on every machine.
  */
 export const SEARCH_EFFORT = 20_000_000;
+
+/**
+ * Patches. In larger regions the first answer takes a cut by the crossings it passes, without comparing what all cuts
+ * leave: that would take a time that grows with the square of the size.
+ */
+const COMPARED_UP_TO = 300;
 
 /**
  * The assembly of a connected region with the fewest foundations; exact as far as the effort reaches, and honest
@@ -79,30 +85,49 @@ interface Known {
 
 class Search {
   private readonly known = new Map<string, Known>();
+  private readonly crossingAt: ReadonlySet<number>;
 
   constructor(
     private readonly touching: Touching,
     private readonly crossings: readonly Crossing[],
     private effort: number,
-  ) {}
-
-  /** Cuts off what it can, most of a foundation at a time, without looking for the best way. */
-  anyAssembly(region: Region): Assembly {
-    if (isOneFoundation(this.touching, region)) return { kind: 'section', patches: region, cost: 1 };
-    const { cuts } = straightCuts(this.touching, region);
-    if (cuts.length === 0) return { kind: 'stuck', patches: region, cost: region.length };
-    const { line, parts } = this.mostPromising(cuts);
-    return join(line, [this.anyAssembly(parts[0]), this.anyAssembly(parts[1])]);
+  ) {
+    this.crossingAt = new Set(crossings.map(({ vertex }) => vertex));
   }
 
-  /** The cut that leaves the least stuck: as few patches as possible in the cores of its two parts. */
-  private mostPromising(cuts: readonly Cut[]): Cut {
-    const stuck = (part: Region) => {
+  /** Cuts until every part is one foundation or stuck, without going back on a cut. */
+  anyAssembly(region: Region): Assembly {
+    if (isOneFoundation(this.touching, region)) return { kind: 'section', patches: region, cost: 1 };
+    const cut =
+      region.length <= COMPARED_UP_TO
+        ? this.mostPromising(straightCuts(this.touching, region))
+        : someCut(this.touching, region, (vertex) => this.crossingAt.has(vertex));
+    if (cut === null) return { kind: 'stuck', patches: region, cost: region.length };
+    const { run, parts } = cut;
+    return join(run.line, [this.anyAssembly(parts[0]), this.anyAssembly(parts[1])]);
+  }
+
+  /** The cut whose parts promise the fewest foundations; of several, the one that leaves the fewest patches stuck in cores. */
+  private mostPromising(cuts: readonly Cut[]): Cut | null {
+    const rate = (part: Region) => {
       const { length } = peel(this.touching, part).core;
-      return length === 1 ? 0 : length;
+      if (length === 1) return { bound: 1, stuck: 0 };
+      return { bound: this.bound(part), stuck: length };
     };
-    const rated = cuts.map((cut) => ({ cut, left: stuck(cut.parts[0]) + stuck(cut.parts[1]) }));
-    return rated.reduce((best, next) => (next.left < best.left ? next : best)).cut;
+    let best: { cut: Cut; bound: number; stuck: number } | null = null;
+    for (const cut of cuts) {
+      const [a, b] = [rate(cut.parts[0]), rate(cut.parts[1])];
+      const [bound, stuck] = [a.bound + b.bound, a.stuck + b.stuck];
+      if (best === null || bound < best.bound || (bound === best.bound && stuck < best.stuck)) {
+        best = { cut, bound, stuck };
+      }
+    }
+    return best?.cut ?? null;
+  }
+
+  /** A lower bound for a region that does not peel. */
+  private bound(region: Region): number {
+    return Math.max(2, leastFoundations(this.crossings, maskOf(this.touching, region)));
   }
 
   /** Proves one number of foundations after the other impossible, until one is found or the effort is spent. */
@@ -132,25 +157,30 @@ class Search {
 
   private withExactly(known: Known, target: number): Assembly | null {
     known.cuts ??= this.cutsOf(known.region);
-    for (const { line, parts } of known.cuts) {
+    for (const { run, parts } of known.cuts) {
       const [a, b] = parts;
       const roomForA = target - this.remember(b).atLeast;
       if (this.remember(a).atLeast > roomForA) continue;
       const first = this.withAtMost(a, roomForA);
       if (first === null) continue;
       const second = this.withAtMost(b, target - first.cost);
-      if (second !== null) return join(line, [first, second]);
+      if (second !== null) return join(run.line, [first, second]);
     }
     return null;
   }
 
   private cutsOf(region: Region): readonly Cut[] {
-    const { cuts, complete } = straightCuts(this.touching, region);
-    this.spend(region, cuts.length + 1);
-    // Without all the cuts, no number can be proved impossible: as good as spent.
-    if (!complete) this.effort = 0;
+    const mask = maskOf(this.touching, region);
+    const runs = runsAcross(this.touching, region, mask);
+    this.spend(region, runs.length + 1);
+    // Too much to look at: no number can be proved impossible without all the cuts.
+    if (this.effort <= 0) return [];
+    const cuts = straightCuts(this.touching, region);
     const bound = (cut: Cut) => this.remember(cut.parts[0]).atLeast + this.remember(cut.parts[1]).atLeast;
-    return [...cuts].sort((c, d) => bound(c) - bound(d));
+    return cuts
+      .map((cut) => ({ cut, least: bound(cut) }))
+      .sort((c, d) => c.least - d.least)
+      .map(({ cut }) => cut);
   }
 
   private remember(region: Region): Known {
@@ -161,7 +191,7 @@ class Search {
       this.spend(region, 1);
       known = one
         ? { region, atLeast: 1, least: { kind: 'section', patches: region, cost: 1 } }
-        : { region, atLeast: Math.max(2, leastFoundations(this.crossings, maskOf(this.touching, region))) };
+        : { region, atLeast: this.bound(region) };
       this.known.set(key, known);
     }
     return known;

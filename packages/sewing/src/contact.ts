@@ -24,6 +24,19 @@ export interface Touching {
   readonly around: readonly (readonly number[])[];
   /** The vertex that two edges share, or -1. */
   readonly sharedVertex: (edge: number, other: number) => number;
+  /** All edges, line after line, along each in the line's direction. */
+  readonly alongLines: readonly AlongLine[];
+  /** For each edge, its place in `alongLines`. */
+  readonly rankOf: readonly number[];
+}
+
+/** An edge as part of its line. */
+export interface AlongLine {
+  readonly edge: number;
+  readonly line: number;
+  /** The vertices at its ends, in the line's direction. */
+  readonly start: number;
+  readonly end: number;
 }
 
 export function touching(arrangement: Arrangement): Touching {
@@ -44,8 +57,15 @@ export function touching(arrangement: Arrangement): Touching {
       return [{ edge, line, neighbour, slot: lines.indexOf(line) }];
     });
   });
+  const alongLines = sortedAlongLines(arrangement);
+  const rankOf = edges.map(() => 0);
+  alongLines.forEach(({ edge }, rank) => {
+    rankOf[edge] = rank;
+  });
   return {
     count: patches.length,
+    alongLines,
+    rankOf,
     contacts,
     linesOf,
     around: around.map((set) => [...set]),
@@ -56,6 +76,19 @@ export function touching(arrangement: Arrangement): Touching {
       return to === other.from || to === other.to ? to : -1;
     },
   };
+}
+
+function sortedAlongLines({ edges, lines, vertices }: Arrangement): AlongLine[] {
+  const placed = edges.map(({ index, line, from, to }) => {
+    const { a, b } = lines[line]!;
+    const s = parameterOn(a, b, vertices[from]!.at);
+    const t = parameterOn(a, b, vertices[to]!.at);
+    return s < t
+      ? { edge: index, line, start: from, end: to, at: s }
+      : { edge: index, line, start: to, end: from, at: t };
+  });
+  placed.sort((e, f) => e.line - f.line || e.at - f.at);
+  return placed.map(({ edge, line, start, end }) => ({ edge, line, start, end }));
 }
 
 /** The straight run from the first to the last of some edges of one line. */

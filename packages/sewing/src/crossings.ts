@@ -5,6 +5,7 @@ import type { Arrangement } from '@seamwright/arrangement';
  * through it, with at least two patches on either side.
  */
 export interface Crossing {
+  readonly vertex: number;
   /** The patches round it. */
   readonly patches: readonly number[];
   /** The lines that pass right through it. Without any, the patches round it cannot be sewn with straight seams. */
@@ -33,7 +34,7 @@ export function crossingsOf(arrangement: Arrangement): Crossing[] {
     .filter(({ index }) => !patchesAt[index]!.has(-1) && !straight.has(index))
     .map(({ index }) => {
       const lines = linesAt[index]!.filter((line, i, all) => all.indexOf(line) < i);
-      return { patches: [...patchesAt[index]!], lines };
+      return { vertex: index, patches: [...patchesAt[index]!], lines };
     })
     .sort((c, d) => c.lines.length - d.lines.length);
 }

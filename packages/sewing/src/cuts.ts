@@ -1,122 +1,113 @@
 import type { Touching } from './contact.ts';
-import { maskOf, partsOf, type Region } from './region.ts';
+import { maskOf, type Region } from './region.ts';
 
-/** A straight cut: a region divided into two connected parts that touch on one line only. */
-export interface Cut {
+/** A stretch of one line right across a region, from its boundary to its boundary. */
+export interface Run {
   readonly line: number;
+  /** The edges of the stretch, in order. */
+  readonly edges: readonly number[];
+  /** The vertices between its edges: inside the region, all of them. */
+  readonly inner: readonly number[];
+}
+
+/** A straight cut: a region divided into two connected parts that touch along one run. */
+export interface Cut {
+  readonly run: Run;
   readonly parts: readonly [Region, Region];
 }
 
 /**
- * Above so many pieces that hang together in a ring along one line, not all ways of dividing them are listed. Blocks
- * drawn by people have two or three pieces; only a chain of islands could have more.
+ * All runs of a connected region without holes, in the order of their lines: each is a straight cut, and there are no
+ * others. (Two connected parts that touched along two separate stretches would enclose something that is in neither;
+ * and a stretch that ends inside the region leaves a way round its end.)
  */
-const RING_OF_PIECES = 12;
+export function runsAcross(touching: Touching, region: Region, mask: Uint8Array): Run[] {
+  const ranks: number[] = [];
+  for (const p of region) {
+    for (const { edge, neighbour } of touching.contacts[p]!) {
+      if (p < neighbour && mask[neighbour] === 1) ranks.push(touching.rankOf[edge]!);
+    }
+  }
+  ranks.sort((r, s) => r - s);
+  const onBoundary = (vertex: number) => touching.around[vertex]!.some((p) => p < 0 || mask[p] === 0);
+
+  const runs: Run[] = [];
+  let edges: number[] = [];
+  let inner: number[] = [];
+  let before = -1;
+  for (const rank of ranks) {
+    const { edge, line, start, end } = touching.alongLines[rank]!;
+    const previous = touching.alongLines[before];
+    const goesOn =
+      edges.length > 0 && before === rank - 1 && previous?.line === line && previous.end === start;
+    if (goesOn) {
+      inner.push(start);
+    } else {
+      edges = [];
+      inner = [];
+    }
+    before = rank;
+    if (edges.length === 0 && !onBoundary(start)) continue;
+    edges.push(edge);
+    if (!onBoundary(end)) continue;
+    runs.push({ line, edges, inner });
+    edges = [];
+    inner = [];
+  }
+  return runs;
+}
+
+/** The two parts that a run leaves of a region; null when it leaves one (in a region with a hole). */
+export function partsBeside(
+  touching: Touching,
+  region: Region,
+  mask: Uint8Array,
+  { edges }: Run,
+): readonly [Region, Region] | null {
+  const cut = new Set(edges);
+  const [first] = edges;
+  const beside = region.filter((p) => touching.contacts[p]!.some(({ edge }) => edge === first));
+  const inPart = new Uint8Array(touching.count);
+  const open = [beside[0]!];
+  inPart[beside[0]!] = 1;
+  for (let patch = open.pop(); patch !== undefined; patch = open.pop()) {
+    for (const { edge, neighbour } of touching.contacts[patch]!) {
+      if (mask[neighbour] === 0 || inPart[neighbour] === 1 || cut.has(edge)) continue;
+      inPart[neighbour] = 1;
+      open.push(neighbour);
+    }
+  }
+  if (inPart[beside[1]!] === 1) return null;
+  return [region.filter((p) => inPart[p] === 1), region.filter((p) => inPart[p] === 0)];
+}
+
+/** All straight cuts of a connected region, in the order of their lines. */
+export function straightCuts(touching: Touching, region: Region): Cut[] {
+  const mask = maskOf(touching, region);
+  return runsAcross(touching, region, mask).flatMap((run) => {
+    const parts = partsBeside(touching, region, mask, run);
+    return parts === null ? [] : [{ run, parts }];
+  });
+}
 
 /**
- * All straight cuts of a connected region, in the order of their lines.
- *
- * Along a line, the region falls into pieces; those that touch across it form a graph. Each division of that graph
- * into two connected parts is a cut. In a region without holes the graph is a tree, and each of its links is one.
- *
- * @returns the cuts, and whether they are all there are
+ * One straight cut of a region, or null when there is none: of the runs that pass the most crossings, the one with the
+ * fewest edges to sew. Looks at one cut only, for regions too large to compare all.
  */
-export function straightCuts(touching: Touching, region: Region): { cuts: Cut[]; complete: boolean } {
-  const mask = maskOf(touching, region);
-  const lines = new Set<number>();
-  for (const p of region) {
-    for (const { line, neighbour } of touching.contacts[p]!) if (mask[neighbour] === 1) lines.add(line);
-  }
-  const cuts: Cut[] = [];
-  let complete = true;
-  for (const line of [...lines].sort((k, l) => k - l)) {
-    const pieces = partsOf(touching, region, mask, line);
-    if (pieces.length < 2) continue;
-    if (pieces.length === 2) {
-      cuts.push({ line, parts: [pieces[0]!, pieces[1]!] });
-      continue;
-    }
-    const links = linksAcross(touching, pieces, mask, line);
-    const listed = divisions(pieces.length, links);
-    complete &&= listed.complete;
-    for (const side of listed.sides) {
-      const of = (inside: boolean) =>
-        pieces.flatMap((piece, i) => (side.has(i) === inside ? piece : [])).sort((p, q) => p - q);
-      cuts.push({ line, parts: [of(true), of(false)] });
-    }
-  }
-  return { cuts, complete };
-}
-
-/** Pairs of pieces that touch across the line. */
-function linksAcross(
+export function someCut(
   touching: Touching,
-  pieces: readonly Region[],
-  mask: Uint8Array,
-  line: number,
-): readonly (readonly [number, number])[] {
-  const pieceOf = new Map(pieces.flatMap((piece, i) => piece.map((p) => [p, i] as const)));
-  const links = new Map<number, readonly [number, number]>();
-  for (const [p, i] of pieceOf) {
-    for (const contact of touching.contacts[p]!) {
-      if (contact.line !== line || mask[contact.neighbour] === 0) continue;
-      const j = pieceOf.get(contact.neighbour)!;
-      if (i < j) links.set(i * pieces.length + j, [i, j]);
-    }
+  region: Region,
+  isCrossing: (vertex: number) => boolean,
+): Cut | null {
+  const mask = maskOf(touching, region);
+  const rated = runsAcross(touching, region, mask).map((run) => ({
+    run,
+    crossings: run.inner.filter(isCrossing).length,
+  }));
+  rated.sort((r, s) => s.crossings - r.crossings || r.run.edges.length - s.run.edges.length);
+  for (const { run } of rated) {
+    const parts = partsBeside(touching, region, mask, run);
+    if (parts !== null) return { run, parts };
   }
-  return [...links.values()];
-}
-
-/** Ways to divide a connected graph into two connected parts; each given by one side, the one without node 0. */
-function divisions(
-  count: number,
-  links: readonly (readonly [number, number])[],
-): { sides: Set<number>[]; complete: boolean } {
-  if (links.length === count - 1) {
-    return { sides: links.map((link) => reached(link, links)), complete: true };
-  }
-  const sides: Set<number>[] = [];
-  if (count > RING_OF_PIECES) return { sides, complete: false };
-  for (let bits = 1; bits < 2 ** (count - 1); bits += 1) {
-    const side = new Set(
-      Array.from({ length: count - 1 }, (_, i) => i + 1).filter((i) => bits & (1 << (i - 1))),
-    );
-    const rest = new Set(Array.from({ length: count }, (_, i) => i).filter((i) => !side.has(i)));
-    if (hangsTogether(side, links) && hangsTogether(rest, links)) sides.push(side);
-  }
-  return { sides, complete: true };
-}
-
-/** In a tree, the nodes that are cut off from node 0 without `link`. */
-function reached(
-  link: readonly [number, number],
-  links: readonly (readonly [number, number])[],
-): Set<number> {
-  const others = links.filter((l) => l !== link);
-  const fromZero = spread(0, others);
-  const nodes = new Set(links.flat());
-  return new Set([...nodes].filter((node) => !fromZero.has(node)));
-}
-
-const hangsTogether = (
-  nodes: ReadonlySet<number>,
-  links: readonly (readonly [number, number])[],
-): boolean => {
-  const inner = links.filter(([i, j]) => nodes.has(i) && nodes.has(j));
-  const [start] = nodes;
-  return start !== undefined && spread(start, inner).size === nodes.size;
-};
-
-function spread(start: number, links: readonly (readonly [number, number])[]): Set<number> {
-  const seen = new Set([start]);
-  const open = [start];
-  for (let node = open.pop(); node !== undefined; node = open.pop()) {
-    for (const [i, j] of links) {
-      const other = i === node ? j : j === node ? i : undefined;
-      if (other === undefined || seen.has(other)) continue;
-      seen.add(other);
-      open.push(other);
-    }
-  }
-  return seen;
+  return null;
 }

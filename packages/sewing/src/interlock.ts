@@ -13,7 +13,7 @@ import type { Region } from './region.ts';
 export function interlockedCore(touching: Touching, region: Region): Region {
   const { core } = peel(touching, region);
   if (core.length === 1) return core;
-  for (const { parts } of straightCuts(touching, core).cuts) {
+  for (const { parts } of straightCuts(touching, core)) {
     for (const part of parts) {
       const inner = interlockedCore(touching, part);
       if (inner.length > 1) return inner;

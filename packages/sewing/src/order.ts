@@ -1,7 +1,7 @@
 import { type Arrangement, boundaryRing, cornersOfRing } from '@seamwright/arrangement';
 import { distance } from '@seamwright/geometry';
 import { runOf, type Touching } from './contact.ts';
-import { peel } from './peel.ts';
+import { peelNearby } from './peel.ts';
 import { maskOf, type Region } from './region.ts';
 import type { Section, SewLine } from './types.ts';
 
@@ -25,14 +25,8 @@ export function sewSection(
       y: 0,
     },
   );
-  const far = (p: number) => distance(arrangement.patches[p]!.heart, middle);
-  const beside = (p: number, before: number) =>
-    touching.contacts[p]!.some(({ neighbour }) => neighbour === before);
-  const { taken, core } = peel(touching, region, (candidates, before) =>
-    candidates.reduce((best, p) => {
-      const near = Number(beside(p, before)) - Number(beside(best, before));
-      return near > 0 || (near === 0 && far(p) > far(best)) ? p : best;
-    }),
+  const { taken, core } = peelNearby(touching, region, (p) =>
+    distance(arrangement.patches[p]!.heart, middle),
   );
   if (core.length !== 1) throw new Error('sewSection: the region is not good on one foundation');
   const order = [core[0]!, ...[...taken].reverse()];

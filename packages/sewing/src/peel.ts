@@ -1,3 +1,4 @@
+import FlatQueue from 'flatqueue';
 import type { Touching } from './contact.ts';
 import { holdsWithout, maskOf, type Region } from './region.ts';
 
@@ -16,65 +17,110 @@ export interface Peeling {
  * No search is needed: a patch that comes off a set comes off every smaller connected set in which it still touches
  * something, so whichever is taken first, the same core is left (the orders form an antimatroid: Korte, Lovász,
  * Schrader, Greedoids, 1991; from memory). With a queue over contacts the cost grows with the number of edges.
- *
- * @param prefer among the patches that come off now, the one to take; without it, the first found. It is asked with
- *   the patch taken before, or -1.
  */
-export function peel(
-  touching: Touching,
-  region: Region,
-  prefer?: (candidates: readonly number[], before: number) => number,
-): Peeling {
-  const mask = maskOf(touching, region);
-  const counts = region.map((p) => new Int32Array(touching.linesOf[p]!.length));
-  const countsOf = new Map(region.map((p, i) => [p, counts[i]!]));
-  const linesLeft = new Map<number, number>();
-  for (const p of region) {
-    const count = countsOf.get(p)!;
-    for (const { neighbour, slot } of touching.contacts[p]!) if (mask[neighbour] === 1) count[slot]! += 1;
-    linesLeft.set(
-      p,
-      count.reduce((n, c) => n + Number(c > 0), 0),
+export function peel(touching: Touching, region: Region): Peeling {
+  const state = new PeelState(touching, region);
+  const queue = region.filter((p) => state.touchesOnOneLine(p));
+  const taken: number[] = [];
+  for (let p = queue.pop(); p !== undefined; p = queue.pop()) {
+    if (!state.comesOff(p)) continue;
+    state.take(p, (neighbour) => queue.push(neighbour));
+    taken.push(p);
+  }
+  return { taken, core: region.filter((p) => state.has(p)) };
+}
+
+/**
+ * The same, without jumping about: the next patch is taken beside the one taken before where that is possible (a
+ * neighbour, or a neighbour's neighbour), otherwise wherever the rank is highest.
+ *
+ * @param rank of a patch; high ranks come off early, so they are sewn late
+ */
+export function peelNearby(touching: Touching, region: Region, rank: (patch: number) => number): Peeling {
+  const state = new PeelState(touching, region);
+  const queue = new FlatQueue<number>();
+  const push = (p: number) => queue.push(p, -rank(p));
+  for (const p of region) if (state.touchesOnOneLine(p)) push(p);
+
+  const highest = (candidates: readonly number[]): number | undefined => {
+    const ready = candidates.filter((p) => state.comesOff(p));
+    return ready.length === 0 ? undefined : ready.reduce((best, p) => (rank(p) > rank(best) ? p : best));
+  };
+  const around = (patches: readonly number[]) =>
+    patches.flatMap((p) => touching.contacts[p]!.map(({ neighbour }) => neighbour));
+  const fromQueue = (): number | undefined => {
+    for (let p = queue.pop(); p !== undefined; p = queue.pop()) if (state.comesOff(p)) return p;
+    return undefined;
+  };
+
+  const taken: number[] = [];
+  for (;;) {
+    const near = around(taken.slice(-1));
+    const next = highest(near) ?? highest(around(near)) ?? fromQueue();
+    if (next === undefined) break;
+    state.take(next, push);
+    taken.push(next);
+  }
+  return { taken, core: region.filter((p) => state.has(p)) };
+}
+
+/** Which patches of a region are left, and on how many lines each touches the others that are left. */
+class PeelState {
+  private readonly mask: Uint8Array;
+  /** For each patch and each of its lines, the edges on it to patches that are left. */
+  private readonly edgesLeft: Int32Array[] = [];
+  private readonly linesLeft: Int32Array;
+  private left: number;
+
+  constructor(
+    private readonly touching: Touching,
+    private readonly region: Region,
+  ) {
+    this.mask = maskOf(touching, region);
+    this.linesLeft = new Int32Array(touching.count);
+    this.left = region.length;
+    for (const p of region) {
+      const count = new Int32Array(touching.linesOf[p]!.length);
+      for (const { neighbour, slot } of touching.contacts[p]!)
+        if (this.mask[neighbour] === 1) count[slot]! += 1;
+      this.edgesLeft[p] = count;
+      for (const edges of count) if (edges > 0) this.linesLeft[p]! += 1;
+    }
+  }
+
+  has(patch: number): boolean {
+    return this.mask[patch] === 1;
+  }
+
+  touchesOnOneLine(patch: number): boolean {
+    return this.has(patch) && this.linesLeft[patch] === 1;
+  }
+
+  comesOff(patch: number): boolean {
+    return (
+      this.left > 1 &&
+      this.touchesOnOneLine(patch) &&
+      holdsWithout(this.touching, this.region, this.mask, patch)
     );
   }
 
-  let left = region.length;
-  const taken: number[] = [];
-  const queue = region.filter((p) => linesLeft.get(p) === 1);
-  const waiting = new Set(queue);
-  const comesOff = (p: number) =>
-    mask[p] === 1 && linesLeft.get(p) === 1 && holdsWithout(touching, region, mask, p);
-
-  while (left > 1 && waiting.size > 0) {
-    let next: number | undefined;
-    if (prefer === undefined) {
-      for (const p of waiting) {
-        waiting.delete(p);
-        if (!comesOff(p)) continue;
-        next = p;
-        break;
-      }
-    } else {
-      const candidates = [...waiting].filter(comesOff);
-      if (candidates.length > 0) next = prefer(candidates, taken.at(-1) ?? -1);
-      if (next !== undefined) waiting.delete(next);
-    }
-    if (next === undefined) break;
-
-    mask[next] = 0;
-    left -= 1;
-    taken.push(next);
-    for (const { neighbour, line } of touching.contacts[next]!) {
-      if (mask[neighbour] === 0) continue;
-      const count = countsOf.get(neighbour)!;
-      const slot = touching.linesOf[neighbour]!.indexOf(line);
-      count[slot]! -= 1;
-      if (count[slot] === 0) linesLeft.set(neighbour, linesLeft.get(neighbour)! - 1);
-      // Also a patch that held two others together may come off now.
-      if (linesLeft.get(neighbour) === 1) waiting.add(neighbour);
+  /**
+   * Takes a patch off.
+   *
+   * @param mayComeOff is told each neighbour that now touches the rest on one line; also one that did before, since it may
+   *   have held the patch that is gone
+   */
+  take(patch: number, mayComeOff: (neighbour: number) => void): void {
+    this.mask[patch] = 0;
+    this.left -= 1;
+    for (const { neighbour, line } of this.touching.contacts[patch]!) {
+      if (!this.has(neighbour)) continue;
+      const slot = this.touching.linesOf[neighbour]!.indexOf(line);
+      this.edgesLeft[neighbour]![slot]! -= 1;
+      if (this.edgesLeft[neighbour]![slot] === 0) this.linesLeft[neighbour]! -= 1;
+      if (this.linesLeft[neighbour] === 1) mayComeOff(neighbour);
     }
   }
-  return { taken, core: region.filter((p) => mask[p] === 1) };
 }
 
 /** Whether a connected region is good on one foundation. */
