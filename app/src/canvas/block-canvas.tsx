@@ -130,6 +130,8 @@ export function BlockCanvas(props: BlockCanvasProps) {
         tabIndex={0}
         onKeyDown={keyDown}
         data-testid={props.testId}
+        // Where the block lies, for tests that point at places of it: pixels per inch, and the block's origin.
+        data-view={`${view.scale} ${view.x} ${view.y}`}
       >
         {size !== null && (
           <ViewContext value={view}>

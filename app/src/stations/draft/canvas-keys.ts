@@ -18,7 +18,7 @@ export function drawByKey(event: KeyboardEvent): boolean {
     case 'Enter':
       return enter();
     case 'Escape':
-      return escape();
+      return goBack();
     case 'Delete':
       send({ type: 'delete' });
       return true;
@@ -39,7 +39,7 @@ function enter(): boolean {
 }
 
 /** Back by one step; then the crosshair goes, so that the Tab key leaves the drawing; then it is not ours. */
-function escape(): boolean {
+function goBack(): boolean {
   const hand = useHand.getState();
   if (isBusy(hand)) send({ type: 'back' });
   else if (hand.crosshair !== null) {

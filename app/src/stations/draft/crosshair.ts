@@ -1,9 +1,10 @@
 import { type CrosshairMove, FINE_STEP, moveCrosshair, type Pointing, snapScene } from '@seamwright/drafting';
-import { formatInches, formatLength, type LengthUnit, MM_PER_INCH, type Point, SNAP_DISTANCE } from '@seamwright/geometry';
+import { MM_PER_INCH, type Point, SNAP_DISTANCE } from '@seamwright/geometry';
 import { blockBounds } from '../../canvas/bounds.ts';
 import { announce } from '../../store/notices.ts';
 import { currentBlock, pattern, useWork } from '../../store/work.ts';
 import { send, useHand } from './hand.ts';
+import { placeWords } from './measures.ts';
 
 /** One millimetre, where lengths are in centimetres. */
 const FINE_METRIC = 1 / MM_PER_INCH;
@@ -48,9 +49,3 @@ export function pressCrosshair(at: Point): void {
 }
 
 const exactly = (at: Point): Pointing => ({ at, reach: SNAP_DISTANCE, exact: true });
-
-/** A place as it is read: `3½, 0 in`. */
-export function placeWords({ x, y }: Point, unit: LengthUnit): string {
-  const first = unit === 'in' ? formatInches(x) : formatLength(x, unit).replace(/ cm$/, '');
-  return `${first}, ${formatLength(y, unit)}`;
-}

@@ -1,22 +1,120 @@
+import { useEffect, useRef } from 'react';
 import { BlockCanvas } from '../../canvas/block-canvas.tsx';
 import { BlockLayer } from '../../canvas/block-layer.tsx';
-import { blockBounds } from '../../canvas/bounds.ts';
 import { OutlineLine, Sheet } from '../../canvas/outline-shape.tsx';
 import { FindingMarks, StudiedPatches } from '../../canvas/study-layers.tsx';
-import { currentDrawing, useWork } from '../../store/work.ts';
+import { useSize } from '../../canvas/use-size.ts';
+import { FindingList } from '../../shell/finding-list.tsx';
+import { currentBlock, currentDrawing, useWork } from '../../store/work.ts';
+import { useShortcuts } from '../../ui/shortcuts.ts';
+import { drawByKey } from './canvas-keys.ts';
+import { drawByPointer } from './canvas-pointer.ts';
+import styles from './draft-station.module.css';
+import { restHand, send, useHand } from './hand.ts';
+import { DrawnLines } from './layers/drawn-lines.tsx';
+import { GridLines } from './layers/grid-lines.tsx';
+import { Handles } from './layers/handles.tsx';
+import { PatchNotes } from './layers/patch-notes.tsx';
+import { PreviewMarks } from './layers/preview.tsx';
+import { NextWords } from './next-words.tsx';
+import { GridPanel } from './panel/grid-panel.tsx';
+import { InHand } from './panel/in-hand.tsx';
+import { PartsList } from './panel/parts-list.tsx';
+import { SizePanel } from './panel/size-panel.tsx';
+import { ToolChoice } from './tool-choice.tsx';
+import { TOOLS } from './tools.ts';
+import { grown, useFraming } from './use-framing.ts';
+
+const KEYS = 'draft-keys';
 
 /** Where the block is drawn. */
 export default function DraftStation() {
-  const drawing = useWork(currentDrawing);
-  const study = useWork((work) => work.study);
+  const blockId = useWork((work) => work.blockId);
+  // What was begun on one block is not finished on another, nor after coming back from another station.
+  // biome-ignore lint/correctness/useExhaustiveDependencies: the block is what the hand must rest for
+  useEffect(() => restHand, [blockId]);
+  useShortcuts('At the Draft station', [
+    {
+      keys: 'Delete',
+      does: 'Delete what is in hand',
+      run: () => send({ type: 'delete' }),
+      when: () => useHand.getState().held.tool === 'adjust',
+    },
+  ]);
   return (
-    <BlockCanvas label="Drawing of the block" bounds={blockBounds(drawing)}>
-      <BlockLayer>
-        <Sheet drawing={drawing} />
-        {study !== null && <StudiedPatches study={study} />}
-        <OutlineLine drawing={drawing} />
-        {study !== null && <FindingMarks study={study} />}
-      </BlockLayer>
-    </BlockCanvas>
+    <div className={styles.station}>
+      <DraftCanvas />
+      <aside className={styles.panel} aria-label="About the drawing">
+        <InHand />
+        <Findings />
+        <SizePanel />
+        <GridPanel />
+        <PartsList />
+      </aside>
+    </div>
+  );
+}
+
+function DraftCanvas() {
+  const frame = useRef<HTMLDivElement>(null);
+  const size = useSize(frame);
+  const bounds = useFraming();
+  const drawing = useWork(currentDrawing);
+  const grid = useWork((work) => currentBlock(work).grid);
+  const study = useWork((work) => work.study);
+  const tool = useHand((hand) => hand.held.tool);
+  const toGrid = useHand((hand) => hand.toGrid);
+  const crosshair = useHand((hand) => hand.crosshair);
+  return (
+    <div ref={frame} className={styles.canvas}>
+      <BlockCanvas
+        label="Drawing of the block"
+        describedBy={KEYS}
+        bounds={bounds}
+        margin={64}
+        drag="tool"
+        cursor={tool === 'adjust' ? 'default' : 'crosshair'}
+        inSight={crosshair}
+        onPointer={drawByPointer}
+        onKey={drawByKey}
+        testId="draft-canvas"
+        overlay={
+          <>
+            <ToolChoice />
+            <NextWords />
+          </>
+        }
+      >
+        <BlockLayer>
+          <Sheet drawing={drawing} />
+          {study !== null && <StudiedPatches study={study} />}
+          {toGrid && <GridLines box={tool === 'outline' ? grown(bounds, 1) : bounds} step={grid} />}
+        </BlockLayer>
+        <BlockLayer>
+          <OutlineLine drawing={drawing} />
+          <DrawnLines drawing={drawing} />
+          {study !== null && <PatchNotes study={study} />}
+          {tool === 'adjust' && <Handles drawing={drawing} />}
+          {study !== null && <FindingMarks study={study} />}
+        </BlockLayer>
+        <BlockLayer>
+          <PreviewMarks width={size?.width ?? 0} />
+        </BlockLayer>
+      </BlockCanvas>
+      <p id={KEYS} className="heard">
+        {TOOLS[tool].keys}
+      </p>
+    </div>
+  );
+}
+
+function Findings() {
+  const count = useWork((work) => work.study?.findings.length ?? 0);
+  if (count === 0) return null;
+  return (
+    <section className={styles.findings} aria-labelledby="draft-findings">
+      <h2 id="draft-findings">Findings</h2>
+      <FindingList />
+    </section>
   );
 }

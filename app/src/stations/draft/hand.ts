@@ -91,9 +91,20 @@ export function send(event: ToolEvent): void {
   else holdInHand(preview.drawing ?? null);
   // While a point is dragged over places that are refused, the sentence on the screen is enough.
   if (problem !== undefined && !isSmall(event)) announce(sentence(problem));
+  else if (edit === undefined && event.type === 'press') announce(nextStep(held));
 }
 
 const isSmall = ({ type }: ToolEvent): boolean => type === 'move' || type === 'leave';
+
+/** What the next press does, for the eye and for the ear; empty where that is plain. */
+export function nextStep({ tool, state }: Held): string {
+  if (tool === 'split') return state.kind === 'placing' ? 'One end is down. Now the other.' : '';
+  if (tool === 'adjust') return state.kind === 'carrying' ? 'Taken up. Put it down where it goes.' : '';
+  if (state.kind === 'idle') return 'Put down the first corner of the new outline.';
+  return state.corners.length < 3
+    ? 'Put down the next corner.'
+    : 'Put down the next corner, or press on the first to close.';
+}
 
 interface Answer {
   readonly held: Held;

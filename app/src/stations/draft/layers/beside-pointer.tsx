@@ -21,7 +21,7 @@ const PADDING = 7;
 let measure: KonvaText | null = null;
 
 function widthOf(text: string): number {
-  measure ??= new KonvaText({ fontFamily: FACE, fontSize: SIZE });
+  measure ??= new KonvaText({ fontFamily: FACE, fontSize: SIZE, fontStyle: '600' });
   measure.text(text);
   return measure.width();
 }
@@ -63,4 +63,3 @@ export function BesidePointer({ at, words, above, width }: BesidePointerProps) {
     </Group>
   );
 }
-

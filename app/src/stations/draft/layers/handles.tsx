@@ -15,7 +15,13 @@ export function Handles({ drawing }: { readonly drawing: Drawing }) {
   ));
 }
 
-const Handle = memo(function Handle({ point, corner }: { readonly point: DrawingPoint; readonly corner: boolean }) {
+const Handle = memo(function Handle({
+  point,
+  corner,
+}: {
+  readonly point: DrawingPoint;
+  readonly corner: boolean;
+}) {
   const theme = useTheme();
   const scale = useScale();
   const chosen = useWork((work) => work.selection.points.includes(point.id));

@@ -1,6 +1,6 @@
 import type { Snap } from '@seamwright/drafting';
 import { drawnLines } from '@seamwright/drafting';
-import { distance, formatLength, type LengthUnit, type Point } from '@seamwright/geometry';
+import { distance, type LengthUnit, type Point } from '@seamwright/geometry';
 import 'konva/lib/shapes/Circle.js';
 import 'konva/lib/shapes/Line.js';
 import { Circle, Line } from 'react-konva/lib/ReactKonvaCore.js';
@@ -8,8 +8,8 @@ import { flat } from '../../../canvas/outline-shape.tsx';
 import { useTheme } from '../../../canvas/theme.ts';
 import { useScale } from '../../../canvas/view-context.ts';
 import { currentDrawing, useWork } from '../../../store/work.ts';
-import { placeWords } from '../crosshair.ts';
 import { type Held, useHand } from '../hand.ts';
+import { lengthWords, placeWords } from '../measures.ts';
 import { BesidePointer } from './beside-pointer.tsx';
 import { SnapMark } from './snap-mark.tsx';
 
@@ -45,7 +45,7 @@ const cornersOf = (held: Held & { readonly tool: 'outline' }): readonly Point[] 
 
 function wordsOf(snap: Snap, start: Snap | undefined, unit: LengthUnit): readonly string[] {
   const place = placeWords(snap.at, unit);
-  const long = start === undefined ? undefined : `${formatLength(distance(start.at, snap.at), unit)} long`;
+  const long = start === undefined ? undefined : `${lengthWords(distance(start.at, snap.at), unit)} long`;
   const reason = snap.reason.charAt(0).toUpperCase() + snap.reason.slice(1);
   return [reason, long === undefined ? place : `${place} · ${long}`].filter((words) => words !== '');
 }
@@ -81,7 +81,13 @@ function StartMark({ at }: { readonly at: Point }) {
   );
 }
 
-function OutlineUnderWay({ corners, to }: { readonly corners: readonly Point[]; readonly to: Point | undefined }) {
+function OutlineUnderWay({
+  corners,
+  to,
+}: {
+  readonly corners: readonly Point[];
+  readonly to: Point | undefined;
+}) {
   const theme = useTheme();
   if (corners.length === 0) return null;
   const ends = to === undefined ? corners : [...corners, to];
@@ -135,13 +141,21 @@ function Crosshair({ at }: { readonly at: Point }) {
   const scale = useScale();
   const arm = ARM / scale;
   const gap = 5 / scale;
-  const look = { stroke: theme.ink, strokeWidth: 1.5, strokeScaleEnabled: false, perfectDrawEnabled: false };
-  return (
-    <>
-      <Line {...look} points={[at.x - arm, at.y, at.x - gap, at.y]} />
-      <Line {...look} points={[at.x + gap, at.y, at.x + arm, at.y]} />
-      <Line {...look} points={[at.x, at.y - arm, at.x, at.y - gap]} />
-      <Line {...look} points={[at.x, at.y + gap, at.x, at.y + arm]} />
-    </>
+  const arms = [
+    [at.x - arm, at.y, at.x - gap, at.y],
+    [at.x + gap, at.y, at.x + arm, at.y],
+    [at.x, at.y - arm, at.x, at.y - gap],
+    [at.x, at.y + gap, at.x, at.y + arm],
+  ];
+  // A light border keeps the arms apart from lines that run along them.
+  const strokes = [
+    { stroke: theme.sheet, strokeWidth: 5 },
+    { stroke: theme.ink, strokeWidth: 2 },
+  ];
+  return strokes.map((stroke) =>
+    arms.map((points, i) => (
+      // biome-ignore lint/suspicious/noArrayIndexKey: the four arms
+      <Line key={i} {...stroke} points={points} strokeScaleEnabled={false} perfectDrawEnabled={false} />
+    )),
   );
 }

@@ -1,0 +1,79 @@
+import type { Patch } from '@seamwright/arrangement';
+import 'konva/lib/shapes/Line.js';
+import 'konva/lib/shapes/Text.js';
+import { memo } from 'react';
+import { Line, Text } from 'react-konva/lib/ReactKonvaCore.js';
+import { flat } from '../../../canvas/outline-shape.tsx';
+import { FACE, useTheme } from '../../../canvas/theme.ts';
+import { useScale } from '../../../canvas/view-context.ts';
+import { currentBlock, useWork } from '../../../store/work.ts';
+import type { Study } from '../../../study/study.ts';
+
+/** What the maker gave the patches, and a ring round the one in hand; the names below stay readable. */
+export function PatchNotes({ study }: { readonly study: Study }) {
+  return study.arrangement?.patches.map((patch) => {
+    const record = study.records[patch.index];
+    return record === undefined ? null : <OnePatch key={record.id} id={record.id} patch={patch} />;
+  });
+}
+
+const OnePatch = memo(function OnePatch({ id, patch }: { readonly id: string; readonly patch: Patch }) {
+  const note = useWork((work) => currentBlock(work).patches.find((record) => record.id === id)?.note ?? '');
+  const chosen = useWork((work) => work.selection.patches.includes(id));
+  return (
+    <>
+      {chosen && <Ring patch={patch} />}
+      {note !== '' && <Note patch={patch} note={note} />}
+    </>
+  );
+});
+
+function Ring({ patch }: { readonly patch: Patch }) {
+  const theme = useTheme();
+  return (
+    <Line
+      points={flat(patch.polygon)}
+      closed
+      stroke={theme.accent}
+      strokeWidth={5}
+      strokeScaleEnabled={false}
+      perfectDrawEnabled={false}
+      lineJoin="round"
+    />
+  );
+}
+
+/** CSS pixels. */
+const SIZE = 13;
+/** CSS pixels from the patch's heart, where its name stands, down to the note. */
+const BELOW = 14;
+/** A letter is about this share of its size wide. */
+const LETTER = 0.52;
+
+function Note({ patch, note }: { readonly patch: Patch; readonly note: string }) {
+  const theme = useTheme();
+  const scale = useScale();
+  // Below the heart the circle that the patch holds is narrower than its diameter.
+  const room = 1.7 * patch.depth * scale;
+  const least = Math.min(note.length, 6) * SIZE * LETTER;
+  // The full words are in the panel; on a small patch a scrap of them would only be in the way.
+  if (room < least || patch.depth * scale < BELOW + SIZE) return null;
+  return (
+    <Text
+      text={note}
+      x={patch.heart.x - room / 2 / scale}
+      y={patch.heart.y + BELOW / scale}
+      width={room}
+      height={SIZE * 1.2}
+      scaleX={1 / scale}
+      scaleY={1 / scale}
+      align="center"
+      wrap="none"
+      ellipsis
+      fontFamily={FACE}
+      fontSize={SIZE}
+      fill={theme.ink}
+      perfectDrawEnabled={false}
+    />
+  );
+}

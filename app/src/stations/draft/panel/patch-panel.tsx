@@ -1,0 +1,49 @@
+import { changeBlock, endStep } from '../../../store/changes.ts';
+import { currentBlock, useWork } from '../../../store/work.ts';
+import { Field } from '../../../ui/field.tsx';
+import { lengthWords } from '../measures.ts';
+import styles from './panel.module.css';
+
+/** The patch in hand: what it is called, its size, and the maker's own words about it. */
+export function PatchPanel({ id }: { readonly id: string }) {
+  const study = useWork((work) => work.study);
+  const blockId = useWork((work) => currentBlock(work).id);
+  const note = useWork((work) => currentBlock(work).patches.find((record) => record.id === id)?.note);
+  const unit = useWork((work) => work.history.present.unit);
+  const index = study?.records.findIndex((record) => record.id === id) ?? -1;
+  const patch = study?.arrangement?.patches[index];
+  if (study === null || patch === undefined || note === undefined) return null;
+  const write = (words: string) =>
+    changeBlock(
+      'Note on a patch',
+      blockId,
+      (block) => ({
+        ...block,
+        patches: block.patches.map((record) => (record.id === id ? { ...record, note: words } : record)),
+      }),
+      `note ${id}`,
+    );
+  const xs = patch.polygon.map(({ x }) => x);
+  const ys = patch.polygon.map(({ y }) => y);
+  const [wide, high] = [Math.max(...xs) - Math.min(...xs), Math.max(...ys) - Math.min(...ys)];
+  return (
+    <section className={styles.part} aria-label="In hand">
+      <h2>Patch {study.names[index]}</h2>
+      <p className={styles.hint}>
+        {patch.polygon.length} corners, {lengthWords(wide, unit)} wide and {lengthWords(high, unit)} high.
+      </p>
+      <Field label="Note" hint="Your own words, e.g. sail. They stay with the patch while lines move.">
+        {(control) => (
+          <input
+            {...control}
+            value={note}
+            maxLength={200}
+            autoComplete="off"
+            onChange={(event) => write(event.target.value)}
+            onBlur={endStep}
+          />
+        )}
+      </Field>
+    </section>
+  );
+}

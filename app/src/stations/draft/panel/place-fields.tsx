@@ -1,0 +1,28 @@
+import type { Point } from '@seamwright/geometry';
+import styles from './panel.module.css';
+import { PlaceField } from './place-field.tsx';
+
+interface PlaceFieldsProps {
+  readonly at: Point;
+  /** Whose place it is, where that is not said above already, e.g. `First end`. */
+  readonly of?: string;
+  readonly onChange: (at: Point) => void;
+}
+
+/** The two coordinates of a place, as one measures on the table: from the left, and from the top. */
+export function PlaceFields({ at, of, onChange }: PlaceFieldsProps) {
+  const fields = (
+    <div className={styles.pair}>
+      <PlaceField label="From the left" value={at.x} onChange={(x) => onChange({ x, y: at.y })} />
+      <PlaceField label="From the top" value={at.y} onChange={(y) => onChange({ x: at.x, y })} />
+    </div>
+  );
+  return of === undefined ? (
+    fields
+  ) : (
+    <fieldset className={styles.of}>
+      <legend>{of}</legend>
+      {fields}
+    </fieldset>
+  );
+}

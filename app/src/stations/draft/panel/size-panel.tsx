@@ -1,0 +1,56 @@
+import { resizeDrawing, sizeOf } from '@seamwright/drafting';
+import { SIZE_RANGE } from '@seamwright/geometry';
+import { FileInput, Shapes } from 'lucide-react';
+import { useState } from 'react';
+import { corners } from '../../../canvas/bounds.ts';
+import { chooseFile } from '../../../keeping/choose-file.ts';
+import { change } from '../../../store/changes.ts';
+import { currentBlock, useWork } from '../../../store/work.ts';
+import { Button } from '../../../ui/button.tsx';
+import { LengthField } from '../../../ui/length-field.tsx';
+import { OutlineDialog } from './outline-dialog.tsx';
+import styles from './panel.module.css';
+
+/** The block's outline: another shape, another size. */
+export function SizePanel() {
+  const drawing = useWork((work) => currentBlock(work).drawing);
+  const { width, height } = sizeOf(corners(drawing));
+  const [keep, setKeep] = useState(true);
+  const [choosing, setChoosing] = useState(false);
+  const resize = (next: { readonly width: number } | { readonly height: number }) =>
+    change('Change the size', (before) => resizeDrawing(before, keep ? next : { width, height, ...next }));
+  return (
+    <section className={styles.part} aria-labelledby="draft-size">
+      <h2 id="draft-size">Finished size</h2>
+      <div className={styles.pair}>
+        <LengthField
+          key={`width ${width}`}
+          label="Width"
+          value={width}
+          range={SIZE_RANGE}
+          onChange={(inches) => resize({ width: inches })}
+        />
+        <LengthField
+          key={`height ${height}`}
+          label="Height"
+          value={height}
+          range={SIZE_RANGE}
+          onChange={(inches) => resize({ height: inches })}
+        />
+      </div>
+      <label className={styles.check}>
+        <input type="checkbox" checked={keep} onChange={(event) => setKeep(event.target.checked)} />
+        Keep the proportions
+      </label>
+      <div className={styles.row}>
+        <Button icon={Shapes} onClick={() => setChoosing(true)}>
+          Another outline…
+        </Button>
+        <Button icon={FileInput} onClick={chooseFile}>
+          Bring in an SVG…
+        </Button>
+      </div>
+      <OutlineDialog open={choosing} onClose={() => setChoosing(false)} />
+    </section>
+  );
+}

@@ -1,0 +1,37 @@
+import { type LucideIcon, Move, PencilLine, Pentagon } from 'lucide-react';
+import type { ToolName } from './hand.ts';
+
+interface ToolFace {
+  readonly name: string;
+  readonly icon: LucideIcon;
+  /** The letter that takes it up. */
+  readonly key: string;
+  readonly words: string;
+  readonly keys: string;
+}
+
+/** How the tools are shown, in the order in which they are offered. */
+export const TOOLS: Readonly<Record<ToolName, ToolFace>> = {
+  split: {
+    name: 'Draw lines',
+    icon: PencilLine,
+    key: 'd',
+    words:
+      'Press where the line begins and draw it out, or press once at each end. Alt keeps the ends from being pulled.',
+    keys: 'By keys: arrows move the crosshair (Shift: finely), Tab goes to the next place that catches, Enter puts an end down, Escape takes it back.',
+  },
+  adjust: {
+    name: 'Adjust',
+    icon: Move,
+    key: 'a',
+    words: 'Drag ends and corners. Press on a point, a line or a patch to see what can be done with it.',
+    keys: 'By keys: arrows and Tab move the crosshair, Enter takes up a point and puts it down, Delete deletes, Escape lets go.',
+  },
+  outline: {
+    name: 'New outline',
+    icon: Pentagon,
+    key: 'o',
+    words: 'Press at each corner of the new outline, and on the first one again to close it. The lines stay.',
+    keys: 'By keys: arrows and Tab move the crosshair, Enter puts a corner down, Enter on it once more closes the outline, Escape takes the last corner back.',
+  },
+};
