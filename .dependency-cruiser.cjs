@@ -19,6 +19,7 @@ const computation = Object.keys(LAYERS);
 const oneOf = (names) => `(${names.join('|')})`;
 const TEST = '[.](test|bench)[.]ts$|^packages/[^/]+/(test|bench)/|^app/src/test/';
 
+/** @type {import('dependency-cruiser').IConfiguration} */
 module.exports = {
   forbidden: [
     ...computation.map((name) => ({

@@ -8,6 +8,7 @@ import { root } from './lib/root.mjs';
 
 const config = join(root, '.dependency-cruiser.cjs');
 const rules: { forbidden: { name: string }[] } = createRequire(import.meta.url)(config);
+const cruiser = join(root, 'node_modules/dependency-cruiser/bin/dependency-cruise.mjs');
 
 /** What each package may import, as the README files say it; written again here, so that the two have to agree. */
 const MAY_IMPORT: Record<string, string[]> = {
@@ -139,7 +140,6 @@ beforeAll(() => {
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
 test('the import rules find each breach in a repository made of breaches, and nothing else', () => {
-  const cruiser = join(root, 'node_modules/dependency-cruiser/bin/dependency-cruise.mjs');
   const { stdout, stderr, status } = spawnSync(
     process.execPath,
     [cruiser, '--config', config, '--output-type', 'json', 'packages', 'app'],
@@ -154,7 +154,6 @@ test('the import rules find each breach in a repository made of breaches, and no
 });
 
 test('a breach makes the command fail', () => {
-  const cruiser = join(root, 'node_modules/dependency-cruiser/bin/dependency-cruise.mjs');
   const { status } = spawnSync(process.execPath, [cruiser, '--config', config, 'packages', 'app'], {
     cwd: folder,
     stdio: 'ignore',

@@ -1,6 +1,6 @@
 import { mkdirSync, readFileSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
-import { findChromium, findPoppler, thisMachine } from './find.mjs';
+import { findChromium, findReader, POPPLER, QPDF, thisMachine } from './find.mjs';
 import { install } from './install.mjs';
 import { root } from './root.mjs';
 import { run, runTool } from './run.mjs';
@@ -70,9 +70,13 @@ async function chromium() {
   return oneCheck(found.path !== null);
 }
 
-/** Without Poppler the tests that need it skip themselves; so does this step, and the totals show them all. */
-async function poppler() {
-  const found = await findPoppler(thisMachine);
+/**
+ * Without a reader the tests that need it skip themselves; so does this step, and the totals show them all.
+ *
+ * @param {import('./find.mjs').Reader} wanted
+ */
+async function reader(wanted) {
+  const found = await findReader(wanted, thisMachine);
   console.log(found.said);
   return found.path === null ? { passed: 0, failed: 0, skipped: 1 } : oneCheck(true);
 }
@@ -122,9 +126,15 @@ export const allChecks = ({ renewPictures }) => [
   },
   {
     name: 'poppler',
-    does: 'the reader by which printed pages are measured',
+    does: 'a reader by which printed pages are measured',
     needs: [],
-    run: poppler,
+    run: () => reader(POPPLER),
+  },
+  {
+    name: 'qpdf',
+    does: 'a reader by which PDFs are checked for soundness',
+    needs: [],
+    run: () => reader(QPDF),
   },
   {
     name: 'style',

@@ -4,7 +4,7 @@ import { posix, win32 } from 'node:path';
 import { run } from './run.mjs';
 
 /**
- * Finding the programs that the checks need and that no npm package brings: a Chromium and Poppler.
+ * Finding the programs that the checks need and that no npm package brings: a Chromium, and readers of PDFs.
  *
  * What may be looked at and done is handed in as a {@link Machine}, so that the order of places can be tested
  * without any of them being there.
@@ -35,7 +35,7 @@ export const thisMachine = {
   works: (path) =>
     // Chrome on Windows opens a window when asked for its version.
     process.platform === 'win32' ||
-    spawnSync(path, [path.includes('pdfto') ? '-v' : '--version'], { stdio: 'ignore', timeout: 20_000 })
+    spawnSync(path, [/pdf(to|info)/.test(path) ? '-v' : '--version'], { stdio: 'ignore', timeout: 20_000 })
       .status === 0,
   run: (command, args) => run(command, args, { env: { DEBIAN_FRONTEND: 'noninteractive' } }),
 };
@@ -183,22 +183,42 @@ export function chromiumSwitches(machine) {
 }
 
 /**
- * Poppler's `pdftocairo` and `pdftoppm`, by which the tests measure and look at printed pages. In this order: the
- * system's, Debian's package when root. Without them the tests that need them are skipped, and counted so.
+ * A reader of printed pages: programs that come together, in one Debian package.
  *
- * @param {Machine} machine
- * @returns {Promise<Found>} with the path of `pdftocairo`
+ * @typedef {{ name: string, programs: readonly [string, ...string[]], debian: string }} Reader
  */
-export async function findPoppler(machine) {
-  const present = () => (onPath(['pdftoppm'], machine) === null ? null : onPath(['pdftocairo'], machine));
+
+/** @type {Reader} */
+export const POPPLER = {
+  name: 'Poppler',
+  programs: ['pdftocairo', 'pdfinfo', 'pdftotext', 'pdftoppm'],
+  debian: 'poppler-utils',
+};
+
+/** @type {Reader} */
+export const QPDF = { name: 'qpdf', programs: ['qpdf'], debian: 'qpdf' };
+
+/**
+ * A reader by which the tests measure printed pages. In this order: the system's, Debian's package when root. Without
+ * it the tests that need it skip themselves.
+ *
+ * @param {Reader} reader
+ * @param {Machine} machine
+ * @returns {Promise<Found>} with the path of its first program
+ */
+export async function findReader({ name, programs, debian }, machine) {
+  const present = () => {
+    const paths = programs.map((program) => onPath([program], machine));
+    return paths.includes(null) ? null : (paths[0] ?? null);
+  };
   const system = present();
-  if (system !== null) return { path: system, said: `Poppler: the system's, ${system}` };
-  if (hasDebianPackages(machine) && (await installDebianPackage('poppler-utils', machine))) {
+  if (system !== null) return { path: system, said: `${name}: the system's, ${system}` };
+  if (hasDebianPackages(machine) && (await installDebianPackage(debian, machine))) {
     const path = present();
-    if (path !== null) return { path, said: `Poppler: installed Debian's package, ${path}` };
+    if (path !== null) return { path, said: `${name}: installed Debian's package, ${path}` };
   }
   return {
     path: null,
-    said: 'No Poppler (pdftocairo, pdftoppm) on the PATH: the checks that measure printed pages by it are skipped',
+    said: `No ${name} (${programs.join(', ')}) on the PATH: the tests that read printed pages by it are skipped`,
   };
 }

@@ -1,5 +1,14 @@
 import { expect, test } from 'vitest';
-import { chromiumSwitches, findChromium, findPoppler, type Machine, onPath, usualPlaces } from './find.mjs';
+import {
+  chromiumSwitches,
+  findChromium,
+  findReader,
+  type Machine,
+  onPath,
+  POPPLER,
+  QPDF,
+  usualPlaces,
+} from './find.mjs';
 
 /**
  * A made-up machine: which files are there, which of them do not work, and what installing a package adds. It writes
@@ -127,20 +136,22 @@ test('the usual places of other systems are looked at', async () => {
   );
 });
 
-const POPPLER = ['/usr/bin/pdftocairo', '/usr/bin/pdftoppm'];
+const files = POPPLER.programs.map((program) => `/usr/bin/${program}`);
 
-test("Poppler: the system's, or Debian's package when root, or a line that says what is skipped", async () => {
-  expect((await findPoppler(machine({ files: POPPLER }))).said).toBe(
+test("a reader of PDFs: the system's, or Debian's package when root, or a line that says what is skipped", async () => {
+  expect((await findReader(POPPLER, machine({ files }))).said).toBe(
     "Poppler: the system's, /usr/bin/pdftocairo",
   );
-  const bare = machine({ files: ['/usr/bin/apt-get'], root: true, apt: { 'poppler-utils': POPPLER } });
-  expect((await findPoppler(bare)).said).toBe("Poppler: installed Debian's package, /usr/bin/pdftocairo");
-  expect(await findPoppler(machine())).toEqual({
+  const bare = machine({ files: ['/usr/bin/apt-get'], root: true, apt: { 'poppler-utils': files } });
+  expect((await findReader(POPPLER, bare)).said).toBe(
+    "Poppler: installed Debian's package, /usr/bin/pdftocairo",
+  );
+  expect(await findReader(QPDF, machine())).toEqual({
     path: null,
-    said: 'No Poppler (pdftocairo, pdftoppm) on the PATH: the checks that measure printed pages by it are skipped',
+    said: 'No qpdf (qpdf) on the PATH: the tests that read printed pages by it are skipped',
   });
 });
 
 test('half a Poppler is none', async () => {
-  expect((await findPoppler(machine({ files: ['/usr/bin/pdftocairo'] }))).path).toBeNull();
+  expect((await findReader(POPPLER, machine({ files: files.slice(0, 2) }))).path).toBeNull();
 });
