@@ -3,10 +3,17 @@ import type { Problem } from '@seamwright/geometry';
 /**
  * Characters of the largest file that is opened (20 MB where each is one byte).
  *
- * A pattern with a hundred blocks has well under one million. Larger would let a wrong file fill the memory:
- * twenty million characters of SVG take about 1 GB while they are read.
+ * A pattern with a hundred blocks has well under one million. Larger would let a wrong file fill the memory before it is
+ * known to be one.
  */
 export const LARGEST_FILE = 20_000_000;
+
+/**
+ * Tags and attributes of an SVG drawing, counted before it is parsed. A drawing of a block has some thousand; each
+ * takes up to 2 kB while it is read, and tags nested in one another take time that grows with their square.
+ */
+export const MOST_TAGS = 60_000;
+export const MOST_ATTRIBUTES = 300_000;
 
 /** Levels of groups in groups of an SVG drawing. Drawing programs nest a few; each costs work for every shape inside. */
 export const DEEPEST_NESTING = 200;

@@ -1,5 +1,6 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { type Result, sentence } from '@seamwright/geometry';
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { DEEPEST_NESTING, LARGEST_FILE, MOST_CORNERS, MOST_SPLITS } from '../src/limits.ts';
 import { readSvgDrawing, type SvgDrawing } from '../src/svg/read-svg.ts';
@@ -74,7 +75,15 @@ describe('limits of SVG drawings', () => {
     const nested = (depth: number) => svg(`${'<g>'.repeat(depth)}${SQUARE}${'</g>'.repeat(depth)}`);
     expect(readSvgDrawing(nested(DEEPEST_NESTING - 1)).ok).toBe(true);
     expect(refusal(nested(DEEPEST_NESTING))).toMatch(/^Groups are nested more than 200 deep \(line 1\)/);
-    expect(refusal(nested(100_000))).toMatch(/^Groups are nested more than 200 deep/);
+    expect(refusal(nested(10_000))).toMatch(/^Groups are nested more than 200 deep/);
+  });
+
+  it('refuse more tags and attributes than there is room for, before they are read', () => {
+    const remedy = "Save it with nothing but the block's lines.";
+    expect(refusal(svg('<g>'.repeat(2_000_000)))).toBe(`The drawing has more than 60000 tags. ${remedy}`);
+    expect(refusal(svg(`<g ${'a="" '.repeat(2_000_000)}/>`))).toBe(
+      `The drawing has more than 300000 attributes. ${remedy}`,
+    );
   });
 
   it('refuse more lines than a block can have', () => {
@@ -143,5 +152,24 @@ describe('what an SVG drawing becomes', () => {
 
   it('takes entity declarations in a comment for what they are', () => {
     expect(readSvgDrawing(`<!-- <!ENTITY a "b"> -->\n${svg(SQUARE)}`).ok).toBe(true);
+  });
+
+  it('is a drawing or one sentence, whatever the file holds', () => {
+    const texts = namesIn('svg-read').map((name) => textOf(`svg-read/${name}.svg`));
+    fc.assert(
+      fc.property(
+        fc.constantFrom(...texts),
+        fc.nat(),
+        fc.nat(60),
+        fc.string({ maxLength: 12 }),
+        (text, n, drop, put) => {
+          const at = n % text.length;
+          const result = readSvgDrawing(text.slice(0, at) + put + text.slice(at + drop));
+          if (result.ok) expect(result.value.drawing.outline.length).toBeGreaterThan(2);
+          else expect(sentence(result.problem)).toMatch(/^.+\.$/s);
+        },
+      ),
+      { seed: 50, numRuns: 3000 },
+    );
   });
 });

@@ -12,7 +12,7 @@ import { DEEPEST_NESTING, FARTHEST_POINT } from '../limits.ts';
 import { placeOf, SHAPES } from './shapes.ts';
 import { parseTransform } from './transform.ts';
 import type { Passed, Unread } from './unread.ts';
-import { shortened } from './viewport.ts';
+import { shortened, type Viewport } from './viewport.ts';
 import { isOfSvg } from './xml.ts';
 
 /** Corners joined by straight lines, inches on the sheet of the drawing. */
@@ -58,7 +58,7 @@ const REACHES_OUT = /@import|url\((?!\s*['"]?\s*(#|data:))/i;
 type ToInches = Transform<'screen', 'block'>;
 
 /** All straight lines of the drawing in the order of the file, and what else it holds. */
-export function collect(root: Element, toInches: ToInches): Result<Collected> {
+export function collect(root: Element, { sheet, toInches }: Viewport): Result<Collected> {
   const runs: DrawnRun[] = [];
   const passed: Passed[] = [];
 
@@ -108,7 +108,7 @@ export function collect(root: Element, toInches: ToInches): Result<Collected> {
 
     const read = drawn ? SHAPES[name] : undefined;
     if (read !== undefined) {
-      const shape = read(element);
+      const shape = read(element, sheet);
       if (!shape.ok) return shape;
       const where = placeOf(element);
       for (const { points, closed } of shape.value.runs) {

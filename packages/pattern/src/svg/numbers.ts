@@ -20,13 +20,15 @@ const PX_PER_UNIT: Readonly<Record<string, number>> = {
 };
 
 /**
- * A length with an absolute unit, in CSS pixels; null when it is no number, has a unit that depends on something
- * else (em, ex, %) or an unknown one.
+ * A length in CSS pixels; null when it is no number, has a unit that depends on letters (em, ex) or an unknown one.
+ *
+ * @param whole what 100 % is, in CSS pixels; null when there is nothing that it could be a part of
  */
-export function parsePx(text: string): number | null {
+export function parsePx(text: string, whole: number | null): number | null {
   const match = ONE_LENGTH.exec(text);
   if (match === null) return null;
-  const factor = PX_PER_UNIT[(match[2] as string).toLowerCase()];
+  const unit = match[2]!.toLowerCase();
+  const factor = unit === '%' ? (whole === null ? undefined : whole / 100) : PX_PER_UNIT[unit];
   const px = Number(match[1]) * (factor ?? Number.NaN);
   return Number.isFinite(px) ? px : null;
 }

@@ -45,7 +45,7 @@ export function readSvgDrawing(text: string): Result<SvgDrawing> {
     preserveAspectRatio: root.value.getAttribute('preserveAspectRatio'),
   });
   if (!viewport.ok) return viewport;
-  const collected = collect(root.value, viewport.value.toInches);
+  const collected = collect(root.value, viewport.value);
   if (!collected.ok) return collected;
   const read = toDrawing(collected.value);
   if (!read.ok) return read;
@@ -120,7 +120,7 @@ function closedIfItComesBack({ points, closed, where }: DrawnRun): DrawnRun {
 
 /** The first of them where several are equally large. */
 function largestClosed(shapes: readonly DrawnRun[]): DrawnRun | null {
-  const closed = shapes.filter((shape) => shape.closed);
+  const closed = shapes.filter(({ closed, points }) => closed && points.length > 0);
   const areas = closed.map((shape) => area(shape.points));
   return closed[areas.indexOf(Math.max(...areas))] ?? null;
 }

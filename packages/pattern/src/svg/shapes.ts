@@ -2,7 +2,7 @@ import { fail, ok, type Point, type Result } from '@seamwright/geometry';
 import type { Element } from '@xmldom/xmldom';
 import svgpath from 'svgpath';
 import { parseNumbers, parsePx } from './numbers.ts';
-import { shortened } from './viewport.ts';
+import { type Sheet, shortened } from './viewport.ts';
 
 type UserPoint = Point<'screen'>;
 
@@ -20,7 +20,7 @@ export interface Shape {
   readonly curves: readonly UserPoint[];
 }
 
-type Reader = (element: Element) => Result<Shape>;
+type Reader = (element: Element, sheet: Sheet) => Result<Shape>;
 
 /** The elements that draw lines, each with what reads it. Other elements draw none. */
 export const SHAPES: Readonly<Record<string, Reader>> = {
@@ -38,8 +38,8 @@ export const placeOf = (element: Element): string => `line ${element.lineNumber 
 
 const straight = (...runs: Run[]): Result<Shape> => ok({ runs, curves: [] });
 
-function readLine(element: Element): Result<Shape> {
-  const numbers = readLengths(element, ['x1', 'y1', 'x2', 'y2']);
+function readLine(element: Element, sheet: Sheet): Result<Shape> {
+  const numbers = readLengths(element, ['x1', 'y1', 'x2', 'y2'], sheet);
   if (!numbers.ok) return numbers;
   const [x1, y1, x2, y2] = numbers.value as [number, number, number, number];
   return straight({
@@ -67,8 +67,8 @@ function readPoints(element: Element, closed: boolean): Result<Shape> {
   return straight({ points, closed });
 }
 
-function readRect(element: Element): Result<Shape> {
-  const numbers = readLengths(element, ['x', 'y', 'width', 'height']);
+function readRect(element: Element, sheet: Sheet): Result<Shape> {
+  const numbers = readLengths(element, ['x', 'y', 'width', 'height'], sheet);
   if (!numbers.ok) return numbers;
   const [x, y, width, height] = numbers.value as [number, number, number, number];
   if (width < 0 || height < 0) {
@@ -76,7 +76,7 @@ function readRect(element: Element): Result<Shape> {
   }
   // SVG draws no rectangle without a width or a height.
   if (width === 0 || height === 0) return straight();
-  const corners = readCornerRadii(element, width, height);
+  const corners = readCornerRadii(element, sheet, width, height);
   if (!corners.ok) return corners;
   const { rx, ry } = corners.value;
   const [right, bottom] = [x + width, y + height];
@@ -118,13 +118,14 @@ function readRect(element: Element): Result<Shape> {
 /** Rounded corners, as SVG 2 has them (section 10.2): one radius stands for both, neither is more than half the side. */
 function readCornerRadii(
   element: Element,
+  sheet: Sheet,
   width: number,
   height: number,
 ): Result<{ rx: number; ry: number }> {
   const given = ['rx', 'ry'].filter(
     (name) => element.hasAttribute(name) && element.getAttribute(name) !== 'auto',
   );
-  const numbers = readLengths(element, given);
+  const numbers = readLengths(element, given, sheet);
   if (!numbers.ok) return numbers;
   const [first = 0, second = first] = numbers.value;
   const rx = Math.min(first, width / 2);
@@ -132,8 +133,8 @@ function readCornerRadii(
   return ok(rx > 0 && ry > 0 ? { rx, ry } : { rx: 0, ry: 0 });
 }
 
-function readRound(element: Element): Result<Shape> {
-  const numbers = readLengths(element, ['cx', 'cy']);
+function readRound(element: Element, sheet: Sheet): Result<Shape> {
+  const numbers = readLengths(element, ['cx', 'cy'], sheet);
   if (!numbers.ok) return numbers;
   const [x, y] = numbers.value as [number, number];
   return ok({ runs: [], curves: [{ x, y }] });
@@ -194,11 +195,11 @@ function readPath(element: Element): Result<Shape> {
 }
 
 /** Attributes that are lengths, in user units; 0 where one is not there. */
-function readLengths(element: Element, names: readonly string[]): Result<number[]> {
+function readLengths(element: Element, names: readonly string[], sheet: Sheet): Result<number[]> {
   const lengths: number[] = [];
   for (const name of names) {
     const text = element.getAttribute(name) ?? '0';
-    const px = parsePx(text);
+    const px = parsePx(text, /^(width|c?x|x[12]|rx)$/.test(name) ? sheet.width : sheet.height);
     if (px === null) return unreadable(element, name, text);
     lengths.push(px);
   }

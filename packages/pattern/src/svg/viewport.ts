@@ -18,7 +18,14 @@ export interface ViewportAttributes {
   readonly preserveAspectRatio: string | null;
 }
 
+/** The user units of the whole sheet: what lengths in per cent are parts of. Null when the drawing does not say. */
+export interface Sheet {
+  readonly width: number | null;
+  readonly height: number | null;
+}
+
 export interface Viewport {
+  readonly sheet: Sheet;
   /** From user units to inches. */
   readonly toInches: Transform<'screen', 'block'>;
   /** False when the drawing does not say how large it is, and its units were taken for CSS pixels. */
@@ -36,10 +43,11 @@ export function readViewport(attributes: ViewportAttributes): Result<Viewport> {
   if (!width.ok) return width;
   const height = readSize('height', attributes.height);
   if (!height.ok) return height;
+  const sized = width.value !== null || height.value !== null;
 
   if (attributes.viewBox === null) {
     // Without a viewBox one user unit is one pixel, whatever the size of the sheet.
-    return ok({ toInches: PX_TO_INCHES, sized: width.value !== null || height.value !== null });
+    return ok({ sheet: { width: width.value, height: height.value }, toInches: PX_TO_INCHES, sized });
   }
   const box = parseNumbers(attributes.viewBox);
   const [minX, minY, boxWidth, boxHeight] = box ?? [];
@@ -82,15 +90,16 @@ export function readViewport(attributes: ViewportAttributes): Result<Viewport> {
   // Where the box is placed on the sheet only moves the whole drawing, and it is moved to its own corner later.
   const toSheet = compose(translation<'screen'>(-minX, -minY), stretch);
   return ok({
+    sheet: { width: boxWidth, height: boxHeight },
     toInches: compose(toSheet, PX_TO_INCHES),
-    sized: width.value !== null || height.value !== null,
+    sized,
   });
 }
 
 /** In CSS pixels; null when the size is left open (absent, `auto` or in per cent). */
 function readSize(name: 'width' | 'height', text: string | null): Result<number | null> {
   if (text === null || /^\s*(auto|[+-]?[\d.]+\s*%)\s*$/.test(text)) return ok(null);
-  const px = parsePx(text);
+  const px = parsePx(text, null);
   if (px === null) {
     return fail(
       `The ${name} "${shortened(text)}" is not a length`,

@@ -1,6 +1,6 @@
 import { fail, ok, type Problem, type Result } from '@seamwright/geometry';
 import { DOMParser, type Element, ParseError } from '@xmldom/xmldom';
-import { tooLarge } from '../limits.ts';
+import { MOST_ATTRIBUTES, MOST_TAGS, tooLarge } from '../limits.ts';
 
 const SVG_NAMESPACE = 'http://www.w3.org/2000/svg';
 
@@ -17,6 +17,18 @@ export const looksLikeSvg = (text: string): boolean => /^\uFEFF?\s*</.test(text)
 export function parseSvg(text: string): Result<Element> {
   const tooLong = tooLarge(text.length);
   if (tooLong !== null) return { ok: false, problem: tooLong };
+  for (const [sign, most, called] of [
+    ['<', MOST_TAGS, 'tags'],
+    ['=', MOST_ATTRIBUTES, 'attributes'],
+  ] as const) {
+    if (hasMoreThan(most, sign, text)) {
+      return fail(
+        `The drawing has more than ${most} ${called}`,
+        '',
+        "Save it with nothing but the block's lines",
+      );
+    }
+  }
   const entity = placeOfEntity(text);
   if (entity !== null) {
     return fail(
@@ -50,6 +62,15 @@ export function parseSvg(text: string): Result<Element> {
     );
   }
   return ok(root);
+}
+
+function hasMoreThan(most: number, sign: string, text: string): boolean {
+  let count = 0;
+  for (let at = text.indexOf(sign); at >= 0; at = text.indexOf(sign, at + 1)) {
+    count += 1;
+    if (count > most) return true;
+  }
+  return false;
 }
 
 /** Whether an element is SVG's own (not some drawing program's) and has that name. Files without a namespace are let pass. */
