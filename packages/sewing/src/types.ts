@@ -31,8 +31,42 @@ export interface Join {
   readonly makes: string;
   readonly seam: Segment;
   readonly line: number;
+  /** True when only a part of the seam is sewn now: from `seam`'s first point; it is closed by a later join. */
   readonly partial: boolean;
+  /** Of a partial join: the stretch left open, and the number (in {@link SewingPlan.joins}) of the join after which it is closed. */
+  readonly open?: { readonly seam: Segment; readonly closedAfter: number };
 }
+
+/**
+ * Something that the maker wants of the plan; patches by index. (The document keeps them by the patches' own ids.)
+ *
+ * - `first`: the patch is the first of its section
+ * - `before`: where both are in one section, `patch` is sewn before `than`
+ * - `together`: both are in one section
+ * - `apart`: a new section starts along the seam between these two neighbours
+ * - `letter`: the section that holds the patch is called by this letter
+ */
+export type Pin =
+  | { readonly kind: 'first'; readonly patch: number }
+  | { readonly kind: 'before'; readonly patch: number; readonly than: number }
+  | { readonly kind: 'together'; readonly patches: readonly [number, number] }
+  | { readonly kind: 'apart'; readonly patches: readonly [number, number] }
+  | { readonly kind: 'letter'; readonly patch: number; readonly letter: string };
+
+/** What an order costs, one figure for each thing that makes orders differ; all 0 or more. */
+export interface OrderCosts {
+  /** Patches under which a darker patch's allowance lies (only where shades are known). */
+  readonly showThrough: number;
+  /** Sew lines that cannot be folded along their whole length without crossing patches already sewn. */
+  readonly uncleanFolds: number;
+  /** Steps to a patch that neither touches the one sewn before it nor a neighbour of that. */
+  readonly jumps: number;
+  /** Inches of sew line beyond the least possible: longer seams waste more fabric. */
+  readonly extraSeam: number;
+}
+
+/** How much each cost counts. */
+export type OrderWeights = { readonly [K in keyof OrderCosts]: number };
 
 /** How a block is sewn. */
 export interface SewingPlan {
