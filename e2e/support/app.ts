@@ -13,8 +13,11 @@ export const stop = (page: Page, station: Station): Locator =>
 /** Goes to a station and waits until it shows. */
 export async function goTo(page: Page, station: Station): Promise<void> {
   await stop(page, station).click();
-  await expect(page.getByRole('main', { name: station })).toBeVisible();
+  await shown(page.getByRole('main', { name: station }));
 }
+
+/** Waits for a station's screen, which is loaded when it is first gone to. */
+const shown = (main: Locator): Promise<void> => expect(main.locator(':scope > *').first()).toBeVisible();
 
 /** The verdict's short sentence, once it is about what is drawn. */
 export const verdict = (page: Page): Locator => page.locator('[data-testid=verdict][data-stale=false]');
@@ -22,6 +25,7 @@ export const verdict = (page: Page): Locator => page.locator('[data-testid=verdi
 /** Opens the page and waits until the open block has been studied. */
 export async function open(page: Page, address = ''): Promise<void> {
   await page.goto(address);
+  await shown(page.getByRole('main'));
   await expect(verdict(page)).toBeVisible();
 }
 

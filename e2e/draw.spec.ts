@@ -1,0 +1,107 @@
+import { goTo, open, stop, verdict } from './support/app.ts';
+import { Crosshair, drag, press, tabToDrawing, takeUp } from './support/draw.ts';
+import { HOUSE, HOUSE_LINES, measureHouse } from './support/house.ts';
+import { expect, test } from './support/test.ts';
+
+test('a house drawn by mouse sews on one foundation, and its PDF measures true', async ({ page }) => {
+  await open(page);
+  await takeUp(page, 'New outline');
+  for (const corner of [...HOUSE, HOUSE[0]!]) await press(page, corner);
+  await expect(page.getByRole('button', { name: 'Block: Block 1 6 × 6 in' })).toBeVisible();
+  await takeUp(page, 'Draw lines');
+  // Both ways: drawn out, and pressed at each end.
+  for (const [from, to] of HOUSE_LINES.slice(0, 2)) await drag(page, from, to);
+  for (const [from, to] of HOUSE_LINES.slice(2)) {
+    await press(page, from);
+    await press(page, to);
+  }
+  await expect(verdict(page)).toHaveText('Sews on one foundation');
+  await expect(stop(page, 'Draft')).toContainText('5 patches');
+
+  await goTo(page, 'Paper');
+  await expect(stop(page, 'Paper')).toContainText('1 sheet');
+  const [download] = await Promise.all([
+    page.waitForEvent('download'),
+    page.getByRole('button', { name: 'Save PDF' }).click(),
+  ]);
+  expect(download.suggestedFilename()).toBe('Block 1.pdf');
+  await measureHouse(download);
+});
+
+test('the same house by keyboard alone', async ({ page }) => {
+  await open(page);
+  await page.keyboard.press('o');
+  await tabToDrawing(page);
+  const crosshair = new Crosshair(page);
+  const middle = [3, 3] as const;
+  for (const corner of HOUSE) {
+    await crosshair.goTo(corner, middle);
+    await page.keyboard.press('Enter');
+  }
+  await page.keyboard.press('Enter');
+  await page.keyboard.press('d');
+  for (const [from, to] of HOUSE_LINES) {
+    await crosshair.goTo(from, middle);
+    await page.keyboard.press('Enter');
+    await crosshair.goTo(to, middle);
+    await page.keyboard.press('Enter');
+  }
+  await expect(verdict(page)).toHaveText('Sews on one foundation');
+  await expect(stop(page, 'Draft')).toContainText('5 patches');
+
+  await page.keyboard.press('3');
+  const save = page.getByRole('button', { name: 'Save PDF' });
+  await expect(save).toBeEnabled();
+  for (let presses = 0; presses < 60; presses++) {
+    if (await save.evaluate((element) => element === document.activeElement)) break;
+    await page.keyboard.press('Tab');
+  }
+  await expect(save).toBeFocused();
+  const [download] = await Promise.all([page.waitForEvent('download'), page.keyboard.press('Enter')]);
+  await measureHouse(download);
+});
+
+test('an end that stops short is found, and its repair is applied and undone', async ({ page }) => {
+  await open(page);
+  await drag(page, [0, 2], [4, 2]);
+  await expect(verdict(page)).toContainText('1 error');
+  await page.getByRole('button', { name: /^Verdict: / }).click();
+  await page
+    .getByRole('region', { name: 'Verdict' })
+    .getByRole('button', { name: /Extend/ })
+    .click();
+  await expect(verdict(page)).toHaveText('Sews on one foundation');
+  await page.keyboard.press('Escape');
+  await page.keyboard.press('Control+z');
+  await expect(verdict(page)).toContainText('1 error');
+});
+
+test('sizes take what people type, and refuse the rest beside the field', async ({ page }) => {
+  await open(page, '?demo');
+  await goTo(page, 'Paper');
+  const width = page.getByLabel('Finished width');
+  for (const [typed, shown] of [
+    ['4 1/2', '4½ in'],
+    ['4.25', '4¼ in'],
+    ['10cm', '3.937 in'],
+    ['6"', '6 in'],
+  ] as const) {
+    await width.fill(typed);
+    await width.press('Enter');
+    await expect(width).toHaveValue(shown);
+  }
+  for (const [typed, says] of [
+    ['0', /too small/],
+    ['-3', /less than nothing/],
+    ['wide', /not a length/],
+    ['130', /too large/],
+  ] as const) {
+    await width.fill(typed);
+    await width.press('Enter');
+    await expect(width).toHaveAttribute('aria-invalid', 'true');
+    await expect(page.getByRole('alert').filter({ hasText: says })).toBeVisible();
+  }
+  await width.press('Escape');
+  await expect(width).toHaveValue('6 in');
+  await expect(stop(page, 'Paper')).toContainText('sheet');
+});
