@@ -142,6 +142,22 @@ describe('runs through the allowance', () => {
     expect(foundation!.runOns.map((run) => inBlock(of, foundation!, 0, run))).toEqual([[0, 2, -0.25, 2]]);
   });
 
+  test('nor has its mirror image, which comes to the notch from the other side', () => {
+    const of = block(
+      [
+        [0, 0],
+        [4, 0],
+        [4, 5],
+        [2, 5],
+        [2, 2],
+        [0, 2],
+      ],
+      [[2, 2, 4, 2]],
+    );
+    const [foundation] = foundations(of);
+    expect(foundation!.runOns.map((run) => inBlock(of, foundation!, 0, run))).toEqual([[4, 2, 4.25, 2]]);
+  });
+
   test('a line that ends on another line has none', () => {
     const of = house();
     const [foundation] = foundations(of);

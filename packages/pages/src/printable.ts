@@ -1,5 +1,5 @@
 import type { PageFonts } from './fonts.ts';
-import type { Mark, OutlineEntry, PagePlan, Sheet, TextMark } from './model.ts';
+import type { Mark, PagePlan, Sheet, TextMark } from './model.ts';
 import { readTypeface, type Typeface } from './truetype.ts';
 
 /** What stands on the page in place of a character that the page's font has no glyph for. */
@@ -49,7 +49,3 @@ function withoutMissing(mark: TextMark, face: Typeface): { content: string; miss
     .join('');
   return { content, missing };
 }
-
-/** All entries of an outline, parents before children. */
-export const flatOutline = (entries: readonly OutlineEntry[]): readonly OutlineEntry[] =>
-  entries.flatMap((entry) => [entry, ...flatOutline(entry.children)]);

@@ -20,7 +20,7 @@ import {
 } from './foundation-marks.ts';
 import type { CheckedJob } from './job.ts';
 import { moved, polygonMark, STROKES, segmentMark, textMark } from './marks.ts';
-import type { Mark, PathMark } from './model.ts';
+import type { Mark } from './model.ts';
 import type { Regions } from './sheet-frame.ts';
 import { cover, OVERLAP, type Tile, type TileGrid, tilesOf } from './tile-grid.ts';
 
@@ -200,23 +200,18 @@ function joinSide(
   ];
 }
 
-/** The tiles' places in little, this one dark; its top right corner at (0, 0). */
-function mapMarks(letter: string, { grid, tiles }: Way, here: Tile): readonly Mark[] {
+/** The grid of tiles in little, this one dark; its top right corner at (0, 0). */
+function mapMarks(letter: string, { grid }: Way, { column, row }: Tile): readonly Mark[] {
   const across = grid.columns.starts.length;
   const down = grid.rows.starts.length;
   const unit = Math.min(MAP.width / (across * grid.columns.size), MAP.height / (down * grid.rows.size));
   const [width, height] = [unit * grid.columns.size, unit * grid.rows.size];
-  const cell = ({ column, row }: Tile): PathMark => {
-    const x = (column - across) * width;
-    const y = row * height;
-    const points = [
-      { x, y },
-      { x: x + width, y },
-      { x: x + width, y: y + height },
-      { x, y: y + height },
-    ];
-    return { ...polygonMark('caption', letter, points, STROKES.rule) };
-  };
-  const dark = cell(here);
-  return [{ ...dark, fill: 0.6 }, ...tiles.filter((tile) => tile !== here).map(cell)];
+  const at = (c: number, r: number): Point<'page'> => ({ x: (c - across) * width, y: r * height });
+  const line = (a: Point<'page'>, b: Point<'page'>) => segmentMark('caption', letter, { a, b }, STROKES.rule);
+  const corners = [at(column, row), at(column + 1, row), at(column + 1, row + 1), at(column, row + 1)];
+  return [
+    { ...polygonMark('caption', letter, corners, STROKES.rule), fill: 0.6 },
+    ...Array.from({ length: across + 1 }, (_, c) => line(at(c, 0), at(c, down))),
+    ...Array.from({ length: down + 1 }, (_, r) => line(at(0, r), at(across, r))),
+  ];
 }

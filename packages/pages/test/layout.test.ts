@@ -1,6 +1,7 @@
-import type { Box } from '@seamwright/geometry';
+import { type Box, boundingBox, contains } from '@seamwright/geometry';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { misfit, type Spot } from '../../../e2e/support/pdf.ts';
 import { type Mark, PAPERS, type PagePlan, type Sheet } from '../src/index.ts';
 import { CAP_HEIGHT, textWidth } from '../src/metrics.ts';
 import { block, house, lantern, pinwheel, rectangle, usual } from './blocks.ts';
@@ -66,6 +67,21 @@ const overlap = (p: Box<'page'>, q: Box<'page'>): boolean =>
   q.minX < p.maxX - ROUNDING &&
   p.minY < q.maxY - ROUNDING &&
   q.minY < p.maxY - ROUNDING;
+
+const mirrored = ({ x, y }: Spot): Spot => ({ x: -x * 72, y: y * 72 });
+
+/** From the block to the sheet, so that the section's outline comes to lie on the drawn one. */
+function onto(drawn: Mark, outline: readonly Spot[], turned: boolean): (p: Spot) => Spot {
+  const printed = (p: Spot): Spot => {
+    const { x, y } = mirrored(p);
+    return turned ? { x: -y, y: x } : { x, y };
+  };
+  const [from, to] = [boundingBox<'page'>(outline.map(printed)), boxOf(drawn)];
+  return (p) => {
+    const { x, y } = printed(p);
+    return { x: x - from.minX + to.minX, y: y - from.minY + to.minY };
+  };
+}
 
 describe.each([
   ['whole and packed', 6],
@@ -133,6 +149,38 @@ describe.each([
       }),
       { numRuns: 60, seed: 20240103 },
     );
+  });
+
+  test('outlines are the mirrored sections, and each number stands in its own patch', () => {
+    let measured = 0;
+    fc.assert(
+      fc.property(randomBlock(largest), paper, (of, name) => {
+        const plan = laid(usual(of, 'Numbers', { paper: name }));
+        for (const { letter, order, outline } of of.plan.sections) {
+          const marks = plan.sheets
+            .flatMap((sheet) => sheet.marks)
+            .filter(({ section }) => section === letter);
+          const drawn = marks.find(({ role }) => role === 'finished-outline');
+          // In tiles: laid together and measured elsewhere.
+          if (drawn?.kind !== 'path' || !drawn.closed) continue;
+          measured++;
+          expect(misfit(drawn.points, outline.map(mirrored))).toBeLessThan(ROUNDING);
+          const numbered = (turned: boolean) =>
+            order.every((index, k) => {
+              const place = onto(drawn, outline, turned);
+              const patch = of.arrangement.patches[index]!.polygon.map(place);
+              const number = marks.find(
+                (mark) => mark.kind === 'text' && mark.content === `${letter}${k + 1}`,
+              )!;
+              const { minX, minY, maxX, maxY } = boxOf(number);
+              return contains<'page'>(patch, { x: (minX + maxX) / 2, y: (minY + maxY) / 2 }) === 'inside';
+            });
+          expect(numbered(false) || numbered(true)).toBe(true);
+        }
+      }),
+      { numRuns: 60, seed: 20240105 },
+    );
+    expect(measured).toBeGreaterThan(10);
   });
 
   test('the same job gives the same plan', () => {
