@@ -24,12 +24,12 @@ export const findingLines = ({ findings, arrangement, plan }: Drawn): string[] =
 /** "sews on 2 foundations, and no fewer will do" */
 export function verdictText({ verdict, sections, provenLeast, atLeast }: SewingPlan): string {
   const foundations = counted(sections.length, 'foundation', 'foundations');
-  const fewer = provenLeast ? 'no fewer will do' : `whether ${atLeast} would do is not proved`;
+  const fewer = provenLeast ? 'and no fewer will do' : `but fewer may do, from ${atLeast} up`;
   switch (verdict) {
     case 'one foundation':
       return 'sews on one foundation';
     case 'several foundations':
-      return `sews on ${foundations}, and ${fewer}`;
+      return `sews on ${foundations}, ${fewer}`;
     case 'partial seams':
       return `sews with partial seams only, on ${foundations}`;
     case 'not sewable':
