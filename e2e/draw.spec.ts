@@ -1,5 +1,5 @@
 import { goTo, open, stop, verdict } from './support/app.ts';
-import { Crosshair, drag, press, tabToDrawing, takeUp } from './support/draw.ts';
+import { Crosshair, drag, onPage, press, tabToDrawing, takeUp, viewOf } from './support/draw.ts';
 import { HOUSE, HOUSE_LINES, measureHouse } from './support/house.ts';
 import { expect, test } from './support/test.ts';
 
@@ -104,4 +104,20 @@ test('sizes take what people type, and refuse the rest beside the field', async 
   await width.press('Escape');
   await expect(width).toHaveValue('6 in');
   await expect(stop(page, 'Paper')).toContainText('sheet');
+});
+
+test('the wheel zooms about the pointer, and the keys zoom, move and fit', async ({ page }) => {
+  await open(page);
+  const fitting = await viewOf(page);
+  const corner = await onPage(page, [6, 6]);
+  await page.mouse.move(corner.x, corner.y);
+  await page.mouse.wheel(0, -400);
+  await expect.poll(async () => (await viewOf(page)).scale).toBeGreaterThan(fitting.scale * 1.9);
+  const after = await onPage(page, [6, 6]);
+  expect(Math.hypot(after.x - corner.x, after.y - corner.y)).toBeLessThan(1);
+  await tabToDrawing(page);
+  await page.keyboard.press('+');
+  expect((await viewOf(page)).scale).toBeGreaterThan(fitting.scale * 2.4);
+  await page.keyboard.press('0');
+  expect(await viewOf(page)).toEqual(fitting);
 });

@@ -6,12 +6,19 @@ export type Place = readonly [x: number, y: number];
 
 const canvas = (page: Page) => page.getByRole('application', { name: 'Drawing of the block' });
 
-/** Where a place of the block is on the page, CSS pixels. */
-async function onPage(page: Page, [x, y]: Place): Promise<{ x: number; y: number }> {
-  const box = await canvas(page).boundingBox();
+/** Where the block lies on the canvas: pixels per inch, and its origin in pixels. */
+export async function viewOf(page: Page): Promise<{ scale: number; left: number; top: number }> {
   const view = await canvas(page).getAttribute('data-view');
-  if (box === null || view === null) throw new Error('The drawing is not on the screen');
+  if (view === null) throw new Error('The drawing is not on the screen');
   const [scale, left, top] = view.split(' ').map(Number) as [number, number, number];
+  return { scale, left, top };
+}
+
+/** Where a place of the block is on the page, CSS pixels. */
+export async function onPage(page: Page, [x, y]: Place): Promise<{ x: number; y: number }> {
+  const { scale, left, top } = await viewOf(page);
+  const box = await canvas(page).boundingBox();
+  if (box === null) throw new Error('The drawing is not on the screen');
   return { x: box.x + left + x * scale, y: box.y + top + y * scale };
 }
 
