@@ -1,5 +1,6 @@
 import type { Touching } from './contact.ts';
 import { maskOf, type Region } from './region.ts';
+import { mayCut, type Will } from './will.ts';
 
 /** A stretch of one line right across a region, from its boundary to its boundary. */
 export interface Run {
@@ -98,6 +99,7 @@ export function someCut(
   touching: Touching,
   region: Region,
   isCrossing: (vertex: number) => boolean,
+  will: Will,
 ): Cut | null {
   const mask = maskOf(touching, region);
   const rated = runsAcross(touching, region, mask).map((run) => ({
@@ -107,7 +109,7 @@ export function someCut(
   rated.sort((r, s) => s.crossings - r.crossings || r.run.edges.length - s.run.edges.length);
   for (const { run } of rated) {
     const parts = partsBeside(touching, region, mask, run);
-    if (parts !== null) return { run, parts };
+    if (parts !== null && mayCut(will, parts[0])) return { run, parts };
   }
   return null;
 }

@@ -1,6 +1,7 @@
 import FlatQueue from 'flatqueue';
 import type { Touching } from './contact.ts';
 import { holdsWithout, maskOf, type Region } from './region.ts';
+import { mayBeSection, NO_WILL, type Will } from './will.ts';
 
 /** The outcome of taking patches off a region for as long as one comes off. */
 export interface Peeling {
@@ -17,9 +18,12 @@ export interface Peeling {
  * No search is needed: a patch that comes off a set comes off every smaller connected set in which it still touches
  * something, so whichever is taken first, the same core is left (the orders form an antimatroid: Korte, Lovász,
  * Schrader, Greedoids, 1991; from memory). With a queue over contacts the cost grows with the number of edges.
+ *
+ * The maker's will changes nothing of that: a patch that is to be first never comes off, one that is to be sewn before
+ * others does not while they are there, and neither is ever taken back.
  */
-export function peel(touching: Touching, region: Region): Peeling {
-  const state = new PeelState(touching, region);
+export function peel(touching: Touching, region: Region, will: Will = NO_WILL): Peeling {
+  const state = new PeelState(touching, region, will);
   const queue = region.filter((p) => state.touchesOnOneLine(p));
   const taken: number[] = [];
   for (let p = queue.pop(); p !== undefined; p = queue.pop()) {
@@ -36,8 +40,13 @@ export function peel(touching: Touching, region: Region): Peeling {
  *
  * @param rank of a patch; high ranks come off early, so they are sewn late
  */
-export function peelNearby(touching: Touching, region: Region, rank: (patch: number) => number): Peeling {
-  const state = new PeelState(touching, region);
+export function peelNearby(
+  touching: Touching,
+  region: Region,
+  rank: (patch: number) => number,
+  will: Will = NO_WILL,
+): Peeling {
+  const state = new PeelState(touching, region, will);
   const queue = new FlatQueue<number>();
   const push = (p: number) => queue.push(p, -rank(p));
   for (const p of region) if (state.touchesOnOneLine(p)) push(p);
@@ -75,6 +84,7 @@ class PeelState {
   constructor(
     private readonly touching: Touching,
     private readonly region: Region,
+    private readonly will: Will,
   ) {
     this.mask = maskOf(touching, region);
     this.linesLeft = new Int32Array(touching.count);
@@ -100,6 +110,8 @@ class PeelState {
     return (
       this.left > 1 &&
       this.touchesOnOneLine(patch) &&
+      !this.will.firsts.has(patch) &&
+      !this.will.before.get(patch)?.some((later) => this.has(later)) &&
       holdsWithout(this.touching, this.region, this.mask, patch)
     );
   }
@@ -120,9 +132,12 @@ class PeelState {
       if (this.edgesLeft[neighbour]![slot] === 0) this.linesLeft[neighbour]! -= 1;
       if (this.linesLeft[neighbour] === 1) mayComeOff(neighbour);
     }
+    for (const [earlier, later] of this.will.before) {
+      if (later.includes(patch) && this.touchesOnOneLine(earlier)) mayComeOff(earlier);
+    }
   }
 }
 
-/** Whether a connected region is good on one foundation. */
-export const isOneFoundation = (touching: Touching, region: Region): boolean =>
-  peel(touching, region).core.length === 1;
+/** Whether a connected region is good on one foundation, as the maker wants it. */
+export const isOneFoundation = (touching: Touching, region: Region, will: Will = NO_WILL): boolean =>
+  mayBeSection(will, region) && peel(touching, region, will).core.length === 1;

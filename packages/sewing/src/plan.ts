@@ -1,11 +1,13 @@
 import type { Arrangement, Finding } from '@seamwright/arrangement';
-import { type Assembly, assemble, SEARCH_EFFORT } from './assembly.ts';
+import { assemble } from './assemble.ts';
+import type { Assembly } from './assembly.ts';
 import { runOf, type Touching, touching as touchingOf } from './contact.ts';
 import { crossingsOf } from './crossings.ts';
 import { interlockedCore } from './interlock.ts';
 import { letterOf, unitName } from './letters.ts';
 import { sewSection } from './order.ts';
 import { maskOf, type Region } from './region.ts';
+import { SEARCH_EFFORT } from './search.ts';
 import type { Join, Section, SewingPlan } from './types.ts';
 
 export interface PlanOptions {
@@ -26,7 +28,7 @@ export function planSewing(
 ): SewingPlan {
   const touching = touchingOf(arrangement);
   const all: Region = arrangement.patches.map(({ index }) => index);
-  const { assembly, sewable, atLeast } = assemble(touching, crossingsOf(arrangement), all, effort);
+  const { assembly, sewable, atLeast } = assemble(touching, crossingsOf(arrangement), all, { effort });
   const writer = new PlanWriter(arrangement, touching);
   writer.write(assembly);
   const { sections, joins, unheld } = writer;

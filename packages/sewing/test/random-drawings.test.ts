@@ -2,7 +2,7 @@ import { arrange, drawingFromSegments } from '@seamwright/arrangement';
 import type { Segment } from '@seamwright/geometry';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { assemble } from '../src/assembly.ts';
+import { assemble } from '../src/assemble.ts';
 import { touching } from '../src/contact.ts';
 import { crossingsOf } from '../src/crossings.ts';
 import { planSewing, replay, sewingReport } from '../src/index.ts';
@@ -125,13 +125,13 @@ describe('random drawings', () => {
         const contacts = touching(arrangement);
         const crossings = crossingsOf(arrangement);
         const region = contacts.contacts.map((_, i) => i);
-        const quick = assemble(contacts, crossings, region, 0);
+        const quick = assemble(contacts, crossings, region, { effort: 0 });
         const full = assemble(contacts, crossings, region);
         expect(quick.sewable).toBe(full.sewable);
         if (!full.sewable) return;
-        expect(full.atLeast).toBe(full.assembly.cost);
-        expect(quick.atLeast).toBeLessThanOrEqual(full.assembly.cost);
-        expect(quick.assembly.cost).toBeGreaterThanOrEqual(full.assembly.cost);
+        expect(full.atLeast).toBe(full.assembly.foundations);
+        expect(quick.atLeast).toBeLessThanOrEqual(full.assembly.foundations);
+        expect(quick.assembly.foundations).toBeGreaterThanOrEqual(full.assembly.foundations);
       }),
       { seed: 22, numRuns: 200 },
     );
