@@ -37,7 +37,7 @@ test('before the first answer it waits', () => {
 test('an undivided block is one foundation, and is told how to go on', () => {
   const words = verdictWords(studyOf());
   expect(words.short).toBe('Sews on one foundation: a single patch');
-  expect(words.long.join(' ')).toContain('Draw a split');
+  expect(words.long.join(' ')).toContain('Draw a line');
 });
 
 test('one foundation; names count the patches in piecing order', () => {

@@ -47,7 +47,7 @@ function planWords(plan: SewingPlan, patches: number): VerdictWords {
         ? {
             sign: 'good',
             short: 'Sews on one foundation: a single patch',
-            long: ['The block is not divided yet. Draw a split from edge to edge to divide it.'],
+            long: ['The block is not divided yet. Draw a line from edge to edge to divide it.'],
           }
         : {
             sign: 'good',
@@ -81,7 +81,7 @@ function planWords(plan: SewingPlan, patches: number): VerdictWords {
         sign: 'wrong',
         short: 'Cannot be sewn with straight seams',
         long: [
-          'There is no order in which every seam is one straight line. Change or add splits where the findings say.',
+          'There is no order in which every seam is one straight line. Change or add lines where the findings say.',
         ],
       };
   }
