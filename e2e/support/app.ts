@@ -1,4 +1,3 @@
-import { fileURLToPath } from 'node:url';
 import { expect, type Locator, type Page } from '@playwright/test';
 
 /** The ways of a person through the application, by the names that everything has on the screen. */
@@ -67,7 +66,3 @@ export async function choose(
 
 /** The sentence that says what could not be done. */
 export const problem = (page: Page): Locator => page.getByRole('alert').filter({ hasText: /\S/ });
-
-/** A file of the repository. */
-export const inRepository = (name: string): string =>
-  fileURLToPath(new URL(`../../${name}`, import.meta.url));

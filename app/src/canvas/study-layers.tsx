@@ -1,3 +1,4 @@
+import type { ReactNode } from 'react';
 import type { Study } from '../study/study.ts';
 import { FindingMark } from './finding-mark.tsx';
 import { inFront, PatchEdge, PatchFill, PatchName, PatchSelection, type Place } from './patch-shape.tsx';
@@ -7,8 +8,13 @@ interface StudyProps {
   readonly place?: Place;
 }
 
+interface StudiedPatchesProps extends StudyProps {
+  /** What lies on the fills and under the seams and names. */
+  readonly children?: ReactNode;
+}
+
 /** The studied block: fills, seams and names, one small component for each patch. Goes into the still layer. */
-export function StudiedPatches({ study, place = inFront }: StudyProps) {
+export function StudiedPatches({ study, place = inFront, children }: StudiedPatchesProps) {
   const patches = study.arrangement?.patches ?? [];
   return (
     <>
@@ -20,6 +26,7 @@ export function StudiedPatches({ study, place = inFront }: StudyProps) {
           place={place}
         />
       ))}
+      {children}
       {patches.map((patch) => (
         <PatchEdge key={patch.index} patch={patch} place={place} />
       ))}

@@ -18,7 +18,11 @@ const LONGEST_NAME = 180;
 
 /** A file name made of a title: `The reading room, quilt.pdf`. */
 export function fileName(title: string, ending: string): string {
-  let name = title.replace(REFUSED, ' ').replace(/\s+/g, ' ').trim().replace(/^[.\s]+/, '');
+  let name = title
+    .replace(REFUSED, ' ')
+    .replace(/\s+/g, ' ')
+    .trim()
+    .replace(/^[.\s]+/, '');
   const bytes = (text: string) => new TextEncoder().encode(text).length;
   while (bytes(name) > LONGEST_NAME) name = [...name].slice(0, -1).join('');
   return `${name === '' ? 'pattern' : name.trim()}${ending}`;

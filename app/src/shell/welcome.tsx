@@ -13,10 +13,7 @@ export function Welcome() {
   if (!empty || closed) return null;
   return (
     <aside className={styles.welcome} aria-label="To begin with">
-      <p>
-        Here is an empty block. Draw a line from edge to edge, and see at once whether it can be sewn and in
-        what order.
-      </p>
+      <p>Here is an empty block: draw a line from edge to edge. Or</p>
       <div className={styles.choices}>
         <Button icon={Ship} onClick={() => void openDemo()}>
           Look at the demo pattern

@@ -6,7 +6,7 @@ import { openBlock } from './places.ts';
 import { currentBlock, pattern, useWork } from './work.ts';
 
 /** Adds a block after the open one, and opens it. */
-export function addBlock(label: string, block: Block): void {
+function addBlock(label: string, block: Block): void {
   const open = currentBlock(useWork.getState());
   changePattern(label, (before) => {
     const at = before.blocks.indexOf(open) + 1;

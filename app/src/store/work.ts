@@ -31,7 +31,7 @@ export interface Printing {
   readonly scale: number;
 }
 
-export const AS_DRAWN: Printing = { copies: 1, scale: 1 };
+const AS_DRAWN: Printing = { copies: 1, scale: 1 };
 
 export interface Work {
   /** Under which name the browser keeps this work; see `keeping/`. */

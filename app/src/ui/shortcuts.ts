@@ -48,7 +48,7 @@ export function useShortcuts(group: string, shortcuts: readonly Shortcut[]): voi
   }, [group, names]);
 }
 
-export const isMac = /Mac|iP(hone|ad)/.test(navigator.platform);
+const isMac = /Mac|iP(hone|ad)/.test(navigator.platform);
 
 /** `Mod+z` as the maker's keyboard names it: `Ctrl+Z`, `⌘Z`. */
 export function keyName(keys: string): string {
@@ -76,7 +76,7 @@ function matches(event: KeyboardEvent, keys: string): boolean {
 }
 
 /** Whether one character alone does it: those keys can be switched off. */
-export const isSingle = (keys: string): boolean => [...keys].length === 1;
+const isSingle = (keys: string): boolean => [...keys].length === 1;
 
 /** Where typed characters belong to the field and not to us. */
 const typing = (target: EventTarget | null): boolean =>
