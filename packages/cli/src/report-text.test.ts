@@ -19,6 +19,8 @@ const plan = (
   })),
   joins: [],
   unheld: [],
+  figures: { foundations: sections, matchPoints: 0, templates: sections, joinLength: 0 },
+  conflict: [],
   findings: [],
   ...least,
 });

@@ -1,6 +1,8 @@
+import type { Arrangement } from '@seamwright/arrangement';
 import { type Assembly, isSewable } from './assembly.ts';
 import type { Touching } from './contact.ts';
 import type { Crossing } from './crossings.ts';
+import { Refinement, type Wish } from './refine.ts';
 import type { Region } from './region.ts';
 import { SEARCH_EFFORT, Search } from './search.ts';
 import { NO_WILL, type Will } from './will.ts';
@@ -12,26 +14,40 @@ export interface AssemblyResult {
   readonly sewable: boolean;
   /** No assembly has fewer foundations. */
   readonly atLeast: number;
-  /** Not sewable is proved (with patches to be kept together it may only be that none was found). */
-  readonly settled: boolean;
+}
+
+export interface AssembleOptions {
+  readonly effort?: number;
+  readonly will?: Will;
+  readonly wish?: Wish;
+}
+
+/** A block as the search sees it. */
+export interface Joinery {
+  readonly arrangement: Arrangement;
+  readonly touching: Touching;
+  readonly crossings: readonly Crossing[];
 }
 
 /**
- * The assembly of a connected region with the fewest foundations; exact as far as the effort reaches, and honest
- * about it.
+ * The assembly of a connected region with the fewest foundations, and of those the best by its other figures; exact as
+ * far as the effort reaches, and honest about it.
  */
 export function assemble(
-  touching: Touching,
-  crossings: readonly Crossing[],
+  { arrangement, touching, crossings }: Joinery,
   region: Region,
-  { effort = SEARCH_EFFORT, will = NO_WILL }: { effort?: number; will?: Will } = {},
+  { effort = SEARCH_EFFORT, will = NO_WILL, wish = 'fewest foundations' }: AssembleOptions = {},
 ): AssemblyResult {
   const search = new Search(touching, crossings, will, effort);
   const quick = search.anyAssembly(region);
-  if (!isSewable(quick) && will.together.length === 0) {
-    return { assembly: quick, sewable: false, atLeast: 0, settled: true };
-  }
+  // Unless patches are to stay together, any cut is safe, so being stuck once is proof.
+  if (!isSewable(quick) && will.together.length === 0) return { assembly: quick, sewable: false, atLeast: 0 };
+
   const { assembly, atLeast } = search.fewest(region, quick);
-  const sewable = isSewable(assembly);
-  return { assembly, sewable, atLeast: sewable ? atLeast : 0, settled: sewable || !search.spent };
+  if (!isSewable(assembly)) return { assembly, sewable: false, atLeast: 0 };
+  if (assembly.kind === 'section') return { assembly, sewable: true, atLeast };
+  if (search.spent) return { assembly, sewable: true, atLeast };
+  search.grant(effort);
+  const refined = new Refinement(arrangement, search, wish).refine(region);
+  return { assembly: refined ?? assembly, sewable: true, atLeast };
 }

@@ -1,18 +1,25 @@
 import type { Arrangement, Finding } from '@seamwright/arrangement';
-import { assemble } from './assemble.ts';
-import type { Assembly } from './assembly.ts';
-import { runOf, type Touching, touching as touchingOf } from './contact.ts';
+import { assemble, type Joinery } from './assemble.ts';
+import { leavesOf } from './assembly.ts';
+import { letterConflict, smallestConflict } from './conflict.ts';
+import { touching as touchingOf } from './contact.ts';
 import { crossingsOf } from './crossings.ts';
 import { interlockedCore } from './interlock.ts';
-import { letterOf, unitName } from './letters.ts';
-import { sewSection } from './order.ts';
-import { maskOf, type Region } from './region.ts';
+import type { Wish } from './refine.ts';
+import type { Region } from './region.ts';
 import { SEARCH_EFFORT } from './search.ts';
-import type { Join, Section, SewingPlan } from './types.ts';
+import type { Pin, SewingPlan } from './types.ts';
+import { willOf } from './will.ts';
+import { writePlan } from './write-plan.ts';
 
 export interface PlanOptions {
   /** How long to look for fewer foundations; see {@link SEARCH_EFFORT}. 0 gives the first answer that stands. */
   readonly effort?: number;
+  /** What the maker wants. Pins on patches that do not exist are left out. */
+  readonly pins?: readonly Pin[];
+  /** No section has more patches than this. */
+  readonly largestSection?: number;
+  readonly wish?: Wish;
 }
 
 /**
@@ -20,104 +27,73 @@ export interface PlanOptions {
  * stands in the way.
  *
  * Every answer holds: the orders and joins are good ones. `provenLeast` says whether fewer foundations are proved
- * impossible; `atLeast` is the proved bound.
+ * impossible (under the maker's pins); `atLeast` is the proved bound. Pins that cannot hold together are named in
+ * `conflict` and left out.
  */
-export function planSewing(
-  arrangement: Arrangement,
-  { effort = SEARCH_EFFORT }: PlanOptions = {},
-): SewingPlan {
+export function planSewing(arrangement: Arrangement, options: PlanOptions = {}): SewingPlan {
+  const {
+    effort = SEARCH_EFFORT,
+    largestSection = Number.POSITIVE_INFINITY,
+    wish = 'fewest foundations',
+  } = options;
   const touching = touchingOf(arrangement);
+  const joinery: Joinery = { arrangement, touching, crossings: crossingsOf(arrangement) };
   const all: Region = arrangement.patches.map(({ index }) => index);
-  const { assembly, sewable, atLeast } = assemble(touching, crossingsOf(arrangement), all, { effort });
-  const writer = new PlanWriter(arrangement, touching);
-  writer.write(assembly);
-  const { sections, joins, unheld } = writer;
-  if (!sewable) {
-    return {
-      verdict: 'not sewable',
-      provenLeast: true,
-      atLeast: 0,
-      sections,
-      joins,
-      unheld,
-      findings: writer.stuck.map((region) => interlocked(arrangement, interlockedCore(touching, region))),
-    };
+
+  let pins = (options.pins ?? []).filter((pin) => patchesOf(pin).every((p) => all[p] === p));
+  const conflict: Pin[] = [];
+  let result = assemble(joinery, all, { effort, will: willOf(pins, largestSection), wish });
+  while (!result.sewable && pins.length > 0) {
+    if (!assemble(joinery, all, { effort: 0 }).sewable) break;
+    const clash = smallestConflict(joinery, all, pins, largestSection);
+    conflict.push(...clash);
+    pins = pins.filter((pin) => !clash.includes(pin));
+    result = assemble(joinery, all, { effort, will: willOf(pins, largestSection), wish });
   }
+  const parts = leavesOf(result.assembly).map(({ patches }) => patches);
+  const letterPins = pins.filter((pin) => pin.kind === 'letter');
+  const letterClash = letterConflict(parts, letterPins);
+  conflict.push(...letterClash);
+  const letters = new Map(
+    letterPins.filter((pin) => !letterClash.includes(pin)).map(({ patch, letter }) => [patch, letter]),
+  );
+
+  const written = writePlan(arrangement, touching, result.assembly, willOf(pins, largestSection), letters);
+  const { sections, joins, figures, stuck } = written;
   return {
-    verdict: sections.length === 1 ? 'one foundation' : 'several foundations',
-    provenLeast: atLeast === sections.length,
-    atLeast,
+    verdict: !result.sewable
+      ? 'not sewable'
+      : sections.length === 1
+        ? 'one foundation'
+        : 'several foundations',
+    provenLeast: !result.sewable || result.atLeast === sections.length,
+    atLeast: result.atLeast,
     sections,
     joins,
-    unheld,
-    findings: [],
+    unheld: stuck.flat(),
+    figures,
+    conflict,
+    findings: result.sewable
+      ? []
+      : stuck.map((region) => interlocked(arrangement, interlockedCore(touching, region))),
   };
 }
 
-/** Names sections and joins in working order: from the top left of the block, smaller units before what they make. */
-class PlanWriter {
-  readonly sections: Section[] = [];
-  readonly joins: Join[] = [];
-  readonly unheld: number[] = [];
-  readonly stuck: Region[] = [];
-
-  constructor(
-    private readonly arrangement: Arrangement,
-    private readonly touching: Touching,
-  ) {}
-
-  /** @returns the unit's letters and patches, or null where it holds something that cannot be sewn */
-  write(assembly: Assembly): { letters: string[]; patches: Region } | null {
-    if (assembly.kind === 'stuck') {
-      this.stuck.push(assembly.patches);
-      this.unheld.push(...assembly.patches);
-      return null;
-    }
-    if (assembly.kind === 'section') {
-      const letter = letterOf(this.sections.length);
-      this.sections.push(sewSection(this.arrangement, this.touching, assembly.patches, letter));
-      return { letters: [letter], patches: assembly.patches };
-    }
-    // Patches are numbered from the top left.
-    const [first, second] = [...assembly.units].sort((u, v) => leastPatch(u) - leastPatch(v));
-    const a = this.write(first!);
-    const b = this.write(second!);
-    if (a === null || b === null) return null;
-    const letters = [...a.letters, ...b.letters];
-    this.joins.push({
-      units: [unitName(a.letters), unitName(b.letters)],
-      makes: unitName(letters),
-      seam: this.seamBetween(a.patches, b.patches, assembly.line),
-      line: assembly.line,
-      partial: false,
-    });
-    return { letters, patches: [...a.patches, ...b.patches] };
-  }
-
-  private seamBetween(a: Region, b: Region, line: number): Join['seam'] {
-    const inB = maskOf(this.touching, b);
-    const edges = a.flatMap((p) =>
-      this.touching.contacts[p]!.filter(({ neighbour }) => inB[neighbour] === 1).map(({ edge }) => edge),
-    );
-    return runOf(this.arrangement, line, edges);
-  }
-}
-
-function leastPatch(assembly: Assembly): number {
-  return assembly.kind === 'join'
-    ? Math.min(leastPatch(assembly.units[0]), leastPatch(assembly.units[1]))
-    : assembly.patches[0]!;
-}
+const patchesOf = (pin: Pin): readonly number[] =>
+  pin.kind === 'together' || pin.kind === 'apart'
+    ? pin.patches
+    : pin.kind === 'before'
+      ? [pin.patch, pin.than]
+      : [pin.patch];
 
 function interlocked(arrangement: Arrangement, core: Region): Finding {
-  const hearts = core.map((p) => arrangement.patches[p]!.heart);
   return {
     kind: 'interlocked',
     severity: 'error',
     message:
       `${core.length} patches hold each other: every seam between them ends on another, so none can be sewn last. ` +
       'Let one of these seams run through to the edge or to the next line.',
-    at: hearts,
+    at: core.map((p) => arrangement.patches[p]!.heart),
     lines: [],
     repairs: [],
   };

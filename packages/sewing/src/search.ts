@@ -55,6 +55,11 @@ export class Search {
     return this.effort <= 0;
   }
 
+  /** Starts a new piece of work, with what is known already and an effort of its own. */
+  grant(effort: number): void {
+    this.effort = effort;
+  }
+
   isSection(region: Region): boolean {
     return isOneFoundation(this.touching, region, this.will);
   }

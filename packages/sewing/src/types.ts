@@ -1,5 +1,5 @@
 import type { Finding } from '@seamwright/arrangement';
-import type { Polygon, Segment } from '@seamwright/geometry';
+import type { Polygon, Segment, Transform } from '@seamwright/geometry';
 
 export type Verdict = 'one foundation' | 'several foundations' | 'partial seams' | 'not sewable';
 
@@ -22,6 +22,13 @@ export interface Section {
   readonly outline: Polygon;
   /** Vertices along the outline (indices), clockwise, straight-through ones too: where match points are looked for. */
   readonly ring: readonly number[];
+  /** Set where the section is a turned or mirrored copy of an earlier one: same patches, same order, one template. */
+  readonly copyOf?: {
+    readonly letter: string;
+    readonly mirrored: boolean;
+    /** Carries the earlier section on to this one, inches on the block. */
+    readonly transform: Transform;
+  };
 }
 
 /** Sewing two finished units together along one straight seam. */
@@ -68,6 +75,17 @@ export interface OrderCosts {
 /** How much each cost counts. */
 export type OrderWeights = { readonly [K in keyof OrderCosts]: number };
 
+/** The figures by which plans are compared. */
+export interface Figures {
+  readonly foundations: number;
+  /** Points that must meet when sections are joined: vertices inside the joins. */
+  readonly matchPoints: number;
+  /** Different foundations; turned and mirrored copies share one template. */
+  readonly templates: number;
+  /** Inches of seam between sections. */
+  readonly joinLength: number;
+}
+
 /** How a block is sewn. */
 export interface SewingPlan {
   readonly verdict: Verdict;
@@ -80,6 +98,9 @@ export interface SewingPlan {
   readonly joins: readonly Join[];
   /** Patches that no foundation holds (only where the verdict is `not sewable`). */
   readonly unheld: readonly number[];
+  readonly figures: Figures;
+  /** Pins that cannot hold together: the smallest such set that was found. The plan leaves them out. */
+  readonly conflict: readonly Pin[];
   /** What stands in the way; the arrangement's own findings are not repeated here. */
   readonly findings: readonly Finding[];
 }

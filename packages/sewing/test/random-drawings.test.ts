@@ -123,10 +123,10 @@ describe('random drawings', () => {
       fc.property(splits, (segments) => {
         const arrangement = arranged(segments);
         const contacts = touching(arrangement);
-        const crossings = crossingsOf(arrangement);
+        const joinery = { arrangement, touching: contacts, crossings: crossingsOf(arrangement) };
         const region = contacts.contacts.map((_, i) => i);
-        const quick = assemble(contacts, crossings, region, { effort: 0 });
-        const full = assemble(contacts, crossings, region);
+        const quick = assemble(joinery, region, { effort: 0 });
+        const full = assemble(joinery, region);
         expect(quick.sewable).toBe(full.sewable);
         if (!full.sewable) return;
         expect(full.atLeast).toBe(full.assembly.foundations);

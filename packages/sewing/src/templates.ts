@@ -1,0 +1,108 @@
+import { type Arrangement, boundaryRing, cornersOfRing } from '@seamwright/arrangement';
+import {
+  area,
+  distance,
+  type Point,
+  type Polygon,
+  perimeter,
+  STRAIGHT_WITHIN,
+  type Transform,
+  transformPoint,
+} from '@seamwright/geometry';
+import type { Region } from './region.ts';
+
+/** How one section is a copy of another: the same template, turned and perhaps mirrored. */
+export interface Copy {
+  /** Carries the template's shape on to the copy, inches on the block. */
+  readonly transform: Transform;
+  readonly mirrored: boolean;
+  /** For each patch of the template, the patch of the copy that is its image. */
+  readonly imageOf: ReadonlyMap<number, number>;
+}
+
+/** A set of patches seen as a shape of its own. */
+export interface Shape {
+  readonly patches: Region;
+  readonly outline: Polygon;
+}
+
+export function shapeOf(arrangement: Arrangement, patches: Region): Shape {
+  return { patches, outline: cornersOfRing(arrangement, boundaryRing(arrangement, new Set(patches))) };
+}
+
+/**
+ * How `copy` is a copy of `template`, or null when it is none: every way to lay one outline on the other is tried, and
+ * all patches must then fit within {@link STRAIGHT_WITHIN}. Of several ways, an unmirrored one comes first.
+ */
+export function findCopy(arrangement: Arrangement, template: Shape, copy: Shape): Copy | null {
+  const n = template.outline.length;
+  if (copy.outline.length !== n || copy.patches.length !== template.patches.length) return null;
+  const size = perimeter(template.outline);
+  if (Math.abs(perimeter(copy.outline) - size) > n * STRAIGHT_WITHIN) return null;
+  if (Math.abs(area(copy.outline) - area(template.outline)) > size * STRAIGHT_WITHIN) return null;
+
+  for (const mirrored of [false, true]) {
+    // A mirror image runs the other way round.
+    const target = mirrored ? [...copy.outline].reverse() : copy.outline;
+    for (let shift = 0; shift < n; shift += 1) {
+      const at = (i: number) => target[(i + shift) % n]!;
+      const transform = rigidMotion(template.outline[0]!, template.outline[1]!, at(0), at(1), mirrored);
+      if (template.outline.some((p, i) => distance(transformPoint(transform, p), at(i)) > STRAIGHT_WITHIN))
+        continue;
+      const imageOf = matchPatches(arrangement, template.patches, copy.patches, transform);
+      if (imageOf !== null) return { transform, mirrored, imageOf };
+    }
+  }
+  return null;
+}
+
+/** The motion that carries a on to `toA` and the direction a → b on to `toA` → `toB`. */
+function rigidMotion(a: Point, b: Point, toA: Point, toB: Point, mirrored: boolean): Transform {
+  const from = Math.atan2(b.y - a.y, b.x - a.x);
+  const to = Math.atan2(toB.y - toA.y, toB.x - toA.x);
+  const angle = mirrored ? to + from : to - from;
+  const [cos, sin] = [Math.cos(angle), Math.sin(angle)];
+  const [c, d] = mirrored ? [sin, -cos] : [-sin, cos];
+  return { a: cos, b: sin, c, d, e: toA.x - cos * a.x - c * a.y, f: toA.y - sin * a.x - d * a.y };
+}
+
+function matchPatches(
+  arrangement: Arrangement,
+  template: Region,
+  copy: Region,
+  transform: Transform,
+): Map<number, number> | null {
+  const polygonOf = (p: number) => arrangement.patches[p]!.polygon;
+  const left = new Set(copy);
+  const imageOf = new Map<number, number>();
+  for (const p of template) {
+    const image = polygonOf(p).map((corner) => transformPoint(transform, corner));
+    const found = [...left].find((q) => sameCorners(image, polygonOf(q)));
+    if (found === undefined) return null;
+    left.delete(found);
+    imageOf.set(p, found);
+  }
+  return imageOf;
+}
+
+/** Whether two polygons have the same corners, in whichever order; enough for shapes that are cut by straight lines. */
+const sameCorners = (image: Polygon, polygon: Polygon): boolean =>
+  image.length === polygon.length &&
+  image.every((p) => polygon.some((q) => distance(p, q) <= 2 * STRAIGHT_WITHIN));
+
+/** Numbers the different templates among shapes as they come: copies have the number of the first of them. */
+export class Templates {
+  private readonly found: Shape[] = [];
+
+  constructor(private readonly arrangement: Arrangement) {}
+
+  /** The template's number, and how the shape is a copy of it; null where it is the first. */
+  classify(shape: Shape): { template: number; copy: Copy | null } {
+    for (const [template, first] of this.found.entries()) {
+      const copy = findCopy(this.arrangement, first, shape);
+      if (copy !== null) return { template, copy };
+    }
+    this.found.push(shape);
+    return { template: this.found.length - 1, copy: null };
+  }
+}

@@ -1,0 +1,141 @@
+import type { Arrangement } from '@seamwright/arrangement';
+import { distance } from '@seamwright/geometry';
+import type { Assembly } from './assembly.ts';
+import { leavesOf } from './assembly.ts';
+import { runOf, type Touching } from './contact.ts';
+import { letterOf, unitName } from './letters.ts';
+import { sectionInOrder, sewSection } from './order.ts';
+import { maskOf, type Region } from './region.ts';
+import { shapeOf, Templates } from './templates.ts';
+import type { Figures, Join, Section } from './types.ts';
+import type { Will } from './will.ts';
+
+/** An assembly with letters, orders and joins: what the maker works by. */
+export interface WrittenPlan {
+  readonly sections: readonly Section[];
+  readonly joins: readonly Join[];
+  readonly figures: Figures;
+  /** Parts that cannot be sewn. */
+  readonly stuck: readonly Region[];
+}
+
+/**
+ * Names sections and joins in working order: from the top left of the block, smaller units before what they make.
+ *
+ * @param letters the letters that the maker wants, by patch
+ */
+export function writePlan(
+  arrangement: Arrangement,
+  touching: Touching,
+  assembly: Assembly,
+  will: Will,
+  letters: ReadonlyMap<number, string>,
+): WrittenPlan {
+  return new PlanWriter(arrangement, touching, will, letters).write(assembly);
+}
+
+class PlanWriter {
+  private readonly sections: Section[] = [];
+  private readonly joins: Join[] = [];
+  private readonly stuck: Region[] = [];
+  private readonly templates: Templates;
+  private readonly firstOf = new Map<number, Section>();
+  private readonly taken: ReadonlySet<string>;
+  private matchPoints = 0;
+  private nextLetter = 0;
+
+  constructor(
+    private readonly arrangement: Arrangement,
+    private readonly touching: Touching,
+    private readonly will: Will,
+    private readonly letters: ReadonlyMap<number, string>,
+  ) {
+    this.templates = new Templates(arrangement);
+    this.taken = new Set(letters.values());
+  }
+
+  write(assembly: Assembly): WrittenPlan {
+    this.unit(assembly);
+    const { sections, joins, stuck, matchPoints } = this;
+    const figures = {
+      foundations: sections.length,
+      matchPoints,
+      templates: this.firstOf.size,
+      joinLength: joins.reduce((sum, { seam }) => sum + distance(seam.a, seam.b), 0),
+    };
+    return { sections, joins, figures, stuck };
+  }
+
+  /** @returns the unit's letters and patches, or null where it holds something that cannot be sewn */
+  private unit(assembly: Assembly): { letters: string[]; patches: Region } | null {
+    if (assembly.kind === 'stuck') {
+      this.stuck.push(assembly.patches);
+      return null;
+    }
+    if (assembly.kind === 'section') {
+      const section = this.section(assembly.patches);
+      this.sections.push(section);
+      return { letters: [section.letter], patches: assembly.patches };
+    }
+    // Patches are numbered from the top left.
+    const [first, second] = [...assembly.units].sort((u, v) => leastPatch(u) - leastPatch(v));
+    const a = this.unit(first!);
+    const b = this.unit(second!);
+    if (a === null || b === null) return null;
+    const letters = [...a.letters, ...b.letters];
+    const { seam, inner } = this.seamBetween(a.patches, b.patches, assembly.line);
+    this.matchPoints += inner;
+    this.joins.push({
+      units: [unitName(a.letters), unitName(b.letters)],
+      makes: unitName(letters),
+      seam,
+      line: assembly.line,
+      partial: false,
+    });
+    return { letters, patches: [...a.patches, ...b.patches] };
+  }
+
+  private section(patches: Region): Section {
+    const letter = this.letterFor(patches);
+    const section = sewSection(this.arrangement, this.touching, patches, letter, { will: this.will });
+    const { template, copy } = this.templates.classify(shapeOf(this.arrangement, patches));
+    const first = this.firstOf.get(template);
+    if (first === undefined || copy === null) {
+      this.firstOf.set(template, section);
+      return section;
+    }
+    // The maker may want another order here than there.
+    const order = first.order.map((p) => copy.imageOf.get(p)!);
+    const wanted = (p: number) => this.will.firsts.has(p) || this.will.before.has(p);
+    if (patches.some(wanted) || first.order.some(wanted)) return section;
+    return {
+      ...sectionInOrder(this.arrangement, this.touching, order, letter),
+      copyOf: { letter: first.letter, mirrored: copy.mirrored, transform: copy.transform },
+    };
+  }
+
+  private letterFor(patches: Region): string {
+    for (const p of patches) {
+      const wanted = this.letters.get(p);
+      if (wanted !== undefined) return wanted;
+    }
+    let letter: string;
+    do {
+      letter = letterOf(this.nextLetter);
+      this.nextLetter += 1;
+    } while (this.taken.has(letter));
+    return letter;
+  }
+
+  private seamBetween(a: Region, b: Region, line: number): { seam: Join['seam']; inner: number } {
+    const inB = maskOf(this.touching, b);
+    const edges = a.flatMap((p) =>
+      this.touching.contacts[p]!.filter(({ neighbour }) => inB[neighbour] === 1).map(({ edge }) => edge),
+    );
+    return { seam: runOf(this.arrangement, line, edges), inner: edges.length - 1 };
+  }
+}
+
+function leastPatch(assembly: Assembly): number {
+  return Math.min(...leavesOf(assembly).map(({ patches }) => patches[0]!));
+}
