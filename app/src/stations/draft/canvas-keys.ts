@@ -1,7 +1,9 @@
 import type { KeyboardEvent } from 'react';
 import { announce } from '../../store/notices.ts';
+import { selectNothing } from '../../store/selection.ts';
+import { NOTHING, useWork } from '../../store/work.ts';
 import { goCrosshair, pressCrosshair } from './crosshair.ts';
-import { isBusy, send, useHand } from './hand.ts';
+import { deleteChosen, isBusy, send, useHand } from './hand.ts';
 
 const ARROWS = { ArrowLeft: 'left', ArrowRight: 'right', ArrowUp: 'up', ArrowDown: 'down' } as const;
 
@@ -20,10 +22,9 @@ export function drawByKey(event: KeyboardEvent): boolean {
     case 'Escape':
       return goBack();
     case 'Delete':
-      send({ type: 'delete' });
-      return true;
     case 'Backspace':
-      send({ type: useHand.getState().held.tool === 'outline' ? 'back' : 'delete' });
+      if (useHand.getState().held.tool === 'outline') send({ type: 'back' });
+      else deleteChosen();
       return true;
     default:
       return false;
@@ -38,14 +39,17 @@ function enter(): boolean {
   return true;
 }
 
-/** Back by one step; then the crosshair goes, so that the Tab key leaves the drawing; then it is not ours. */
+/**
+ * Back by one step; then the crosshair goes, so that the Tab key leaves the drawing; then what is chosen is let go;
+ * then the key is not ours.
+ */
 function goBack(): boolean {
   const hand = useHand.getState();
   if (isBusy(hand)) send({ type: 'back' });
   else if (hand.crosshair !== null) {
     useHand.setState({ crosshair: null, preview: {} });
     announce('Crosshair away');
-  } else if (hand.held.tool === 'adjust' && hand.preview.over !== undefined) send({ type: 'back' });
+  } else if (useWork.getState().selection !== NOTHING) selectNothing();
   else return false;
   return true;
 }

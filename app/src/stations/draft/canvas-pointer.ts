@@ -1,6 +1,6 @@
 import { patchAt } from '../../canvas/patch-at.ts';
 import type { CanvasPointer } from '../../canvas/pointer.ts';
-import { select } from '../../store/selection.ts';
+import { select, selectNothing } from '../../store/selection.ts';
 import { useWork } from '../../store/work.ts';
 import { send, useHand } from './hand.ts';
 
@@ -46,5 +46,6 @@ function choosePatch(at: CanvasPointer['at']): void {
   const arrangement = study?.arrangement ?? null;
   const patch = arrangement === null ? undefined : patchAt(arrangement, at);
   const record = patch === undefined ? undefined : study?.records[patch.index];
-  select(record === undefined ? {} : { patches: [record.id] });
+  if (record === undefined) selectNothing();
+  else select({ patches: [record.id] });
 }

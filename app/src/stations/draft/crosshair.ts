@@ -3,8 +3,8 @@ import { MM_PER_INCH, type Point, SNAP_DISTANCE } from '@seamwright/geometry';
 import { blockBounds } from '../../canvas/bounds.ts';
 import { announce } from '../../store/notices.ts';
 import { currentBlock, pattern, useWork } from '../../store/work.ts';
-import { send, useHand } from './hand.ts';
-import { placeWords } from './measures.ts';
+import { send, takeUp, useHand } from './hand.ts';
+import { originOf, placeWords } from './measures.ts';
 
 /** One millimetre, where lengths are in centimetres. */
 const FINE_METRIC = 1 / MM_PER_INCH;
@@ -39,7 +39,8 @@ function put(at: Point): void {
   useHand.setState({ crosshair: at, finger: false });
   send({ type: 'move', ...exactly(at) });
   const { snap } = useHand.getState().preview;
-  const place = placeWords(snap?.at ?? at, pattern(useWork.getState()).unit);
+  const work = useWork.getState();
+  const place = placeWords(snap?.at ?? at, originOf(currentBlock(work).drawing), pattern(work).unit);
   announce(snap === undefined || snap.reason === '' ? place : `${place}, ${snap.reason}`);
 }
 
@@ -47,5 +48,20 @@ function put(at: Point): void {
 export function pressCrosshair(at: Point): void {
   send({ type: 'press', ...exactly(at) });
 }
+
+/**
+ * Takes the chosen point in hand without a drag: the drawing gets the focus, and the point is put down by the next
+ * press. `byKeys`: the crosshair comes to it, and Enter puts it down.
+ */
+export function carryPoint({ x, y }: Point, byKeys: boolean): void {
+  takeUp('adjust');
+  send({ type: 'take' });
+  document.getElementById(CANVAS_PLACE)?.querySelector<HTMLElement>('[role="application"]')?.focus();
+  if (byKeys) put({ x, y });
+  else useHand.setState({ crosshair: null });
+}
+
+/** The id of the element that holds the drawing's canvas. */
+export const CANVAS_PLACE = 'draft-drawing';
 
 const exactly = (at: Point): Pointing => ({ at, reach: SNAP_DISTANCE, exact: true });

@@ -5,12 +5,13 @@ import { OutlineLine, Sheet } from '../../canvas/outline-shape.tsx';
 import { FindingMarks, StudiedPatches } from '../../canvas/study-layers.tsx';
 import { useSize } from '../../canvas/use-size.ts';
 import { FindingList } from '../../shell/finding-list.tsx';
-import { currentBlock, currentDrawing, useWork } from '../../store/work.ts';
+import { currentBlock, currentDrawing, NOTHING, useWork } from '../../store/work.ts';
 import { useShortcuts } from '../../ui/shortcuts.ts';
 import { drawByKey } from './canvas-keys.ts';
 import { drawByPointer } from './canvas-pointer.ts';
+import { CANVAS_PLACE } from './crosshair.ts';
 import styles from './draft-station.module.css';
-import { restHand, send, useHand } from './hand.ts';
+import { deleteChosen, restHand, useHand } from './hand.ts';
 import { DrawnLines } from './layers/drawn-lines.tsx';
 import { GridLines } from './layers/grid-lines.tsx';
 import { Handles } from './layers/handles.tsx';
@@ -37,8 +38,8 @@ export default function DraftStation() {
     {
       keys: 'Delete',
       does: 'Delete what is in hand',
-      run: () => send({ type: 'delete' }),
-      when: () => useHand.getState().held.tool === 'adjust',
+      run: deleteChosen,
+      when: () => useWork.getState().selection !== NOTHING,
     },
   ]);
   return (
@@ -65,8 +66,9 @@ function DraftCanvas() {
   const tool = useHand((hand) => hand.held.tool);
   const toGrid = useHand((hand) => hand.toGrid);
   const crosshair = useHand((hand) => hand.crosshair);
+  const lines = toGrid && <GridLines box={tool === 'outline' ? grown(bounds, 1) : bounds} step={grid} />;
   return (
-    <div ref={frame} className={styles.canvas}>
+    <div ref={frame} id={CANVAS_PLACE} className={styles.canvas}>
       <BlockCanvas
         label="Drawing of the block"
         describedBy={KEYS}
@@ -87,8 +89,7 @@ function DraftCanvas() {
       >
         <BlockLayer>
           <Sheet drawing={drawing} />
-          {study !== null && <StudiedPatches study={study} />}
-          {toGrid && <GridLines box={tool === 'outline' ? grown(bounds, 1) : bounds} step={grid} />}
+          {study === null ? lines : <StudiedPatches study={study}>{lines}</StudiedPatches>}
         </BlockLayer>
         <BlockLayer>
           <OutlineLine drawing={drawing} />

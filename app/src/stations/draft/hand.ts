@@ -17,7 +17,7 @@ import { ok, type Point, type Problem, sentence } from '@seamwright/geometry';
 import { create } from 'zustand';
 import { change, holdInHand } from '../../store/changes.ts';
 import { announce } from '../../store/notices.ts';
-import { select } from '../../store/selection.ts';
+import { select, selectNothing } from '../../store/selection.ts';
 import { currentBlock, type Selection, useWork } from '../../store/work.ts';
 
 /** A tool and how far it is. */
@@ -89,6 +89,8 @@ export function send(event: ToolEvent): void {
   if (held.tool === 'adjust') showChosen(chosenIn(held.state));
   if (edit !== undefined) carryOut(edit);
   else holdInHand(preview.drawing ?? null);
+  // An outline is drawn once; what comes next is lines.
+  if (edit !== undefined && held.tool === 'outline') takeUp('split');
   // While a point is dragged over places that are refused, the sentence on the screen is enough.
   if (problem !== undefined && !isSmall(event)) announce(sentence(problem));
   else if (edit === undefined && event.type === 'press') announce(nextStep(held));
@@ -130,6 +132,20 @@ function step(held: Held, event: ToolEvent, context: ToolContext): Answer {
   }
 }
 
+/** Deletes the point or line that is chosen, whichever tool is in hand; not in the middle of something. */
+export function deleteChosen(): void {
+  const hand = useHand.getState();
+  if (isBusy(hand)) return;
+  const context = toolContext();
+  const idle = withChosen(adjustTool.start, context.drawing);
+  const { edit, problem } = adjustTool.step(idle, { type: 'delete' }, context);
+  useHand.setState({ problem: problem ?? null });
+  if (problem !== undefined) announce(sentence(problem));
+  if (edit === undefined) return;
+  selectNothing();
+  carryOut(edit);
+}
+
 function carryOut({ label, drawing }: Edit): void {
   change(label, () => ok(drawing));
   announce(label);
@@ -158,6 +174,6 @@ function showChosen(chosen: Pick | undefined): void {
 
 /** Takes a point or a line in hand; with the adjusting tool, unless a tool is at work. */
 export function choose(chosen: Pick | undefined): void {
-  if (chosen === undefined) select({});
+  if (chosen === undefined) selectNothing();
   else select(chosen.kind === 'point' ? { points: [chosen.id] } : { lines: [chosen.id] });
 }

@@ -1,10 +1,13 @@
+import type { Drawing } from '@seamwright/arrangement';
 import {
   formatInches,
   formatLength,
   type LengthUnit,
   type Point,
   SAME_COORDINATE,
+  subtract,
 } from '@seamwright/geometry';
+import { blockBounds } from '../../canvas/bounds.ts';
 
 /** Inches: what is read off a ruler; exact places have a field of their own. */
 const READ_TO = 1 / 32;
@@ -20,8 +23,15 @@ const shown = (inches: number, unit: LengthUnit): number => (unit === 'in' ? toR
 export const lengthWords = (inches: number, unit: LengthUnit): string =>
   `${isExact(inches, unit) ? '' : 'about '}${formatLength(shown(inches, unit), unit)}`;
 
-/** A place as one reads it off two rulers, from the left and from the top: `3½, 0 in`. */
-export function placeWords({ x, y }: Point, unit: LengthUnit): string {
+/** The corner that places are measured from: the block's left and top edge. */
+export function originOf(drawing: Drawing): Point {
+  const { minX, minY } = blockBounds(drawing);
+  return { x: minX, y: minY };
+}
+
+/** A place as one reads it off two rulers, from the block's left and from its top: `3½, 0 in`. */
+export function placeWords(at: Point, origin: Point, unit: LengthUnit): string {
+  const { x, y } = subtract(at, origin);
   const first = unit === 'in' ? formatInches(shown(x, unit)) : formatLength(x, unit).replace(/ cm$/, '');
   const about = isExact(x, unit) && isExact(y, unit) ? '' : 'about ';
   return `${about}${first}, ${formatLength(shown(y, unit), unit)}`;

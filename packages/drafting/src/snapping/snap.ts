@@ -62,7 +62,7 @@ export function snap(pointer: Point, scene: SnapScene, options: SnapOptions): Sn
   );
   const step = wanted('grid') ? grid : 0;
   if (line !== undefined) return onLine(pointer, line, step);
-  if (step > 0) return { kind: 'grid', reason: 'grid', at: nearestOnGrid(pointer, step) };
+  if (step > 0) return { kind: 'grid', reason: 'on the grid', at: nearestOnGrid(pointer, step) };
   return { kind: 'free', reason: '', at: { x: pointer.x, y: pointer.y } };
 }
 

@@ -18,6 +18,9 @@ const SIZE = 14;
 const LINE = 19;
 const PADDING = 7;
 
+/** CSS pixels: down to here the tools lie over the canvas. */
+const TOOLS_END = 56;
+
 let measure: KonvaText | null = null;
 
 function widthOf(text: string): number {
@@ -35,7 +38,7 @@ export function BesidePointer({ at, words, above, width }: BesidePointerProps) {
   const x = at.x * view.scale + view.x;
   const y = at.y * view.scale + view.y;
   const left = x + 18 + wide > width ? -wide - 18 : 18;
-  const top = above ? -high - 46 : y - high - 12 < 0 ? 16 : -high - 12;
+  const top = above ? -high - 46 : y - high - 12 < TOOLS_END ? 16 : -high - 12;
   return (
     <Group x={at.x} y={at.y} scaleX={1 / view.scale} scaleY={1 / view.scale}>
       <Rect

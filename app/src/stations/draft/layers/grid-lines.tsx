@@ -12,7 +12,7 @@ interface GridLinesProps {
 }
 
 /** CSS pixels: lines closer than this would be a grey wash. */
-const CLOSEST = 7;
+const CLOSEST = 9;
 
 /** The drawing grid; where it would be too fine to see, every second, fourth … line of it. */
 export const GridLines = memo(function GridLines({ box, step }: GridLinesProps) {

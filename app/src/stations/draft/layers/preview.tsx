@@ -7,9 +7,9 @@ import { Circle, Line } from 'react-konva/lib/ReactKonvaCore.js';
 import { flat } from '../../../canvas/outline-shape.tsx';
 import { useTheme } from '../../../canvas/theme.ts';
 import { useScale } from '../../../canvas/view-context.ts';
-import { currentDrawing, useWork } from '../../../store/work.ts';
+import { currentBlock, currentDrawing, useWork } from '../../../store/work.ts';
 import { type Held, useHand } from '../hand.ts';
-import { lengthWords, placeWords } from '../measures.ts';
+import { lengthWords, originOf, placeWords } from '../measures.ts';
 import { BesidePointer } from './beside-pointer.tsx';
 import { SnapMark } from './snap-mark.tsx';
 
@@ -21,6 +21,8 @@ export function PreviewMarks({ width }: { readonly width: number }) {
   const crosshair = useHand((hand) => hand.crosshair);
   const unit = useWork((work) => work.history.present.unit);
   const { snap, line, over } = preview;
+  const block = useWork(currentBlock);
+  const origin = originOf(block.drawing);
   const start = startOf(held);
   return (
     <>
@@ -31,7 +33,7 @@ export function PreviewMarks({ width }: { readonly width: number }) {
       {crosshair !== null && <Crosshair at={crosshair} />}
       {snap !== undefined && <SnapMark snap={snap} />}
       {snap !== undefined && (
-        <BesidePointer at={snap.at} words={wordsOf(snap, start, unit)} above={finger} width={width} />
+        <BesidePointer at={snap.at} words={wordsOf(snap, start, origin, unit)} above={finger} width={width} />
       )}
     </>
   );
@@ -43,8 +45,8 @@ const startOf = ({ tool, state }: Held): Snap | undefined =>
 const cornersOf = (held: Held & { readonly tool: 'outline' }): readonly Point[] =>
   held.state.kind === 'idle' ? [] : held.state.corners;
 
-function wordsOf(snap: Snap, start: Snap | undefined, unit: LengthUnit): readonly string[] {
-  const place = placeWords(snap.at, unit);
+function wordsOf(snap: Snap, start: Snap | undefined, origin: Point, unit: LengthUnit): readonly string[] {
+  const place = placeWords(snap.at, origin, unit);
   const long = start === undefined ? undefined : `${lengthWords(distance(start.at, snap.at), unit)} long`;
   const reason = snap.reason.charAt(0).toUpperCase() + snap.reason.slice(1);
   return [reason, long === undefined ? place : `${place} · ${long}`].filter((words) => words !== '');

@@ -3,11 +3,11 @@ import { addCorner, type DrawnLine, deleteSplit } from '@seamwright/drafting';
 import { distance, midpoint } from '@seamwright/geometry';
 import { SplinePointer, Trash2 } from 'lucide-react';
 import { change } from '../../../store/changes.ts';
-import { select } from '../../../store/selection.ts';
+import { select, selectNothing } from '../../../store/selection.ts';
 import { useWork } from '../../../store/work.ts';
 import { Button } from '../../../ui/button.tsx';
 import { choose } from '../hand.ts';
-import { lengthWords, placeWords } from '../measures.ts';
+import { lengthWords, originOf, placeWords } from '../measures.ts';
 import { namesOf } from '../names.ts';
 import styles from './panel.module.css';
 
@@ -15,8 +15,9 @@ import styles from './panel.module.css';
 export function LinePanel({ line, drawing }: { readonly line: DrawnLine; readonly drawing: Drawing }) {
   const unit = useWork((work) => work.history.present.unit);
   const names = namesOf(drawing);
+  const origin = originOf(drawing);
   const remove = () => {
-    if (change('Delete a line', (before) => deleteSplit(before, line.id)).ok) select({});
+    if (change('Delete a line', (before) => deleteSplit(before, line.id)).ok) selectNothing();
   };
   const divide = () => {
     const result = change('Add a corner', (before) =>
@@ -41,7 +42,7 @@ export function LinePanel({ line, drawing }: { readonly line: DrawnLine; readonl
               onClick={() => choose({ kind: 'point', id: end.id })}
             >
               <span>{names.points.get(end.id)}</span>
-              <span className={styles.quiet}>{placeWords(end, unit)}</span>
+              <span className={styles.quiet}>{placeWords(end, origin, unit)}</span>
             </button>
           </li>
         ))}

@@ -1,12 +1,12 @@
 import type { Drawing } from '@seamwright/arrangement';
 import { drawnLines } from '@seamwright/drafting';
-import { distance, type LengthUnit } from '@seamwright/geometry';
+import { distance, type LengthUnit, type Point } from '@seamwright/geometry';
 import { type KeyboardEvent, useState } from 'react';
 import { select } from '../../../store/selection.ts';
 import { currentBlock, type Selection, useWork } from '../../../store/work.ts';
 import { counted } from '../../../ui/plural.ts';
 import { rove } from '../../../ui/roving.ts';
-import { lengthWords, placeWords } from '../measures.ts';
+import { lengthWords, originOf, placeWords } from '../measures.ts';
 import { namesOf } from '../names.ts';
 import { NewLine } from './new-line.tsx';
 import styles from './panel.module.css';
@@ -29,6 +29,7 @@ export function PartsList() {
 function Lists({ drawing }: { readonly drawing: Drawing }) {
   const unit = useWork((work) => work.history.present.unit);
   const names = namesOf(drawing);
+  const origin = originOf(drawing);
   const lines = [...drawnLines(drawing).values()];
   return (
     <div className={styles.lists}>
@@ -47,16 +48,16 @@ function Lists({ drawing }: { readonly drawing: Drawing }) {
         stops={[...names.points].map(([id, name]) => ({
           id,
           name,
-          words: placeWords(drawing.points[id]!, unit),
+          words: placeWords(drawing.points[id]!, origin, unit),
           selection: { points: [id] },
         }))}
       />
-      <PatchList unit={unit} />
+      <PatchList unit={unit} origin={origin} />
     </div>
   );
 }
 
-function PatchList({ unit }: { readonly unit: LengthUnit }) {
+function PatchList({ unit, origin }: { readonly unit: LengthUnit; readonly origin: Point }) {
   const study = useWork((work) => work.study);
   const records = useWork((work) => currentBlock(work).patches);
   const patches = study?.arrangement?.patches ?? [];
@@ -67,7 +68,7 @@ function PatchList({ unit }: { readonly unit: LengthUnit }) {
       stops={patches.map((patch) => {
         const id = study.records[patch.index]!.id;
         const note = records.find((record) => record.id === id)?.note ?? '';
-        const place = placeWords(patch.heart, unit);
+        const place = placeWords(patch.heart, origin, unit);
         return {
           id,
           name: study.names[patch.index]!,

@@ -1,4 +1,6 @@
 import type { Point } from '@seamwright/geometry';
+import { currentBlock, useWork } from '../../../store/work.ts';
+import { originOf } from '../measures.ts';
 import styles from './panel.module.css';
 import { PlaceField } from './place-field.tsx';
 
@@ -9,12 +11,22 @@ interface PlaceFieldsProps {
   readonly onChange: (at: Point) => void;
 }
 
-/** The two coordinates of a place, as one measures on the table: from the left, and from the top. */
+/** The two coordinates of a place, as one measures on the table: from the block's left, and from its top. */
 export function PlaceFields({ at, of, onChange }: PlaceFieldsProps) {
+  const block = useWork(currentBlock);
+  const origin = originOf(block.drawing);
   const fields = (
     <div className={styles.pair}>
-      <PlaceField label="From the left" value={at.x} onChange={(x) => onChange({ x, y: at.y })} />
-      <PlaceField label="From the top" value={at.y} onChange={(y) => onChange({ x: at.x, y })} />
+      <PlaceField
+        label="From the left"
+        value={at.x - origin.x}
+        onChange={(x) => onChange({ x: x + origin.x, y: at.y })}
+      />
+      <PlaceField
+        label="From the top"
+        value={at.y - origin.y}
+        onChange={(y) => onChange({ x: at.x, y: y + origin.y })}
+      />
     </div>
   );
   return of === undefined ? (

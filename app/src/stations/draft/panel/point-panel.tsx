@@ -10,10 +10,10 @@ import {
 import type { Point } from '@seamwright/geometry';
 import { Move, Trash2 } from 'lucide-react';
 import { change } from '../../../store/changes.ts';
-import { select } from '../../../store/selection.ts';
+import { selectNothing } from '../../../store/selection.ts';
 import { Button } from '../../../ui/button.tsx';
 import { listed } from '../../../ui/plural.ts';
-import { send, takeUp } from '../hand.ts';
+import { carryPoint } from '../crosshair.ts';
 import { namesOf } from '../names.ts';
 import styles from './panel.module.css';
 import { PlaceFields } from './place-fields.tsx';
@@ -31,11 +31,11 @@ export function PointPanel({ id, drawing }: { readonly id: PointId; readonly dra
       movePoint(before, id, placeExactly(at, snapScene(before, followersOf(before, id)))),
     );
     // The point may have become one with the point that was there.
-    if (result.ok && result.value.points[id] === undefined) select({});
+    if (result.ok && result.value.points[id] === undefined) selectNothing();
   };
   const remove = () => {
     if (change(isCorner ? 'Remove a corner' : 'Delete a point', (before) => deletePoint(before, id)).ok)
-      select({});
+      selectNothing();
   };
   const on = point.on ?? [];
   return (
@@ -48,11 +48,8 @@ export function PointPanel({ id, drawing }: { readonly id: PointId; readonly dra
       </p>
       <div className={styles.row}>
         <Button
-          icon={Move}
-          onClick={() => {
-            takeUp('adjust');
-            send({ type: 'take' });
-          }}
+          icon={Move} // A key's click counts no presses.
+          onClick={(event) => carryPoint(point, event.detail === 0)}
         >
           Move it
         </Button>

@@ -5,12 +5,16 @@ import styles from './panel.module.css';
 /** With nothing in hand: what the tool does, by pointer and by keys. */
 export function ToolWords() {
   const tool = useHand((hand) => hand.held.tool);
-  const { name, words, keys } = TOOLS[tool];
+  const { name, words, mouse, keys } = TOOLS[tool];
   return (
     <section className={styles.part} aria-label="In hand">
       <h2>{name}</h2>
       <p>{words}</p>
-      <p className={styles.hint}>{keys}</p>
+      <p className={`${styles.hint} ${styles.fine}`}>
+        {mouse} Wheel: zoom. Space or the middle button, and drag: move the view.
+      </p>
+      <p className={`${styles.hint} ${styles.fine}`}>{keys}</p>
+      <p className={`${styles.hint} ${styles.coarse}`}>Two fingers move the view and zoom.</p>
     </section>
   );
 }
