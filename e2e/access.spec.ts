@@ -64,10 +64,14 @@ test('targets are large enough for fingers and mice', async ({ browser, baseURL 
     await open(page, '?demo');
     for (const station of STATIONS) {
       await goTo(page, station);
+      // A label that holds its control is pressed like the control itself.
       const small = await page.locator('button:visible, select:visible, input:visible').evaluateAll(
         (controls, side) =>
           controls
-            .map((control) => ({ control, box: control.getBoundingClientRect() }))
+            .map((control) => ({
+              control,
+              box: (control.closest('label') ?? control).getBoundingClientRect(),
+            }))
             .filter(({ box }) => box.width < side - 2 || box.height < side - 2)
             .map(({ control, box }) => `${control.outerHTML.slice(0, 80)} ${box.width} × ${box.height}`),
         least,

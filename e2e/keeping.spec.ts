@@ -92,3 +92,33 @@ test('the unit, the station and the paper are there after a reload', async ({ pa
   await expect(page.getByRole('radio', { name: 'Centimetres' })).toBeChecked();
   await expect(page.getByLabel('Finished width')).toHaveValue('20.32 cm');
 });
+
+test('a kept pattern is deleted only when asked twice', async ({ page }) => {
+  await open(page, '?demo');
+  await page.getByRole('button', { name: /^Seamwright/ }).click();
+  await page.getByRole('button', { name: 'New pattern' }).click();
+  await page.getByRole('button', { name: /^Seamwright/ }).click();
+  await page.getByRole('button', { name: 'Patterns kept in this browser…' }).click();
+  const dialog = page.getByRole('dialog');
+  await dialog.getByRole('button', { name: 'Delete “Harbour Reading Room”' }).click();
+  await expect(dialog.getByRole('button', { name: 'Delete for good' })).toBeFocused();
+  await expect(dialog.getByRole('button', { name: /^Harbour/ })).toBeVisible();
+  await page.keyboard.press('Enter');
+  await expect(dialog.getByText('Nothing is kept yet')).toBeVisible();
+});
+
+test('where the browser keeps nothing, it says so and works all the same', async ({ page }) => {
+  await page.addInitScript(() => {
+    Object.defineProperty(window, 'indexedDB', {
+      get: () => {
+        throw new DOMException('Storage is switched off', 'SecurityError');
+      },
+    });
+  });
+  await open(page, '?demo');
+  await expect(problem(page)).toContainText('Save a pattern file before you leave');
+  await expect(page.getByRole('heading', { level: 1 })).toContainText('Harbour Reading Room');
+  await drop(page, [{ name: 'boathouse.svg', text: HOUSE }]);
+  await expect(page.getByRole('button', { name: 'Block: Boathouse 6 × 8 in' })).toBeVisible();
+  await expect(verdict(page)).toHaveText('Sews on one foundation');
+});

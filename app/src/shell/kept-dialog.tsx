@@ -76,7 +76,14 @@ function KeptLine({ work, here, open, forget }: KeptLineProps) {
       </button>
       {!here &&
         (sure ? (
-          <button type="button" className={styles.sure} onClick={forget} onBlur={() => setSure(false)}>
+          <button
+            // The button that was pressed is gone: the focus goes on to the one in its place.
+            ref={(button) => button?.focus()}
+            type="button"
+            className={styles.sure}
+            onClick={forget}
+            onBlur={() => setSure(false)}
+          >
             Delete for good
           </button>
         ) : (
