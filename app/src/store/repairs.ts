@@ -1,13 +1,14 @@
 import type { Drawing, Repair } from '@seamwright/arrangement';
-import { addSplit } from '@seamwright/drafting';
+import { addSplit, placeExactly, snapScene } from '@seamwright/drafting';
 import { ok, type Result } from '@seamwright/geometry';
 
-/** Adds the repair's lines to the drawing, all or none. */
+/** Adds the repair's lines to the drawing, all or none; their ends stay with the lines that they reach. */
 export function applyRepair(drawing: Drawing, repair: Repair): Result<Drawing> {
   let result: Result<Drawing> = ok(drawing);
   for (const [from, to] of repair.splits) {
     if (!result.ok) return result;
-    result = addSplit(result.value, { at: from }, { at: to });
+    const scene = snapScene(result.value);
+    result = addSplit(result.value, placeExactly(from, scene), placeExactly(to, scene));
   }
   return result;
 }

@@ -7,26 +7,26 @@ import { send, useHand } from './hand.ts';
 /** Whether a mouse button or finger is down on the drawing. */
 let isDown = false;
 
-/** Passes what a mouse or finger does to the tool in hand. With Alt held down nothing pulls from afar. */
-export function drawByPointer({ kind, at, reach, touch, alt }: CanvasPointer): void {
+/** Passes what a mouse or finger does to the tool in hand. With Shift held down nothing pulls from afar. */
+export function drawByPointer({ kind, at, reach, touch, shift }: CanvasPointer): void {
   const hand = useHand.getState();
   switch (kind) {
     case 'down':
       isDown = true;
       useHand.setState({ crosshair: null, finger: touch });
-      send({ type: 'down', at, reach, exact: alt });
+      send({ type: 'down', at, reach, exact: shift });
       return;
     case 'move':
       // A mouse that is nudged while keys are used does not take over.
       if (hand.crosshair !== null && !isDown) return;
       useHand.setState({ finger: touch });
-      send({ type: 'move', at, reach, exact: alt });
+      send({ type: 'move', at, reach, exact: shift });
       return;
     case 'up':
       isDown = false;
-      send({ type: 'up', at, reach, exact: alt });
+      send({ type: 'up', at, reach, exact: shift });
       if (touch) send({ type: 'leave' });
-      choosePatch(at);
+      if (hand.held.tool === 'adjust' && hand.held.state.kind === 'pressing') choosePatch(at);
       return;
     case 'cancel':
       isDown = false;
@@ -37,11 +37,9 @@ export function drawByPointer({ kind, at, reach, touch, alt }: CanvasPointer): v
   }
 }
 
-/** With the adjusting tool, a press on neither point nor line takes the patch there in hand. */
+/** A press with the adjusting tool on neither point nor line takes the patch there in hand. */
 function choosePatch(at: CanvasPointer['at']): void {
-  const { held } = useHand.getState();
   const { selection, study } = useWork.getState();
-  if (held.tool !== 'adjust' || held.state.kind !== 'idle') return;
   if (selection.points.length > 0 || selection.lines.length > 0) return;
   const arrangement = study?.arrangement ?? null;
   const patch = arrangement === null ? undefined : patchAt(arrangement, at);

@@ -19,7 +19,7 @@ export const TOOLS: Readonly<Record<ToolName, ToolFace>> = {
     icon: PencilLine,
     key: 'd',
     words: 'Press where the line begins and draw it out, or press once at each end.',
-    mouse: 'Hold Alt, and nothing pulls the ends from afar.',
+    mouse: 'Hold Shift, and nothing pulls the ends from afar.',
     keys: 'By keys: arrows move the crosshair (Shift: finely), Tab goes to the next place that catches, Enter puts an end down, Escape takes it back.',
   },
   adjust: {
@@ -27,7 +27,7 @@ export const TOOLS: Readonly<Record<ToolName, ToolFace>> = {
     icon: Move,
     key: 'a',
     words: 'Drag ends and corners. Press on a point, a line or a patch to see what can be done with it.',
-    mouse: 'Hold Alt, and nothing pulls a point from afar.',
+    mouse: 'Hold Shift, and nothing pulls a point from afar.',
     keys: 'By keys: arrows and Tab move the crosshair, Enter takes up a point and puts it down, Delete deletes, Escape lets go.',
   },
   outline: {
@@ -35,7 +35,7 @@ export const TOOLS: Readonly<Record<ToolName, ToolFace>> = {
     icon: Pentagon,
     key: 'o',
     words: 'Press at each corner of the new outline, and on the first one again to close it. The lines stay.',
-    mouse: 'Hold Alt, and nothing pulls the corners from afar.',
+    mouse: 'Hold Shift, and nothing pulls the corners from afar.',
     keys: 'By keys: arrows and Tab move the crosshair, Enter puts a corner down, Enter on it once more closes the outline, Escape takes the last corner back.',
   },
 };

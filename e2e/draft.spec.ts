@@ -1,0 +1,177 @@
+import type { Page } from '@playwright/test';
+import { open, stop, verdict } from './support/app.ts';
+import { drag, onPage, type Place, press, tabToDrawing, takeUp, viewOf } from './support/draw.ts';
+import { expect, test } from './support/test.ts';
+
+/** The panel's part about the thing in hand. */
+const inHand = (page: Page) => page.getByRole('region', { name: 'In hand' });
+
+const undo = (page: Page) => page.getByRole('button', { name: /^Undo/ });
+
+/** What screen readers are told, last. */
+const said = (page: Page) => page.getByRole('status');
+
+/** Presses down at one place and moves to another, and keeps the button down. */
+async function holdAt(page: Page, from: Place, to: Place): Promise<void> {
+  const [start, end] = [await onPage(page, from), await onPage(page, to)];
+  await page.mouse.move(start.x, start.y);
+  await page.mouse.down();
+  await page.mouse.move(end.x, end.y, { steps: 6 });
+}
+
+/** A line across at 2 in, and one from its middle down to the lower edge. */
+async function drawTee(page: Page): Promise<void> {
+  await drag(page, [0, 2], [6, 2]);
+  await drag(page, [3, 2], [3, 6]);
+  await expect(stop(page, 'Draft')).toContainText('3 patches');
+}
+
+test('an end that is dragged moves its line; one that lies on a line goes with it', async ({ page }) => {
+  await open(page);
+  await drawTee(page);
+  await takeUp(page, 'Adjust');
+  await drag(page, [0, 2], [0, 4]);
+  await press(page, [3, 3]);
+  await expect(inHand(page)).toContainText('On line 1');
+  await expect(inHand(page).getByLabel('From the top')).toHaveValue('3 in');
+  await expect(verdict(page)).toHaveText('Sews on one foundation');
+});
+
+test('Escape takes back what is being done, at every step', async ({ page }) => {
+  await open(page);
+  await press(page, [0, 3]);
+  await page.keyboard.press('Escape');
+  await press(page, [6, 3]);
+  await page.keyboard.press('Escape');
+  await holdAt(page, [0, 1], [6, 1]);
+  await page.keyboard.press('Escape');
+  await page.mouse.up();
+  await takeUp(page, 'Adjust');
+  await holdAt(page, [0, 0], [1, 1]);
+  await expect(inHand(page).getByLabel('From the left')).toHaveValue('1 in');
+  await page.keyboard.press('Escape');
+  await page.mouse.up();
+  await takeUp(page, 'New outline');
+  for (const corner of [
+    [0, 0],
+    [6, 0],
+    [6, 6],
+  ] as const)
+    await press(page, corner);
+  for (let corners = 3; corners > 0; corners--) await page.keyboard.press('Escape');
+  await expect(undo(page)).toBeDisabled();
+  await expect(stop(page, 'Draft')).toContainText('1 patch');
+});
+
+test('a point is moved without a drag, by mouse and by keys', async ({ page }) => {
+  await open(page);
+  await drag(page, [3, 0], [3, 6]);
+  await takeUp(page, 'Adjust');
+  await press(page, [3, 0]);
+  await page.getByRole('button', { name: 'Move it' }).click();
+  await press(page, [1, 0]);
+  await expect(inHand(page).getByLabel('From the left')).toHaveValue('1 in');
+  await page.getByRole('button', { name: 'Move it' }).press('Enter');
+  for (let i = 0; i < 2; i++) await page.keyboard.press('ArrowRight');
+  await page.keyboard.press('Enter');
+  await expect(inHand(page).getByLabel('From the left')).toHaveValue('2 in');
+  await page.keyboard.press('Delete');
+  await expect(stop(page, 'Draft')).toContainText('1 patch');
+});
+
+test('places are typed exactly, and a line is drawn by its ends', async ({ page }) => {
+  await open(page);
+  await page.getByText('Everything drawn, as a list').click();
+  const first = page.getByRole('group', { name: 'First end' });
+  const second = page.getByRole('group', { name: 'Second end' });
+  await first.getByLabel('From the left').fill('2 3/8');
+  await second.getByLabel('From the left').fill('60.325 mm');
+  await second.getByLabel('From the top').fill('6');
+  await page.getByRole('button', { name: 'Draw this line' }).click();
+  await expect(verdict(page)).toHaveText('Sews on one foundation');
+
+  const points = page.getByRole('list', { name: 'Points' });
+  await points.getByRole('button', { name: /^End 1 2⅜, 0 in/ }).click();
+  await inHand(page).getByLabel('From the left').fill('somewhere');
+  await inHand(page).getByLabel('From the left').press('Enter');
+  await expect(inHand(page).getByRole('alert')).toContainText('“somewhere” is not a length');
+  await inHand(page).getByLabel('From the left').fill('1');
+  await inHand(page).getByLabel('From the left').press('Enter');
+  await expect(points.getByRole('button', { name: /^End 1 1, 0 in/ })).toBeVisible();
+});
+
+test('the crosshair says what it is on, goes from place to place, and lets the Tab key out', async ({
+  page,
+}) => {
+  await open(page);
+  await tabToDrawing(page);
+  await page.keyboard.press('ArrowUp');
+  await expect(said(page).filter({ hasText: '3, 3 in, middle of the block' })).toBeAttached();
+  await page.keyboard.press('Shift+Tab');
+  await expect(said(page).filter({ hasText: '0, 3 in, middle of the edge' })).toBeAttached();
+  await page.keyboard.press('Enter');
+  await expect(page.getByText('One end is down. Now the other.').first()).toBeVisible();
+  await page.keyboard.press('Shift+ArrowRight');
+  await expect(said(page).filter({ hasText: '1/32, 3 in' })).toBeAttached();
+  for (let places = 0; places < 8; places++) await page.keyboard.press('Tab');
+  await expect(page.getByRole('application', { name: 'Drawing of the block' })).not.toBeFocused();
+});
+
+test('a note stays with its patch while the lines round it move', async ({ page }) => {
+  await open(page);
+  await drawTee(page);
+  await takeUp(page, 'Adjust');
+  await press(page, [1.25, 4.25]);
+  await inHand(page).getByLabel('Note').fill('door');
+  await drag(page, [0, 2], [0, 1]);
+  await drag(page, [3, 6], [2, 6]);
+  await press(page, [0.75, 4.25]);
+  await expect(inHand(page).getByLabel('Note')).toHaveValue('door');
+});
+
+test('another outline by its shape and size; what no block can be is said beside it', async ({ page }) => {
+  await open(page);
+  await drag(page, [3, 0], [3, 6]);
+  await page.getByRole('button', { name: 'Another outline…' }).click();
+  const dialog = page.getByRole('dialog', { name: 'Outline of the block' });
+  const side = dialog.getByRole('textbox', { name: 'Side' });
+  for (const [typed, says] of [
+    ['0', 'too small'],
+    ['-4', 'less than nothing'],
+    ['121', 'too large'],
+    ['six', 'not a length'],
+  ] as const) {
+    await side.fill(typed);
+    await side.press('Enter');
+    await expect(dialog.getByRole('alert')).toContainText(says);
+  }
+  await dialog.getByRole('radio', { name: 'Hexagon' }).check();
+  await side.fill('100');
+  await side.press('Enter');
+  await expect(dialog.getByText('The width is 200 in')).toBeVisible();
+  await expect(dialog.getByRole('button', { name: 'Use this outline' })).toBeDisabled();
+  await side.fill('3');
+  await side.press('Enter');
+  await dialog.getByRole('button', { name: 'Use this outline' }).click();
+  await expect(page.getByRole('button', { name: /^Block: Block 1 6 × 5\.196/ })).toBeVisible();
+  await undo(page).click();
+  await expect(page.getByRole('button', { name: 'Block: Block 1 6 × 6 in' })).toBeVisible();
+});
+
+test('an outline that would cross itself is refused in a sentence, and stays as it was', async ({ page }) => {
+  await open(page);
+  await takeUp(page, 'Adjust');
+  await holdAt(page, [0, 0], [6.5, 3]);
+  await expect(page.getByText(/crosses itself/).first()).toBeVisible();
+  await page.mouse.up();
+  await expect(undo(page)).toBeDisabled();
+});
+
+test('nothing jumps while a corner is moved', async ({ page }) => {
+  await open(page);
+  await takeUp(page, 'Adjust');
+  await drag(page, [0, 0], [0, 0.5]);
+  const before = await viewOf(page);
+  await drag(page, [6, 0], [6, 1]);
+  expect(await viewOf(page)).toEqual(before);
+});
