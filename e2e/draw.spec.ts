@@ -121,3 +121,35 @@ test('the wheel zooms about the pointer, and the keys zoom, move and fit', async
   await page.keyboard.press('0');
   expect(await viewOf(page)).toEqual(fitting);
 });
+
+test('a block that cannot be sewn has no sheets, and Paper says why and leads back', async ({ page }) => {
+  await open(page);
+  // Four lines that chase each other round the middle: each ends on the next.
+  for (const [from, to] of [
+    [
+      [2, 0],
+      [2, 4],
+    ],
+    [
+      [0, 4],
+      [4, 4],
+    ],
+    [
+      [4, 6],
+      [4, 2],
+    ],
+    [
+      [6, 2],
+      [2, 2],
+    ],
+  ] as const)
+    await drag(page, from, to);
+  await expect(verdict(page)).toHaveText('Cannot be sewn with straight seams · 1 error');
+  await expect(stop(page, 'Draft')).toContainText('5 patches');
+  await goTo(page, 'Paper');
+  await expect(page.getByRole('heading', { name: 'No sheets yet' })).toBeVisible();
+  await expect(page.getByRole('list', { name: 'Findings' })).toContainText('hold each other');
+  await expect(page.getByRole('button', { name: 'Save PDF' })).toHaveCount(0);
+  await page.getByRole('button', { name: 'Go to the drawing' }).click();
+  await expect(page.getByRole('main', { name: 'Draft' })).toBeVisible();
+});

@@ -26,10 +26,13 @@ const ZOOMS = [
 export default function PaperStation() {
   const plan = useWork((work) => work.sheets?.plan ?? null);
   const ready = usePrintable(plan);
+  const hopeless = useWork(
+    ({ study }) => study !== null && (study.problem !== null || study.plan?.verdict === 'not sewable'),
+  );
   const [zoom, setZoom] = useState<Zoom>('overview');
   return (
-    <div className={styles.station}>
-      <section className={styles.panel} aria-label="Printing">
+    <div className={styles.station} data-hopeless={hopeless}>
+      <section className={styles.panel} aria-label="Printing" hidden={hopeless}>
         {ready !== null && plan !== null && <Save plan={plan} ready={ready} />}
         <SheetControls />
         {ready !== null && (
