@@ -7,4 +7,5 @@ export * from './pattern.ts';
 export { prettyJson } from './pretty-json.ts';
 export { readSvgDrawing, type SvgDrawing } from './svg/read-svg.ts';
 export { looksLikeSvg } from './svg/xml.ts';
+export * from './wishes.ts';
 export { writePattern } from './write-pattern.ts';

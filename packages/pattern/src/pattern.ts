@@ -1,5 +1,6 @@
 import type { Drawing, PatchRecord } from '@seamwright/arrangement';
 import type { LengthUnit } from '@seamwright/geometry';
+import type { SewingWishes } from './wishes.ts';
 
 /** One block of the pattern: its drawing at finished size, and what the maker gave its patches. */
 export interface Block {
@@ -10,6 +11,8 @@ export interface Block {
   readonly grid: number;
   /** What the maker gave the patches (a note, …), kept with each patch while lines elsewhere move. */
   readonly patches: readonly PatchRecord[];
+  /** How it is to be sewn; {@link NO_WISHES} where the maker said nothing. */
+  readonly sewing?: SewingWishes;
 }
 
 /** The whole document. Plain data, never changed in place: every edit makes a new one, so undo is exact. */

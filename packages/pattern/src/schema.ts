@@ -39,12 +39,34 @@ const patch = z.strictObject({
   note: z.string(),
 });
 
+const twoPatches = z.tuple([id, id]).readonly();
+
+const pin = z.discriminatedUnion('kind', [
+  z.strictObject({ kind: z.literal('first'), patch: id }),
+  z.strictObject({ kind: z.literal('before'), patch: id, than: id }),
+  z.strictObject({ kind: z.literal('together'), patches: twoPatches }),
+  z.strictObject({ kind: z.literal('apart'), patches: twoPatches }),
+  z.strictObject({
+    kind: z.literal('letter'),
+    patch: id,
+    letter: z.string().regex(/^[A-Z]{1,2}$/, 'has to be one or two capital letters'),
+  }),
+]);
+
+const sewing = z.strictObject({
+  pins: z.array(pin),
+  choice: z.enum(['fewest foundations', 'most repetition', 'small sections']),
+  mostPatches: z.number().int('has to be a whole number').min(1, 'has to be at least 1'),
+  partialSeams: z.boolean(),
+});
+
 const block = z.strictObject({
   id,
   name: z.string(),
   drawing,
   grid: z.number().positive('has to be above 0').max(LARGEST_SIZE, `has to be at most ${LARGEST_SIZE}`),
   patches: z.array(patch),
+  sewing: sewing.exactOptional(),
 });
 
 export const patternSchema = z.strictObject({

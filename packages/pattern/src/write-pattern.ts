@@ -1,6 +1,7 @@
 import type { Drawing, DrawingPoint } from '@seamwright/arrangement';
 import type { Block, Pattern } from './pattern.ts';
 import { prettyJson } from './pretty-json.ts';
+import type { PinRecord, SewingWishes } from './wishes.ts';
 
 /**
  * The text of a pattern file. The same pattern gives the same bytes, whatever order its objects were built in: fields
@@ -9,12 +10,24 @@ import { prettyJson } from './pretty-json.ts';
 export const writePattern = ({ format, title, unit, blocks }: Pattern): string =>
   `${prettyJson({ format, title, unit, blocks: blocks.map(orderedBlock) })}\n`;
 
-const orderedBlock = ({ id, name, drawing, grid, patches }: Block) => ({
+const orderedBlock = ({ id, name, drawing, grid, patches, sewing }: Block) => ({
   id,
   name,
   drawing: orderedDrawing(drawing),
   grid,
   patches: patches.map(({ id, signature, at, note }) => ({ id, signature, at: { x: at.x, y: at.y }, note })),
+  ...(sewing === undefined ? {} : { sewing: orderedWishes(sewing) }),
+});
+
+const PIN_FIELDS = ['kind', 'patch', 'than', 'patches', 'letter'];
+
+const orderedWishes = ({ pins, choice, mostPatches, partialSeams }: SewingWishes) => ({
+  pins: pins.map((pin) =>
+    Object.fromEntries(PIN_FIELDS.flatMap((f) => (f in pin ? [[f, pin[f as keyof PinRecord]]] : []))),
+  ),
+  choice,
+  mostPatches,
+  partialSeams,
 });
 
 const orderedDrawing = ({ points, outline, splits }: Drawing) => ({
