@@ -16,6 +16,9 @@ export interface Spot {
   readonly y: number;
 }
 
+/** An upright rectangle through which a path is seen: left, top, right, bottom. */
+export type Window = readonly [number, number, number, number];
+
 /** A path of straight stretches as it stands on the page: points from the top left corner, y down. */
 export interface DrawnPath {
   readonly points: readonly Spot[];
@@ -24,6 +27,8 @@ export interface DrawnPath {
   readonly dashed: boolean;
   /** Width of the stroke, points. */
   readonly width: number;
+  /** Only what lies in it is seen: foundations cut into tiles. */
+  readonly window: Window | null;
 }
 
 export interface DrawnPage {
@@ -78,13 +83,28 @@ const poppler = (tool: string, args: readonly string[]): string =>
 function readPicture(svg: string): Pick<DrawnPage, 'width' | 'height' | 'paths'> {
   const box = /viewBox="0 0 ([\d.]+) ([\d.]+)"/.exec(svg);
   if (box === null) throw new Error('Poppler wrote a picture without a viewBox');
-  // Shapes of letters, and clip paths, are defined before they are used; only what is used is drawn.
+  const windows = new Map<string, Window>();
+  for (const [, id, d] of svg.matchAll(/<clipPath id="([^"]*)">\s*<path[^>]* d="([^"]*)"/g)) {
+    const corners = subpaths(d!).flatMap(({ points }) => points);
+    const [xs, ys] = [corners.map(({ x }) => x), corners.map(({ y }) => y)];
+    windows.set(id!, [Math.min(...xs), Math.min(...ys), Math.max(...xs), Math.max(...ys)]);
+  }
+  // Shapes of letters are defined before they are used; only what is used is drawn.
   const drawn = svg.replace(/<defs>[\s\S]*?<\/defs>/g, '');
-  const paths = [...drawn.matchAll(/<path ([^>]*)\/>/g)].flatMap(([, attributes]) => readPath(attributes!));
+  const open: (Window | null)[] = [null];
+  const paths: DrawnPath[] = [];
+  for (const [tag, group, path] of drawn.matchAll(/<g\b([^>]*)>|<\/g>|<path ([^>]*)\/>/g)) {
+    if (tag === '</g>') open.pop();
+    else if (path !== undefined) paths.push(...readPath(path, open.at(-1)!));
+    else {
+      const clip = /clip-path="url\(#([^)]*)\)"/.exec(group!)?.[1];
+      open.push(clip === undefined ? open.at(-1)! : (windows.get(clip) ?? null));
+    }
+  }
   return { width: Number(box[1]), height: Number(box[2]), paths };
 }
 
-function readPath(attributes: string): readonly DrawnPath[] {
+function readPath(attributes: string, window: Window | null): readonly DrawnPath[] {
   // Some versions of Poppler write style="stroke-width:1;…", others stroke-width="1".
   const style = /(?:^| )style="([^"]*)"/.exec(attributes)?.[1] ?? '';
   const value = (name: string) =>
@@ -100,6 +120,7 @@ function readPath(attributes: string): readonly DrawnPath[] {
     stroked: stroke !== undefined && stroke !== 'none',
     dashed: value('stroke-dasharray') !== undefined,
     width: Number(value('stroke-width') ?? 0) * Math.sqrt(Math.abs(a * e - b * c)),
+    window,
   }));
 }
 
@@ -131,7 +152,7 @@ function withoutRepeat(path: { points: Spot[]; closed: boolean }): { points: Spo
 }
 
 /** Longest minus shortest of the sides, and the mean of them, when the path is a closed rectangle; else null. */
-export function squareSide(path: DrawnPath): number | null {
+function squareSide(path: DrawnPath): number | null {
   if (!path.closed || path.points.length !== 4) return null;
   const sides = path.points.map((p, i) => {
     const q = path.points[(i + 1) % 4]!;
@@ -156,11 +177,11 @@ export function checkSquareSides(page: DrawnPage): readonly number[] {
     .sort((p, q) => p - q);
 }
 
-/** Closed dashed paths: the cutting lines of foundations that lie whole on the page. */
+/** Closed dashed paths: the cutting lines. A foundation in tiles has its whole one on each tile that shows some of it. */
 export const cuttingLines = (page: DrawnPage): readonly DrawnPath[] =>
   page.paths.filter(({ stroked, closed, dashed }) => stroked && closed && dashed);
 
-/** Closed solid paths drawn with a heavy line: the finished outlines of foundations that lie whole on the page. */
+/** Closed solid paths drawn with a heavy line: the finished outlines, in tiles as with {@link cuttingLines}. */
 export const finishedOutlines = (page: DrawnPage): readonly DrawnPath[] =>
   page.paths.filter(({ stroked, closed, dashed, width }) => stroked && closed && !dashed && width > 1);
 

@@ -1,44 +1,24 @@
-import { type Box, distance, edgesOf, type Point, type Segment } from '@seamwright/geometry';
+import { type Box, edgesOf, type Point, type Segment } from '@seamwright/geometry';
 import { CAP_HEIGHT, textWidth } from './metrics.ts';
 import type { Mark, PathMark, TextMark } from './model.ts';
 
 /**
- * What of the mark lies in the box. A path is cut where it leaves the box: straight stretches stay straight, a
- * closed path that is cut comes as open ones, each with its dashes where they were. A text stays whole or goes.
+ * What of the mark is seen through the box.
+ *
+ * A straight line is cut where it leaves the box and stays one straight line. A closed path stays the whole path,
+ * shown through the box as a window: readers of a page find each outline closed and complete, and its dashes are
+ * where they are on the next tile. A text stays whole or goes.
  */
 export function clipped(mark: Mark, box: Box<'page'>): readonly Mark[] {
-  return mark.kind === 'path' ? clippedPath(mark, box) : textInside(mark, box) ? [mark] : [];
+  if (mark.kind === 'text') return textInside(mark, box) ? [mark] : [];
+  if (mark.closed) return closedPathThrough(mark, box);
+  const runs = mark.points.slice(1).map((b, i) => ({ a: mark.points[i]!, b }));
+  return clippedSegments(runs, box).map(({ a, b }): PathMark => ({ ...mark, points: [a, b] }));
 }
 
-function clippedPath(mark: PathMark, box: Box<'page'>): readonly PathMark[] {
+function closedPathThrough(mark: PathMark, box: Box<'page'>): readonly PathMark[] {
   if (mark.points.every((p) => inside(p, box))) return [mark];
-  const edges = mark.closed ? edgesOf(mark.points) : edgesOf(mark.points).slice(0, -1);
-  const pieces: { points: Point<'page'>[]; start: number }[] = [];
-  let walked = 0;
-  for (const { a, b } of edges) {
-    const part = clippedSegment(a, b, box);
-    if (part) {
-      const last = pieces.at(-1);
-      // Only a stretch that was cut nowhere between goes on from the one before.
-      if (last && part.from === 0 && last.points.at(-1) === a) last.points.push(part.b);
-      else pieces.push({ points: [part.a, part.b], start: walked + distance(a, part.a) });
-    }
-    walked += distance(a, b);
-  }
-  const first = pieces[0];
-  const last = pieces.at(-1);
-  // The walk began in the middle of a piece: its two halves are one.
-  if (mark.closed && first && last && first !== last && last.points.at(-1) === first.points[0]) {
-    pieces.shift();
-    last.points.push(...first.points.slice(1));
-  }
-  return pieces.map(({ points, start }) => ({ ...mark, points, closed: false, ...strokeFrom(mark, start) }));
-}
-
-function strokeFrom({ stroke }: PathMark, start: number): Pick<PathMark, 'stroke'> {
-  if (stroke === undefined) return {};
-  if (stroke.dash === undefined) return { stroke };
-  return { stroke: { ...stroke, phase: ((stroke.phase ?? 0) + start) % (stroke.dash[0] + stroke.dash[1]) } };
+  return clippedSegments(edgesOf(mark.points), box).length === 0 ? [] : [{ ...mark, window: box }];
 }
 
 /** Of each segment what lies in the box. */
@@ -55,11 +35,7 @@ export const clippedSegments = (
  * Algorithm: Y.-D. Liang, B. A. Barsky, A new concept and method for line clipping, ACM Transactions on Graphics
  * 3(1), 1984 (from memory).
  */
-function clippedSegment(
-  a: Point<'page'>,
-  b: Point<'page'>,
-  box: Box<'page'>,
-): { a: Point<'page'>; b: Point<'page'>; from: number } | null {
+function clippedSegment(a: Point<'page'>, b: Point<'page'>, box: Box<'page'>): Segment<'page'> | null {
   const dx = b.x - a.x;
   const dy = b.y - a.y;
   let from = 0;
@@ -76,7 +52,7 @@ function clippedSegment(
   }
   if (from >= to) return null;
   const at = (t: number): Point<'page'> => ({ x: a.x + t * dx, y: a.y + t * dy });
-  return { a: from === 0 ? a : at(from), b: to === 1 ? b : at(to), from };
+  return { a: from === 0 ? a : at(from), b: to === 1 ? b : at(to) };
 }
 
 function textInside(mark: TextMark, box: Box<'page'>): boolean {

@@ -1,4 +1,4 @@
-import { add, boundingBox, type Point, type Polygon, type Segment } from '@seamwright/geometry';
+import { add, type Box, type Point, type Polygon, type Segment } from '@seamwright/geometry';
 import type { Mark, PathMark, Role, Stroke, TextMark, Weight } from './model.ts';
 
 /** The few line styles of the pages. Widths in points. */
@@ -63,13 +63,17 @@ export const textMark = (
 const of = (section: string | undefined): { section?: string } => (section === undefined ? {} : { section });
 
 /** The mark, `by` points farther right and down. */
-export const moved = (mark: Mark, by: Point<'page'>): Mark =>
-  mark.kind === 'path'
-    ? { ...mark, points: mark.points.map((point) => add(point, by)) }
-    : { ...mark, at: add(mark.at, by) };
-
-/** Width and height of the smallest upright rectangle round the points. */
-export function extent(points: readonly Point<'page'>[]): { width: number; height: number } {
-  const { minX, minY, maxX, maxY } = boundingBox(points);
-  return { width: maxX - minX, height: maxY - minY };
+export function moved(mark: Mark, by: Point<'page'>): Mark {
+  if (mark.kind === 'text') return { ...mark, at: add(mark.at, by) };
+  const points = mark.points.map((point) => add(point, by));
+  return mark.window === undefined
+    ? { ...mark, points }
+    : { ...mark, points, window: movedBox(mark.window, by) };
 }
+
+const movedBox = ({ minX, minY, maxX, maxY }: Box<'page'>, { x, y }: Point<'page'>): Box<'page'> => ({
+  minX: minX + x,
+  minY: minY + y,
+  maxX: maxX + x,
+  maxY: maxY + y,
+});

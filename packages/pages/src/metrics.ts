@@ -39,9 +39,8 @@ const ACCENT = 30;
 const WIDE = 870;
 const WIDE_CAPITAL = 1000;
 
-/** Height of capitals and figures, and of small letters without ascenders, as shares of the type size. */
+/** Height of capitals and figures as a share of the type size. */
 export const CAP_HEIGHT = 0.66;
-export const X_HEIGHT = 0.486;
 
 /**
  * Points. Right for what the pages' own words use; for other characters an upper bound in the Latin, Greek and

@@ -1,4 +1,4 @@
-import type { Point } from '@seamwright/geometry';
+import type { Box, Point } from '@seamwright/geometry';
 
 /**
  * The page model: what stands on each sheet, in page space (PDF points from the top left corner, y down). The
@@ -35,8 +35,6 @@ export interface Stroke {
   readonly ink: Ink;
   /** Lengths of dash and gap, points; solid when left out. */
   readonly dash?: readonly [number, number];
-  /** How far into the dash pattern the path begins, points. */
-  readonly phase?: number;
 }
 
 /** A path of straight stretches. */
@@ -50,6 +48,8 @@ export interface PathMark {
   readonly stroke?: Stroke;
   /** Ink of the inside; not filled when left out. */
   readonly fill?: Ink;
+  /** Only what lies in it is shown; all of the path when left out. */
+  readonly window?: Box<'page'>;
 }
 
 export type Weight = 'regular' | 'semibold';

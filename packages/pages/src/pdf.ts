@@ -73,7 +73,7 @@ function draw(doc: jsPDF, mark: Mark): void {
 function assertFinite(mark: Mark): void {
   const numbers =
     mark.kind === 'path'
-      ? mark.points.flatMap((p) => [p.x, p.y])
+      ? [...mark.points.flatMap((p) => [p.x, p.y]), ...Object.values(mark.window ?? {})]
       : [mark.at.x, mark.at.y, mark.size, mark.angle];
   if (!numbers.every(Number.isFinite))
     throw new RangeError(`A ${mark.role} has a coordinate that is no number`);
@@ -82,6 +82,14 @@ function assertFinite(mark: Mark): void {
 function drawPath(doc: jsPDF, mark: PathMark): void {
   const [first, ...rest] = mark.points;
   if (first === undefined || (mark.stroke === undefined && mark.fill === undefined)) return;
+  if (mark.window) {
+    const { minX, minY, maxX, maxY } = mark.window;
+    doc.saveGraphicsState();
+    doc
+      .rect(minX, minY, maxX - minX, maxY - minY, null)
+      .clip()
+      .discardPath();
+  }
   if (mark.stroke) setStroke(doc, mark.stroke);
   if (mark.fill !== undefined) doc.setFillColor(...greyOf(mark.fill));
   doc.moveTo(first.x, first.y);
@@ -90,12 +98,13 @@ function drawPath(doc: jsPDF, mark: PathMark): void {
   if (mark.stroke && mark.fill !== undefined) doc.fillStroke();
   else if (mark.stroke) doc.stroke();
   else doc.fill();
+  if (mark.window) doc.restoreGraphicsState();
 }
 
-/** Every path states all of it: the library's own record goes stale on a new page. */
+/** Every path states all of it: the library’s own record goes stale on a new page and after a window. */
 function setStroke(doc: jsPDF, stroke: Stroke): void {
   doc.setLineWidth(stroke.width);
-  doc.setLineDashPattern(stroke.dash ? [...stroke.dash] : [], stroke.phase ?? 0);
+  doc.setLineDashPattern(stroke.dash ? [...stroke.dash] : [], 0);
   doc.setLineCap(BUTT_CAP);
   doc.setLineJoin(ROUND_JOIN);
   doc.setDrawColor(...greyOf(stroke.ink));

@@ -3,7 +3,7 @@ import type { Mark, PagePlan, Sheet, TextMark } from './model.ts';
 import { readTypeface, type Typeface } from './truetype.ts';
 
 /** What stands on the page in place of a character that the page's font has no glyph for. */
-export const MISSING = '?';
+const MISSING = '?';
 
 export interface Printable {
   readonly plan: PagePlan;

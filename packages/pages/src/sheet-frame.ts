@@ -6,7 +6,7 @@ import type { Mark, PathMark } from './model.ts';
 import { type Paper, POINTS_PER_MM } from './paper.ts';
 
 /** Points. Printers leave 4 to 4.2 mm blank, 1/4 in is safe (printer manuals; common practice). */
-export const MARGIN = POINTS_PER_INCH / 4;
+const MARGIN = POINTS_PER_INCH / 4;
 
 const LARGE_SQUARE = 50 * POINTS_PER_MM;
 const SMALL_SQUARE = POINTS_PER_INCH;

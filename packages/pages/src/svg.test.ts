@@ -7,7 +7,7 @@ import { writeSvg } from './svg.ts';
 function walk(svg: string): readonly { tag: string; attributes: string; inside: readonly string[] }[] {
   const open: { tag: string; id: string }[] = [];
   const found: { tag: string; attributes: string; inside: readonly string[] }[] = [];
-  for (const [, close, tag, attributes, empty] of svg.matchAll(/<(\/?)([a-z]+)([^>]*?)(\/?)>/g)) {
+  for (const [, close, tag, attributes, empty] of svg.matchAll(/<(\/?)([a-zA-Z]+)([^>]*?)(\/?)>/g)) {
     if (close) {
       expect(open.pop()?.tag).toBe(tag);
       continue;
@@ -113,6 +113,30 @@ describe('a sheet as SVG', () => {
     expect(parts.filter(({ tag }) => tag === 'path' || tag === 'text')).toHaveLength(
       plan.sheets[0]!.marks.length,
     );
+  });
+
+  test('on a tile each outline is whole, and seen through a window that is defined', () => {
+    const tile = walk(writeSvg(laid(usual(lantern(10), 'Lantern')), 0));
+    const windows = tile
+      .filter(({ tag }) => tag === 'clipPath')
+      .map(({ attributes: a }) => attribute(a, 'id'));
+    const [rect, ...others] = tile.filter(({ tag }) => tag === 'rect').map(({ attributes: a }) => a);
+    expect(others).toEqual([]);
+    for (const group of ['finished-outline', 'cutting-line']) {
+      const [outline, ...more] = tile.filter(({ tag, inside }) => tag === 'path' && inside.at(-1) === group);
+      expect(more).toEqual([]);
+      expect(attribute(outline!.attributes, 'd')).toMatch(/ Z$/);
+      const id = /^url\(#(.*)\)$/.exec(attribute(outline!.attributes, 'clip-path')!)?.[1];
+      expect(windows).toEqual([id]);
+      const [xs, ys] = [0, 1].map((k) => cornersOf(attribute(outline!.attributes, 'd')!).map((p) => p[k]!));
+      // 10 in finished, 1/4 in allowance.
+      const side = group === 'finished-outline' ? 720 : 756;
+      expect(Math.max(...xs!) - Math.min(...xs!)).toBeCloseTo(side, 3);
+      expect(Math.max(...ys!) - Math.min(...ys!)).toBeCloseTo(side, 3);
+    }
+    // The window keeps the margin of 1/4 in, and shows less than all.
+    expect(Number(attribute(rect!, 'x'))).toBeGreaterThanOrEqual(18);
+    expect(Number(attribute(rect!, 'width'))).toBeLessThan(720);
   });
 
   test('a sheet that is not there is a bug of the caller', () => {

@@ -35,12 +35,29 @@ export function writeSvg(plan: PagePlan, sheetIndex: number): string {
     const own = sheet.marks.filter((mark) => mark.section === letter || (i === 0 && isSquare(mark)));
     return group(`section-${letter}`, GROUPS.map(([id, roles]) => groupOfRoles(id, roles, own)).join(''));
   });
+  const windows = [...new Set(sheet.marks.flatMap(windowOf))];
   const rest = sheet.marks.filter((mark) => mark.section === undefined && !isSquare(mark));
   return `<svg xmlns="http://www.w3.org/2000/svg" width="${paper.trueWidth}" height="${paper.trueHeight}" viewBox="0 0 ${decimal(paper.width)} ${decimal(paper.height)}" font-family="'${FONT_FAMILY}', sans-serif" stroke-linejoin="round" fill="none">
 <title>${escaped(name)}</title>
-${sections.join('')}${group('sheet', rest.map(element).join(''))}</svg>
+${windows.map(clipPath).join('')}${sections.join('')}${group('sheet', rest.map(element).join(''))}</svg>
 `;
 }
+
+/** The window that a mark is shown through, as SVG writes a rectangle; none or one. */
+function windowOf(mark: Mark): readonly string[] {
+  if (mark.kind === 'text' || mark.window === undefined) return [];
+  const { minX, minY, maxX, maxY } = mark.window;
+  return [
+    `x="${decimal(minX)}" y="${decimal(minY)}" width="${decimal(maxX - minX)}" height="${decimal(maxY - minY)}"`,
+  ];
+}
+
+/** A sheet shows one tile, so all its windows are alike; were they not, each would have an id of its own. */
+const clipPath = (window: string): string =>
+  `<clipPath id="${windowId(window)}"><rect ${window}/></clipPath>\n`;
+
+const windowId = (window: string): string =>
+  `window-${window.replace(/[^\d.]+/g, '-').replace(/^-|-$/g, '')}`;
 
 function groupOfRoles(id: string, roles: readonly Role[], marks: readonly Mark[]): string {
   const own = marks.filter((mark) => roles.includes(mark.role));
@@ -56,11 +73,11 @@ function pathElement(mark: PathMark): string {
   const attributes = [`class="${mark.role}"`, `d="${d}${mark.closed ? ' Z' : ''}"`];
   if (mark.fill !== undefined) attributes.push(`fill="${colour(mark.fill)}"`);
   if (mark.stroke) {
-    const { width, ink, dash, phase } = mark.stroke;
+    const { width, ink, dash } = mark.stroke;
     attributes.push(`stroke="${colour(ink)}"`, `stroke-width="${decimal(width)}"`);
     if (dash) attributes.push(`stroke-dasharray="${dash.map(decimal).join(' ')}"`);
-    if (dash && phase) attributes.push(`stroke-dashoffset="${decimal(phase)}"`);
   }
+  for (const window of windowOf(mark)) attributes.push(`clip-path="url(#${windowId(window)})"`);
   return `<path ${attributes.join(' ')}/>\n`;
 }
 

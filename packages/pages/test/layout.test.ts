@@ -29,8 +29,20 @@ const randomPlan = (largest: number): fc.Arbitrary<PagePlan> =>
     })
     .map(({ of, title, copies, ...more }) => laid(usual(of, title, { ...more, copies: copies + 1 })));
 
-/** What the mark covers, without the width of its stroke. */
+/** What is seen of the mark, without the width of its stroke. */
 function boxOf(mark: Mark): Box<'page'> {
+  const box = wholeBoxOf(mark);
+  if (mark.kind === 'text' || mark.window === undefined) return box;
+  const { minX, minY, maxX, maxY } = mark.window;
+  return {
+    minX: Math.max(box.minX, minX),
+    minY: Math.max(box.minY, minY),
+    maxX: Math.min(box.maxX, maxX),
+    maxY: Math.min(box.maxY, maxY),
+  };
+}
+
+function wholeBoxOf(mark: Mark): Box<'page'> {
   const points = mark.kind === 'path' ? mark.points : cornersOf(mark);
   const [xs, ys] = [points.map(({ x }) => x), points.map(({ y }) => y)];
   return { minX: Math.min(...xs), minY: Math.min(...ys), maxX: Math.max(...xs), maxY: Math.max(...ys) };
@@ -161,10 +173,11 @@ describe.each([
             .flatMap((sheet) => sheet.marks)
             .filter(({ section }) => section === letter);
           const drawn = marks.find(({ role }) => role === 'finished-outline');
-          // In tiles: laid together and measured elsewhere.
-          if (drawn?.kind !== 'path' || !drawn.closed) continue;
-          measured++;
+          if (drawn?.kind !== 'path') throw new Error(`Section ${letter} has no outline`);
           expect(misfit(drawn.points, outline.map(mirrored))).toBeLessThan(ROUNDING);
+          // In tiles a number may stand on another one than the outline that was found first.
+          if (drawn.window !== undefined) continue;
+          measured++;
           const numbered = (turned: boolean) =>
             order.every((index, k) => {
               const place = onto(drawn, outline, turned);

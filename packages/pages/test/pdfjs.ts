@@ -10,6 +10,8 @@ export interface ReadPath {
   readonly points: readonly Spot[];
   readonly closed: boolean;
   readonly dash: readonly number[];
+  /** The corners of what the path is seen through; null when all of it is seen. */
+  readonly window: readonly Spot[] | null;
 }
 
 export interface ReadPage {
@@ -74,7 +76,7 @@ export async function openPdf(bytes: Uint8Array): Promise<ReadPdf> {
   return result;
 }
 
-/** Codes of the reader's own path lists: 0 moves, 1 draws a line, 4 (or 3) closes. */
+/** Codes of the reader's own path lists: what moves, what draws a line; what else comes here closes. */
 const MOVE = 0;
 const LINE = 1;
 
@@ -84,23 +86,33 @@ function pathsOf(
 ): readonly ReadPath[] {
   const paths: ReadPath[] = [];
   let dash: readonly number[] = [];
+  let window: readonly Spot[] | null = null;
+  let clips = false;
   list.fnArray.forEach((operator, i) => {
     const args = list.argsArray[i] as readonly unknown[];
     if (operator === OPS.setDash) dash = args[0] as readonly number[];
+    if (operator === OPS.clip) clips = true;
+    if (operator === OPS.restore) window = null;
     if (operator !== OPS.constructPath) return;
-    const codes = [...((args[1] as readonly ArrayLike<number>[])[0]! as unknown as Iterable<number>)];
-    const points: Spot[] = [];
-    let closed = false;
-    for (let at = 0; at < codes.length; ) {
-      if (codes[at] === MOVE || codes[at] === LINE) {
-        points.push({ x: codes[at + 1]!, y: top - codes[at + 2]! });
-        at += 3;
-      } else {
-        closed = true;
-        at += 1;
-      }
-    }
-    paths.push({ points, closed, dash });
+    const { points, closed } = walked((args[1] as readonly ArrayLike<number>[])[0]!, top);
+    if (clips) window = points;
+    else paths.push({ points, closed, dash, window });
+    clips = false;
   });
   return paths;
+}
+
+function walked(codes: ArrayLike<number>, top: number): { points: readonly Spot[]; closed: boolean } {
+  const points: Spot[] = [];
+  let closed = false;
+  for (let at = 0; at < codes.length; ) {
+    if (codes[at] === MOVE || codes[at] === LINE) {
+      points.push({ x: codes[at + 1]!, y: top - codes[at + 2]! });
+      at += 3;
+    } else {
+      closed = true;
+      at += 1;
+    }
+  }
+  return { points, closed };
 }

@@ -1,6 +1,13 @@
 import { boundingBox, contains, distance, distanceToSegment, edgesOf } from '@seamwright/geometry';
 import { beforeAll, describe, expect, test } from 'vitest';
-import { type DrawnPage, type DrawnPath, hasPoppler, readPdf, type Spot } from '../../../e2e/support/pdf.ts';
+import {
+  type DrawnPage,
+  type DrawnPath,
+  hasPoppler,
+  readPdf,
+  type Spot,
+  type Window,
+} from '../../../e2e/support/pdf.ts';
 import { type FoundationJob, writePdf } from '../src/index.ts';
 import { block, house, lantern, rectangle, usual } from './blocks.ts';
 import { pageFonts } from './fonts.ts';
@@ -49,16 +56,17 @@ describe.skipIf(!hasPoppler)('tiles laid diamond on diamond, measured by Poppler
         const outline = wantedOn(job, what, piecesOf(pages, offsets, isOutline));
         const drawn = piecesOf(pages, offsets, isOutline);
         for (const { a, b } of edgesOf<'page'>(outline)) expectDrawn(a, b, drawn);
-        for (const p of drawn.flat()) expect(nearest(p, [closedUp(outline)])).toBeLessThan(TRUE);
+        for (const p of drawn.flatMap(({ points }) => points))
+          expect(nearest(p, [rim(outline)])).toBeLessThan(TRUE);
       });
 
       test('the cutting line is whole, and the allowance away', () => {
         const outline = wantedOn(job, what, piecesOf(pages, offsets, isOutline));
         const drawn = piecesOf(pages, offsets, isCuttingLine);
-        for (const points of drawn)
+        for (const { points } of drawn)
           for (const { a, b } of edgesOf<'page'>(points).slice(0, -1))
             for (let t = 0; t <= 1; t += 0.01)
-              expect(nearest(between(a, b, t), [closedUp(outline)])).toBeGreaterThan(18 - TRUE);
+              expect(nearest(between(a, b, t), [rim(outline)])).toBeGreaterThan(18 - TRUE);
         // All along each edge of the outline, at 1/4 in = 18 points.
         for (const { a, b } of edgesOf<'page'>(outline)) {
           const size = distance<'page'>(a, b);
@@ -83,24 +91,25 @@ const isSewLine = ({ stroked, dashed, width, closed, points }: DrawnPath) =>
   stroked && !dashed && !closed && points.length === 2 && Math.abs(width - 0.75) < 0.01;
 
 /** From the block to the pages laid together: mirrored, in points, turned if it lies sideways, laid on what is drawn. */
-function placeOn({ plan, scale }: FoundationJob, what: string, drawn: readonly (readonly Spot[])[]) {
+function placeOn({ plan, scale }: FoundationJob, what: string, drawn: readonly Piece[]) {
   const onPaper = ({ x, y }: Spot): Spot => {
     const mirrored = { x: -x * scale * 72, y: y * scale * 72 };
     return what.includes('sideways') ? { x: -mirrored.y, y: mirrored.x } : mirrored;
   };
   const [from, to] = [
     boundingBox<'page'>(plan.sections[0]!.outline.map(onPaper)),
-    boundingBox<'page'>(drawn.flat()),
+    boundingBox<'page'>(drawn.flatMap(({ points }) => points)),
   ];
   return (p: Spot): Spot => moved(onPaper(p), { x: to.minX - from.minX, y: to.minY - from.minY }, 1);
 }
 
-const wantedOn = (job: FoundationJob, what: string, drawn: readonly (readonly Spot[])[]): readonly Spot[] =>
+const wantedOn = (job: FoundationJob, what: string, drawn: readonly Piece[]): readonly Spot[] =>
   job.plan.sections[0]!.outline.map(placeOn(job, what, drawn));
 
 const moved = (p: Spot, by: Spot, times: number): Spot => ({ x: p.x + by.x * times, y: p.y + by.y * times });
 const between = (a: Spot, b: Spot, t: number): Spot => moved(a, { x: b.x - a.x, y: b.y - a.y }, t);
 const closedUp = (outline: readonly Spot[]): readonly Spot[] => [...outline, outline[0]!];
+const rim = (outline: readonly Spot[]): Piece => ({ points: closedUp(outline), window: null });
 
 /** Middles of the diamonds on each upright ('x') or level ('y') join of the page, from left or top. */
 function joinsOf(page: DrawnPage, axis: 'x' | 'y'): readonly (readonly Spot[])[] {
@@ -161,31 +170,41 @@ function layTogether(pages: readonly DrawnPage[], columns: number): readonly Spo
   return offsets;
 }
 
+/** A stretch of a path, and what it is seen through; all pages laid together. */
+interface Piece {
+  readonly points: readonly Spot[];
+  readonly window: Window | null;
+}
+
 /** The paths of a kind on all pages, laid together; closed ones with their first point repeated. */
 const piecesOf = (
   pages: readonly DrawnPage[],
   offsets: readonly Spot[],
   isKind: (path: DrawnPath) => boolean,
-): readonly (readonly Spot[])[] =>
-  pages.flatMap(({ paths }, i) =>
-    paths.filter(isKind).map(({ points, closed }) =>
-      (closed ? [...points, points[0]!] : points).map(({ x, y }) => ({
-        x: x + offsets[i]!.x,
-        y: y + offsets[i]!.y,
-      })),
-    ),
-  );
+): readonly Piece[] =>
+  pages.flatMap(({ paths }, i) => {
+    const { x: dx, y: dy } = offsets[i]!;
+    return paths.filter(isKind).map(({ points, closed, window }) => ({
+      points: (closed ? closedUp(points) : points).map((p) => moved(p, offsets[i]!, 1)),
+      window: window && ([window[0] + dx, window[1] + dy, window[2] + dx, window[3] + dy] as const),
+    }));
+  });
 
-/** Distance of p from the nearest of the paths. */
-function nearest(p: Spot, paths: readonly (readonly Spot[])[]): number {
+const isSeen = (p: Spot, window: Window | null): boolean =>
+  window === null ||
+  (p.x >= window[0] - TRUE && p.y >= window[1] - TRUE && p.x <= window[2] + TRUE && p.y <= window[3] + TRUE);
+
+/** Distance of p from the nearest of the pieces that are seen there. */
+function nearest(p: Spot, pieces: readonly Piece[]): number {
   let least = Number.POSITIVE_INFINITY;
-  for (const points of paths)
-    for (const { a, b } of edgesOf<'page'>(points).slice(0, -1))
-      least = Math.min(least, distanceToSegment<'page'>(p, a, b));
+  for (const { points, window } of pieces)
+    if (isSeen(p, window))
+      for (const { a, b } of edgesOf<'page'>(points).slice(0, -1))
+        least = Math.min(least, distanceToSegment<'page'>(p, a, b));
   return least;
 }
 
-/** All of the stretch from a to b is drawn. */
-function expectDrawn(a: Spot, b: Spot, drawn: readonly (readonly Spot[])[]): void {
+/** All of the stretch from a to b is drawn, and seen. */
+function expectDrawn(a: Spot, b: Spot, drawn: readonly Piece[]): void {
   for (let t = 0; t <= 1; t += 0.005) expect(nearest(between(a, b, t), drawn)).toBeLessThan(TRUE);
 }
