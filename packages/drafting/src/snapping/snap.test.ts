@@ -5,7 +5,7 @@ import { addSplit } from '../edits/index.ts';
 import { followersOf } from '../facts.ts';
 import { drawnLines } from '../lines.ts';
 import { regularHexagon, square } from '../outlines.ts';
-import { inReadingOrder, placeExactly, type SnapKind, snap } from './snap.ts';
+import { EXACTLY, inReadingOrder, placeExactly, type SnapKind, snap } from './snap.ts';
 import { snapScene } from './snap-scene.ts';
 
 const block = must(square(8));
@@ -64,6 +64,17 @@ describe('snap', () => {
     expect(snap({ x: 5.3, y: 2.2 }, scene, grid)).toMatchObject({ kind: 'grid', at: { x: 5.5, y: 2 } });
   });
 
+  it('finds what is where the grid leads, though the pointer is farther away than the radius', () => {
+    const grid = { radius: 0.1, grid: 1 };
+    expect(snap({ x: 0.4, y: 0.4 }, scene, grid)).toMatchObject({ kind: 'corner', point: 'p1' });
+    expect(snap({ x: 1.4, y: 4.4 }, scene, grid)).toMatchObject({ kind: 'end', point: 'p8' });
+    expect(snap({ x: 3.4, y: 4.4 }, scene, grid)).toMatchObject({ kind: 'crossing', on: ['s7', 's10'] });
+    expect(snap({ x: 3.4, y: 2.4 }, scene, grid)).toMatchObject({ kind: 'middle', on: ['s7'] });
+    const onLine = { kind: 'line', at: { x: 3, y: 1 }, on: ['s7'], reason: 'on a line, at the grid' };
+    expect(snap({ x: 3.4, y: 1.4 }, scene, grid)).toMatchObject(onLine);
+    expect(snap({ x: 5.3, y: 0.4 }, scene, grid)).toMatchObject({ kind: 'edge', on: ['edge:p1'] });
+  });
+
   it('on a slanted line, the grid gives places that are on both', () => {
     const slanted = snapScene(must(addSplit(block, { at: { x: 0, y: 1 } }, { at: { x: 8, y: 7 } })));
     const caught = snap({ x: 2.1, y: 2.5 }, slanted, { radius: 0.3, grid: 1 });
@@ -80,6 +91,11 @@ describe('snap', () => {
   it('is as near as the radius allows, on the lines that it names, and the same for the same place', () => {
     fc.assert(
       fc.property(drawings, anywhere, fc.constantFrom(0.05, 0.4), (drawing, pointer, radius) => {
+        const onGrid = snap(pointer, snapScene(drawing), { radius, grid: 0.5 });
+        const there = snap(onGrid.at, snapScene(drawing), EXACTLY);
+        expect(onGrid.kind === 'grid' || onGrid.kind === 'free').toBe(there.kind === 'free');
+        expect(onGrid.point).toBe(there.point);
+
         const found = snap(pointer, snapScene(drawing), { radius, grid: 0 });
         expect(Math.hypot(found.at.x - pointer.x, found.at.y - pointer.y)).toBeLessThanOrEqual(
           radius + 1e-12,

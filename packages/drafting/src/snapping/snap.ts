@@ -61,8 +61,18 @@ export function snap(pointer: Point, scene: SnapScene, options: SnapOptions): Sn
     wanted(kind === 'edge' ? 'edge' : 'line') ? distanceToSegment(pointer, from, to) : Infinity,
   );
   const step = wanted('grid') ? grid : 0;
+  if (step > 0) {
+    const led: Snap =
+      line === undefined
+        ? { kind: 'grid', reason: 'on the grid', at: nearestOnGrid(pointer, step) }
+        : onLine(pointer, line, step);
+    // The grid reaches farther than the radius: where it leads there may be a point, or a line.
+    const there = snap(led.at, scene, { ...EXACTLY, ...(kinds && { kinds }) });
+    if (there.kind === 'free') return led;
+    if (there.kind !== 'line' && there.kind !== 'edge') return there;
+    return line === undefined ? { ...there, reason: `${there.reason}, at the grid` } : led;
+  }
   if (line !== undefined) return onLine(pointer, line, step);
-  if (step > 0) return { kind: 'grid', reason: 'on the grid', at: nearestOnGrid(pointer, step) };
   return { kind: 'free', reason: '', at: { x: pointer.x, y: pointer.y } };
 }
 
