@@ -19,10 +19,11 @@ import {
   wordMarks,
 } from './foundation-marks.ts';
 import type { CheckedJob } from './job.ts';
-import { moved, polygonMark, STROKES, segmentMark, textMark } from './marks.ts';
+import { moved, polygonMark, STROKES, segmentMark } from './marks.ts';
 import type { Mark } from './model.ts';
 import type { Regions } from './sheet-frame.ts';
-import { cover, OVERLAP, type Tile, type TileGrid, tilesOf } from './tile-grid.ts';
+import { cover, type Tile, type TileGrid, tilesOf } from './tile-grid.ts';
+import { joinMarks } from './tile-joins.ts';
 
 /** A sheet's worth of a foundation that is larger than a sheet. */
 export interface TileSheet {
@@ -33,12 +34,6 @@ export interface TileSheet {
 
 /** Points: what the caption of a tile takes at most, with the room for the word `cut` below it. */
 const CAPTION_ROOM = 56;
-
-/** Points: from the middle of an alignment mark to its corners. */
-const DIAMOND = 9;
-
-/** How the neighbour's name is set; `rise` is the height of its capitals, points. */
-const JOIN_NOTE = { size: 7, ink: 0.6, rise: 4.6 };
 
 /** Points. The small map of the tiles, at most this wide and high. */
 const MAP = { width: 60, height: 30 };
@@ -107,12 +102,11 @@ function tileSheet(job: CheckedJob, foundation: Foundation, way: Way, tile: Tile
   const width = region.maxX - region.minX;
   const caption = captionFor(job, foundation, way.turn, width - MAP.width - 8, name, facts);
   const shown = way.marks.flatMap((mark) => clipped(mark, tile.window));
-  const neighbours = (column: number, row: number) =>
-    tiles.findIndex((other) => other.column === column && other.row === row);
-  const joins = joinMarks(letter, way.grid, tile, (column, row) => {
-    const found = neighbours(column, row);
+  const nameAt = (column: number, row: number) => {
+    const found = tiles.findIndex((other) => other.column === column && other.row === row);
     return found < 0 ? null : nameOf(found);
-  });
+  };
+  const joins = joinMarks({ letter, grid: way.grid, tile, nameAt, lines: Object.values(way.lines).flat() });
   const joinLines = joins.flatMap((mark) => (mark.kind === 'path' ? edgesOf(mark.points) : []));
   const words = wordMarks(foundation, shownLines(way.lines, joinLines, tile.window), roomAbove(tile.window));
   const toSheet = subtract<'page'>(
@@ -144,61 +138,6 @@ const shownLines = (
 
 /** The window, and the strip below the caption for the word `cut`. */
 const roomAbove = (window: Box<'page'>): Box<'page'> => ({ ...window, minY: window.minY - CUT_WORD_ROOM });
-
-/** On each side with a neighbour: the line on which the two meet, two diamonds across it, the neighbour's name. */
-function joinMarks(
-  letter: string,
-  { columns, rows }: TileGrid,
-  { column, row, window }: Tile,
-  nameAt: (column: number, row: number) => string | null,
-): readonly Mark[] {
-  const sides = [
-    { axis: 'x', join: columns.joins[column - 1], name: nameAt(column - 1, row), outward: -1 },
-    { axis: 'x', join: columns.joins[column], name: nameAt(column + 1, row), outward: 1 },
-    { axis: 'y', join: rows.joins[row - 1], name: nameAt(column, row - 1), outward: -1 },
-    { axis: 'y', join: rows.joins[row], name: nameAt(column, row + 1), outward: 1 },
-  ] as const;
-  return sides.flatMap(({ axis, join, name, outward }) =>
-    join === undefined || name === null ? [] : joinSide(letter, axis, join, outward, name, window),
-  );
-}
-
-function joinSide(
-  letter: string,
-  axis: 'x' | 'y',
-  join: number,
-  outward: 1 | -1,
-  neighbour: string,
-  window: Box<'page'>,
-): readonly Mark[] {
-  const [low, high] = axis === 'x' ? [window.minY, window.maxY] : [window.minX, window.maxX];
-  /** The point at `along` on the join line, `off` points to its far side. */
-  const at = (along: number, off = 0): Point<'page'> =>
-    axis === 'x' ? { x: join + off, y: along } : { x: along, y: join + off };
-  const diamond = (share: number): Mark => {
-    const middle = low + (high - low) * share;
-    return polygonMark(
-      'alignment-mark',
-      letter,
-      [at(middle - DIAMOND), at(middle, DIAMOND), at(middle + DIAMOND), at(middle, -DIAMOND)],
-      STROKES.alignmentMark,
-    );
-  };
-  // In the strip beyond the join line, which the neighbour covers; a text turned clockwise rises to the right.
-  const strip = (outward * OVERLAP) / 4;
-  const base = at((low + high) / 2, axis === 'x' ? strip - JOIN_NOTE.rise / 2 : strip + JOIN_NOTE.rise / 2);
-  return [
-    segmentMark('tile-edge', letter, { a: at(low), b: at(high) }, STROKES.tileEdge),
-    diamond(0.25),
-    diamond(0.75),
-    textMark('alignment-mark', letter, `${neighbour} joins here`, base, {
-      size: JOIN_NOTE.size,
-      ink: JOIN_NOTE.ink,
-      anchor: 'middle',
-      angle: axis === 'x' ? 90 : 0,
-    }),
-  ];
-}
 
 /** The grid of tiles in little, this one dark; its top right corner at (0, 0). */
 function mapMarks(letter: string, { grid }: Way, { column, row }: Tile): readonly Mark[] {
