@@ -76,7 +76,7 @@ function follow(
 }
 
 /** Where two stretches cross, ends included and rounding forgiven; null when they do not. */
-export function crossingWithin(one: Ends, other: Ends): Point | null {
+function crossingWithin(one: Ends, other: Ends): Point | null {
   const at = lineCrossing(one.from, one.to, other.from, other.to);
   if (at === null) return null;
   const reaches = ({ from, to }: Ends) => distance(at, nearestOnSegment(at, from, to)) <= SAME_COORDINATE;

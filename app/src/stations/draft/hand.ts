@@ -74,7 +74,7 @@ export function restHand(): void {
 /** Whether there is something to go back from. */
 export const isBusy = ({ held }: Hand): boolean => held.state.kind !== 'idle';
 
-export function toolContext(): ToolContext {
+function toolContext(): ToolContext {
   const { drawing, grid } = currentBlock(useWork.getState());
   return { drawing, grid: useHand.getState().toGrid ? grid : 0 };
 }
