@@ -104,6 +104,8 @@ test('the crosshair says what it is on, goes from place to place, and lets the T
   page,
 }) => {
   await open(page);
+  // The verdict is read out first, a moment after the page has come to rest; then nobody else speaks.
+  await expect(said(page).filter({ hasText: 'Sews on one foundation' })).toBeAttached();
   await tabToDrawing(page);
   await page.keyboard.press('ArrowUp');
   await expect(said(page).filter({ hasText: '3, 3 in, middle of the block' })).toBeAttached();
