@@ -1,6 +1,6 @@
 import type { Point } from '@seamwright/geometry';
 
-/** Names a point of a drawing; unique within the drawing, never used again after the point is deleted. */
+/** Names a point of a drawing; unique within the drawing. */
 export type PointId = string;
 
 /** Names a line of a drawing: a split's own id, or {@link edgeId} of an edge of the outline. */
