@@ -35,18 +35,22 @@ const TOLD_ONE_BY_ONE = 50;
 
 /** All that is to be said of how the lines of a drawing meet; in a fixed order, most hindering first. */
 export function collectFindings(evidence: Evidence): Finding[] {
-  return [looseEnds, islands, beyondOutline, overlaps, tooShort, snappedEnds].flatMap((collect) => {
-    const found = collect(evidence);
-    if (found.length <= TOLD_ONE_BY_ONE) return found;
-    const rest = found.slice(TOLD_ONE_BY_ONE);
-    return [
-      ...found.slice(0, TOLD_ONE_BY_ONE),
-      finding(rest[0]!.kind, rest[0]!.severity, `There are ${rest.length} more places of the same kind.`, {
-        at: rest.flatMap((f) => f.at),
-        lines: rest.flatMap((f) => f.lines),
-      }),
-    ];
-  });
+  return [looseEnds, islands, beyondOutline, overlaps, tooShort, snappedEnds].flatMap((collect) =>
+    toldOneByOne(collect(evidence)),
+  );
+}
+
+/** Findings of one kind as the maker is told of them: beyond the first fifty, the others are one finding. */
+export function toldOneByOne(found: readonly Finding[]): readonly Finding[] {
+  if (found.length <= TOLD_ONE_BY_ONE) return found;
+  const rest = found.slice(TOLD_ONE_BY_ONE);
+  return [
+    ...found.slice(0, TOLD_ONE_BY_ONE),
+    finding(rest[0]!.kind, rest[0]!.severity, `There are ${rest.length} more places of the same kind.`, {
+      at: rest.flatMap((f) => f.at),
+      lines: [...new Set(rest.flatMap((f) => f.lines))].sort(),
+    }),
+  ];
 }
 
 const finding = (

@@ -1,5 +1,5 @@
-import type { Point, Polygon } from '@seamwright/geometry';
-import type { LineId, PointId } from './drawing.ts';
+import type { Point, Polygon, Segment } from '@seamwright/geometry';
+import type { Drawing, LineId, PointId } from './drawing.ts';
 
 /** Where a line runs on the block: splits and outline edges that lie on one straight line are one of these. */
 export interface Line {
@@ -76,13 +76,32 @@ export interface Finding {
   readonly at: readonly Point[];
   /** The lines of the drawing that it is about. */
   readonly lines: readonly LineId[];
-  /** Changes that would remove it; each a set of lines to add. */
+  /** The patches that it is about, by index. */
+  readonly patches?: readonly number[];
+  /** Of seams in each other's way: each one from where it begins to where it ends on the next, in order. */
+  readonly ring?: readonly Segment[];
+  /** Changes that would remove it, best first. */
   readonly repairs: readonly Repair[];
 }
 
+/** A change to the drawing that removes a finding. */
 export interface Repair {
   readonly message: string;
+  /** The lines to add; none where the change is of another kind, and `drawing` says all. */
   readonly splits: readonly (readonly [Point, Point])[];
+  readonly price?: RepairPrice;
+  /** The drawing after the repair, ready to take the other's place. */
+  readonly drawing?: Drawing;
+}
+
+/** What a repair costs; the best repair adds the fewest patches, then the least seam, then leaves the largest smallest patch. */
+export interface RepairPrice {
+  /** Patches that the block gains; less than 0 where it loses some. */
+  readonly patches: number;
+  /** Inches of seam that the block gains; less than 0 where it loses some. */
+  readonly seamLength: number;
+  /** Square inches: the smallest patch of the block after it. */
+  readonly smallestPatch: number;
 }
 
 /** The block's plane structure: who lies where, who touches whom along which line. Plain data. */

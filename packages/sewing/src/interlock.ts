@@ -1,15 +1,74 @@
+import { type Arrangement, type Finding, placeName, toldOneByOne } from '@seamwright/arrangement';
+import type { Point, Segment } from '@seamwright/geometry';
 import type { Touching } from './contact.ts';
 import { straightCuts } from './cuts.ts';
+import { type Interlock, interlocksOf } from './diagnosis/interlocks.ts';
+import { stuckParts } from './diagnosis/stuck-parts.ts';
 import { peel } from './peel.ts';
 import type { Region } from './region.ts';
 
 /**
- * A small set of patches that hold each other, inside a region that straight seams cannot sew.
+ * What stands in the way of straight seams: a finding for each windmill and each corner, told in a quilter's words, with
+ * the ring of seams and the smallest set of patches that hold each other.
  *
- * What comes off a region that cannot be sewn leaves a rest that cannot be sewn either (otherwise that patch could be
- * joined last), and of the two parts of a straight cut at least one cannot. So both may go on until neither is
- * possible.
+ * @param regions connected parts of the block, such as those that the plan could not go on with
  */
+export const interlockedFindings = (
+  arrangement: Arrangement,
+  touching: Touching,
+  regions: readonly Region[],
+): readonly Finding[] =>
+  toldOneByOne(
+    regions
+      .flatMap((region) => stuckParts(touching, region))
+      .flatMap((part) => interlocksOf(arrangement, touching, part))
+      .map((interlock) => findingOf(arrangement, interlock)),
+  );
+
+function findingOf(arrangement: Arrangement, interlock: Interlock): Finding {
+  const { ring, seams, patches, smallest } = interlock;
+  const place = (vertex: number): Point => arrangement.vertices[vertex]!.at;
+  const at = ring.corners.map(place);
+  const drawn = ring.seams.flatMap(({ run }) =>
+    seams.runs[run]!.edges.flatMap((edge) => arrangement.edges[edge]!.drawn),
+  );
+  return {
+    kind: 'interlocked',
+    severity: 'error',
+    message:
+      messageOf(interlock, placeName(middleOf(at), arrangement.outline)) + (smallest ? '' : NOT_PROVED),
+    at,
+    lines: [...new Set(drawn)].sort(),
+    patches,
+    ring: ring.seams.map(({ run, end }): Segment => {
+      const { vertices } = seams.runs[run]!;
+      const [first, last] = [place(vertices[0]!), place(vertices.at(-1)!)];
+      return end === 1 ? { a: first, b: last } : { a: last, b: first };
+    }),
+    repairs: [],
+  };
+}
+
+const NOT_PROVED = ' Perhaps fewer patches already hold each other here.';
+
+const MEND = 'Let one of them run straight on to the next line or to the edge.';
+
+function messageOf({ ring, patches }: Interlock, where: string): string {
+  const count = ring.seams.length;
+  const held = `${patches.length} patches hold each other`;
+  if (ring.kind === 'ring')
+    return `${count} seams chase each other round ${where}: each ends on the next, so whichever is sewn last, another is in its way, and ${held}. ${MEND}`;
+  if (count === 2)
+    return `A seam turns a corner at ${where}, so one patch would have to be set into the other. Let one of its two sides run straight on to the next line or to the edge.`;
+  return `${count} seams meet at ${where} and none runs straight through, so the last of them would turn a corner, and ${held}. ${MEND}`;
+}
+
+const middleOf = (points: readonly Point[]): Point => ({
+  x: points.reduce((sum, { x }) => sum + x, 0) / points.length,
+  y: points.reduce((sum, { y }) => sum + y, 0) / points.length,
+});
+
+/** A small set of patches that hold each other; {@link interlockedFindings} says more. */
 export function interlockedCore(touching: Touching, region: Region): Region {
   const { core } = peel(touching, region);
   if (core.length === 1) return core;
