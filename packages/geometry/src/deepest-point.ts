@@ -1,5 +1,6 @@
 /// <reference path="./polylabel.d.ts" />
 import polylabel from 'polylabel';
+import { inscribedCircle } from './inscribed-circle.ts';
 import { distanceToSegment } from './line.ts';
 import type { Point, Polygon, Space } from './point.ts';
 import { area, contains, edgesOf, isClockwise, perimeter, reversed } from './polygon.ts';
@@ -20,8 +21,9 @@ export interface Depth<S extends Space = 'block'> {
  * strictly inside when the numbers leave room for a point there. The same shape gives the same point, whichever
  * corner comes first and whichever way round the corners run.
  *
- * Algorithm: quadtree search, V. Agafonkin, A new algorithm for finding a visual center of a polygon, 2016, as in
- * the library polylabel.
+ * Most patches are convex and have few corners: the largest circle inside them is computed ({@link inscribedCircle}).
+ * Otherwise quadtree search, V. Agafonkin, A new algorithm for finding a visual center of a polygon, 2016, as in the
+ * library polylabel.
  */
 export function deepestPoint<S extends Space = 'block'>(
   polygon: Polygon<S>,
@@ -35,6 +37,8 @@ export function deepestPoint<S extends Space = 'block'>(
   // Every shape is at least area ÷ rim deep, so an eighth of that is a precision fine enough for it. Without this
   // the library gives a corner as the answer for shapes narrower than the precision.
   const precision = Math.min(DEEPEST_WITHIN, cloth / rim / 8);
+  const circle = holes.length === 0 ? inscribedCircle(rings[0]!, precision) : null;
+  if (circle !== null) return circle;
   const [x, y] = polylabel(
     rings.map((ring) => ring.map((p) => [p.x, p.y] as const)),
     precision,
