@@ -7,9 +7,9 @@ import {
   type Result,
   reversed,
 } from '@seamwright/geometry';
-import type { Drawing, PointId } from './drawing.ts';
+import type { Drawing } from './drawing.ts';
 import { collectFindings } from './findings.ts';
-import { connectedParts, isBridge, type Link, linkPlaces, traceFaces } from './graph.ts';
+import { connectedParts, isBridge, type Link, linkPlaces, outgoing, traceFaces } from './graph.ts';
 import { findIncidences } from './incidence.ts';
 import { groupLines, stretchesOf } from './lines.ts';
 import { gatherNodes } from './nodes.ts';
@@ -69,9 +69,7 @@ function attempt(drawing: Drawing, outline: Polygon, tolerances: Tolerances): Ar
   const kept = links.inside.filter((link, i) => link.onOutline || !isBridge(faces, i));
   if (!outlineHolds(kept, drawing.outline.length)) return null;
 
-  const pointsAt = new Map<number, PointId[]>();
-  for (const [id, node] of nodes.nodeOf) pointsAt.set(node, [...(pointsAt.get(node) ?? []), id]);
-  const structure = buildStructure(incidence, kept, pointsAt);
+  const structure = buildStructure(incidence, kept, (place) => nodes.nodes[place]?.points ?? []);
   if (structure === null) return null;
   const findings = collectFindings({ drawing, outline, nodes, places, links, faces, kept, tooShort });
   return { ...structure, outline, findings };
@@ -81,10 +79,6 @@ function attempt(drawing: Drawing, outline: Polygon, tolerances: Tolerances): Ar
 function outlineHolds(links: readonly Link[], corners: number): boolean {
   const edges = links.filter((link) => link.onOutline);
   if (edges.length < corners) return false;
-  const ways = new Map<number, number>();
-  for (const { from, to } of edges) {
-    ways.set(from, (ways.get(from) ?? 0) + 1);
-    ways.set(to, (ways.get(to) ?? 0) + 1);
-  }
-  return [...ways.values()].every((n) => n === 2) && new Set(connectedParts(edges).values()).size === 1;
+  const parts = connectedParts(edges);
+  return outgoing(edges).every(({ length }) => length === 0 || length === 2) && parts.every((p) => p <= 0);
 }

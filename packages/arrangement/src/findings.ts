@@ -6,14 +6,22 @@ import {
   midpoint,
   type Point,
   type Polygon,
-  pointAt,
   SAME_COORDINATE,
-  segmentCrossing,
 } from '@seamwright/geometry';
 import type { Drawing, LineId } from './drawing.ts';
-import { connectedParts, type Faces, isBridge, type Link, type Links } from './graph.ts';
+import {
+  connectedParts,
+  type Faces,
+  isBridge,
+  type Link,
+  type Links,
+  opposite,
+  originOf,
+  outgoing,
+} from './graph.ts';
 import type { Place } from './incidence.ts';
 import type { Nodes } from './nodes.ts';
+import { sightOver } from './sight.ts';
 import type { Finding, Severity } from './types.ts';
 
 /** What the findings are read from, once the attempt is known to be sound. */
@@ -69,18 +77,18 @@ export function placeName(p: Point, outline: Polygon): string {
 
 /** Ends that stop in the middle of a patch, farther from the next line than an imprecise hand explains. */
 function looseEnds({ outline, places, links, faces, kept }: Evidence): Finding[] {
-  const linksAt = new Map<number, number[]>();
-  links.inside.forEach(({ from, to }, i) => {
-    for (const place of [from, to]) linksAt.set(place, [...(linksAt.get(place) ?? []), i]);
-  });
+  const tips = outgoing(links.inside).flatMap((halves) =>
+    halves.length === 1 && isBridge(faces, halves[0]! >> 1) ? [halves[0]!] : [],
+  );
+  if (tips.length === 0) return [];
   const dividing = new Set(kept.flatMap((link) => link.drawn));
+  const lineAhead = sightOver(kept, places);
   const found: Finding[] = [];
-  for (const [tip, [only, ...others]] of linksAt) {
-    if (only === undefined || others.length > 0 || !isBridge(faces, only)) continue;
-    const link = links.inside[only]!;
-    const at = places[tip]!.at;
-    const back = places[link.from === tip ? link.to : link.from]!.at;
-    const ahead = firstLineAhead(back, at, link.line, kept, places);
+  for (const half of tips) {
+    const link = links.inside[half >> 1]!;
+    const at = places[originOf(links.inside, half)]!.at;
+    const back = places[originOf(links.inside, opposite(half))]!.at;
+    const ahead = lineAhead(back, at, link.line);
     if (ahead === null) continue;
     const gap = distance(at, ahead);
     const tail = distance(at, back);
@@ -106,38 +114,14 @@ function looseEnds({ outline, places, links, faces, kept }: Evidence): Finding[]
 
 const inches = (value: number): string => `${formatInches(Math.round(value * 1000) / 1000)} in`;
 
-/** Where the straight way on from `back` over `at` first meets a line that divides the block, or its edge. */
-function firstLineAhead(
-  back: Point,
-  at: Point,
-  line: number,
-  kept: readonly Link[],
-  places: readonly Place[],
-): Point | null {
-  const xs = places.map((p) => p.at.x);
-  const ys = places.map((p) => p.at.y);
-  // Longer than any way across the drawing.
-  const reach =
-    xs.reduce((m, x) => Math.max(m, Math.abs(x - at.x)), 0) +
-    ys.reduce((m, y) => Math.max(m, Math.abs(y - at.y)), 0);
-  const far = pointAt(at, back, -(reach + 1) / distance(at, back));
-  let nearest: Point | null = null;
-  for (const link of kept) {
-    if (link.line === line) continue;
-    const hit = segmentCrossing(at, far, places[link.from]!.at, places[link.to]!.at);
-    if (hit !== null && (nearest === null || distance(at, hit.at) < distance(at, nearest))) nearest = hit.at;
-  }
-  return nearest;
-}
-
 /** Shapes that no line connects with the outline: the patch round them touches them on all sides. */
 function islands({ outline, places, kept }: Evidence): Finding[] {
   const part = connectedParts(kept);
-  const main = part.get(kept.find((link) => link.onOutline)!.from)!;
+  const main = part[kept.find((link) => link.onOutline)!.from]!;
   const shapes = new Map<number, Link[]>();
   for (const link of kept) {
-    const p = part.get(link.from)!;
-    if (p !== main) shapes.set(p, [...(shapes.get(p) ?? []), link]);
+    const p = part[link.from]!;
+    if (p !== main) push(shapes, p, link);
   }
   return [...shapes.values()].map((links) => {
     const corners = [...new Set(links.flatMap(({ from, to }) => [from, to]))].map(
@@ -159,10 +143,12 @@ const namesOf = (links: readonly Link[]): LineId[] =>
 
 /** Splits that reach beyond the outline, in part or altogether. */
 function beyondOutline({ drawing, outline, places, links }: Evidence): Finding[] {
+  if (links.outside.length === 0) return [];
   const insideNames = new Set(namesOf(links.inside));
+  const outsideOf = linksByName(links.outside);
   return drawing.splits.flatMap(({ id }) => {
-    const beyond = links.outside.filter((link) => link.drawn.includes(id));
-    if (beyond.length === 0) return [];
+    const beyond = outsideOf.get(id);
+    if (beyond === undefined) return [];
     const ends = beyond.flatMap(({ from, to }) => [places[from]!.at, places[to]!.at]);
     if (!insideNames.has(id)) {
       const at = midpoint(ends[0]!, ends[1]!);
@@ -176,26 +162,23 @@ function beyondOutline({ drawing, outline, places, links }: Evidence): Finding[]
 
 /** Lines that were drawn twice, in whole or in part, or along the edge of the block. */
 function overlaps({ drawing, outline, places, links }: Evidence): Finding[] {
-  const linksOf = new Map<LineId, Link[]>();
-  for (const link of links.inside) {
-    for (const id of link.drawn) linksOf.set(id, [...(linksOf.get(id) ?? []), link]);
-  }
+  const linksOf = linksByName(links.inside);
   const splits = new Set(drawing.splits.map(({ id }) => id));
   const found: Finding[] = [];
   const told = new Set<string>();
   for (const { id } of drawing.splits) {
     const own = linksOf.get(id) ?? [];
-    if (own.length > 0 && own.every((link) => link.onOutline)) {
+    if (own.every((link) => link.drawn.length === 1)) continue;
+    if (own.every((link) => link.onOutline)) {
       const at = midpoint(places[own[0]!.from]!.at, places[own[0]!.to]!.at);
       const message = `A line lies along the block's edge at ${placeName(at, outline)} and divides nothing. Take it away, or move it in.`;
       found.push(finding('along-edge', 'caution', message, { at: [at], lines: [id] }));
       continue;
     }
-    for (const other of new Set(own.flatMap((link) => link.drawn))) {
+    for (const [other, shared] of linksByName(own)) {
       const pair = [id, other].sort().join(' ');
       if (other === id || !splits.has(other) || told.has(pair)) continue;
       told.add(pair);
-      const shared = own.filter((link) => link.drawn.includes(other));
       const at = midpoint(places[shared[0]!.from]!.at, places[shared[0]!.to]!.at);
       const whole = shared.length === own.length || shared.length === linksOf.get(other)!.length;
       const message = whole
@@ -208,12 +191,26 @@ function overlaps({ drawing, outline, places, links }: Evidence): Finding[] {
   return found;
 }
 
+/** For each drawn line, the links that it covers, in order; lines in the order of their first links. */
+function linksByName(links: readonly Link[]): Map<LineId, Link[]> {
+  const linksOf = new Map<LineId, Link[]>();
+  for (const link of links) for (const id of link.drawn) push(linksOf, id, link);
+  return linksOf;
+}
+
+function push<K, V>(lists: Map<K, V[]>, key: K, value: V): void {
+  const list = lists.get(key);
+  if (list === undefined) lists.set(key, [value]);
+  else list.push(value);
+}
+
 function tooShort({ drawing, outline, tooShort: ids }: Evidence): Finding[] {
-  return ids.map((id) => {
-    const { from } = drawing.splits.find((split) => split.id === id)!;
+  const short = new Set(ids);
+  return drawing.splits.flatMap(({ id, from }) => {
+    if (!short.has(id)) return [];
     const at = drawing.points[from]!;
     const message = `A line at ${placeName(at, outline)} is too short to be a seam and is left out.`;
-    return finding('too-short', 'caution', message, { at: [at], lines: [id] });
+    return [finding('too-short', 'caution', message, { at: [at], lines: [id] })];
   });
 }
 
@@ -228,7 +225,7 @@ function snappedEnds({ drawing, nodes, places, tooShort: ids }: Evidence): Findi
     return off > SAME_COORDINATE ? [{ id, at, off }] : [];
   });
   if (moved.length === 0) return [];
-  const most = Math.max(...moved.map(({ off }) => off));
+  const most = moved.reduce((max, { off }) => Math.max(max, off), 0);
   const movedIds = new Set(moved.map(({ id }) => id));
   const off = `by up to ${most.toFixed(4)} in`;
   const message =

@@ -1,6 +1,7 @@
 import { contains, midpoint, type Point, type Polygon, parameterOn, turn } from '@seamwright/geometry';
 import type { LineId } from './drawing.ts';
-import type { Incidence } from './incidence.ts';
+import type { Incidence, Place } from './incidence.ts';
+import type { LineGroup, Stretch } from './lines.ts';
 
 /** A piece of one line between two neighbouring places, with the drawn lines that cover it. */
 export interface Link {
@@ -22,20 +23,21 @@ export interface Links {
 /** Cuts every line at its places and keeps the pieces that were drawn; each piece once, however often it was drawn. */
 export function linkPlaces({ places, groups }: Incidence, outline: Polygon): Links {
   const onLine: number[][] = groups.map(() => []);
-  places.forEach((place, p) => {
-    for (const line of place.lines) onLine[line]!.push(p);
+  places.forEach(({ lines }, p) => {
+    for (const line of lines) onLine[line]!.push(p);
   });
 
   const inside: Link[] = [];
   const outside: Link[] = [];
+  const rankOf = new Int32Array(places.length);
   groups.forEach((group, line) => {
-    const along = new Map(onLine[line]!.map((p) => [p, parameterOn(group.a, group.b, places[p]!.at)]));
-    const order = [...along.keys()].sort((p, q) => along.get(p)! - along.get(q)! || p - q);
-    const rank = new Map(order.map((p, i) => [p, i]));
-    const covering: { id: LineId; onOutline: boolean }[][] = order.map(() => []);
+    const order = inOrder(group, onLine[line]!, places);
+    order.forEach((p, rank) => {
+      rankOf[p] = rank;
+    });
+    const covering: Stretch[][] = order.map(() => []);
     for (const stretch of group.stretches) {
-      const from = rank.get(stretch.from)!;
-      const to = rank.get(stretch.to)!;
+      const [from, to] = [rankOf[stretch.from]!, rankOf[stretch.to]!];
       for (let i = Math.min(from, to); i < Math.max(from, to); i += 1) covering[i]!.push(stretch);
     }
     for (let i = 0; i + 1 < order.length; i += 1) {
@@ -49,6 +51,13 @@ export function linkPlaces({ places, groups }: Incidence, outline: Polygon): Lin
     }
   });
   return { inside, outside };
+}
+
+/** The places of a line along its direction. */
+function inOrder({ a, b }: LineGroup, onLine: readonly number[], places: readonly Place[]): number[] {
+  const along = onLine.map((p) => ({ p, t: parameterOn(a, b, places[p]!.at) }));
+  along.sort((v, w) => v.t - w.t || v.p - w.p);
+  return along.map(({ p }) => p);
 }
 
 /**
@@ -67,18 +76,24 @@ export const originOf = (links: readonly Link[], half: number): number =>
 
 export const opposite = (half: number): number => half ^ 1;
 
+/** For each place, the half-edges that leave it. */
+export function outgoing(links: readonly Link[]): number[][] {
+  const leaving: number[][] = Array.from({ length: placesOf(links) }, () => []);
+  links.forEach(({ from, to }, i) => {
+    leaving[from]!.push(2 * i);
+    leaving[to]!.push(2 * i + 1);
+  });
+  return leaving;
+}
+
+/** One more than the highest number of a place. */
+const placesOf = (links: readonly Link[]): number =>
+  links.reduce((most, { from, to }) => Math.max(most, from + 1, to + 1), 0);
+
 /** Walks round every face of the graph: at each place it takes the sharpest turn to the right. */
 export function traceFaces(links: readonly Link[], at: (place: number) => Point): Faces {
-  const outgoing = new Map<number, number[]>();
-  for (let half = 0; half < 2 * links.length; half += 1) {
-    const origin = originOf(links, half);
-    const list = outgoing.get(origin);
-    if (list === undefined) outgoing.set(origin, [half]);
-    else list.push(half);
-  }
-
   const next = new Int32Array(2 * links.length);
-  for (const [place, halves] of outgoing) {
+  outgoing(links).forEach((halves, place) => {
     const center = at(place);
     halves.sort((g, h) =>
       compareDirections(center, at(originOf(links, opposite(g))), at(originOf(links, opposite(h)))),
@@ -87,7 +102,7 @@ export function traceFaces(links: readonly Link[], at: (place: number) => Point)
     halves.forEach((half, i) => {
       next[opposite(half)] = halves[(i + halves.length - 1) % halves.length]!;
     });
-  }
+  });
 
   const faceOf = new Int32Array(2 * links.length).fill(-1);
   const walks: number[][] = [];
@@ -113,27 +128,24 @@ function compareDirections(center: Point, p: Point, q: Point): number {
 export const isBridge = ({ faceOf }: Faces, link: number): boolean =>
   faceOf[2 * link] === faceOf[2 * link + 1];
 
-/** Numbers the connected parts of the graph: for each place that has links, its part. */
-export function connectedParts(links: readonly Link[]): Map<number, number> {
-  const neighbours = new Map<number, number[]>();
-  for (const { from, to } of links) {
-    neighbours.set(from, [...(neighbours.get(from) ?? []), to]);
-    neighbours.set(to, [...(neighbours.get(to) ?? []), from]);
-  }
-  const part = new Map<number, number>();
+/** Numbers the connected parts of the graph: for each place that has links, its part; -1 for the others. */
+export function connectedParts(links: readonly Link[]): Int32Array {
+  const leaving = outgoing(links);
+  const partOf = new Int32Array(leaving.length).fill(-1);
   let count = 0;
-  for (const start of neighbours.keys()) {
-    if (part.has(start)) continue;
+  leaving.forEach((halves, start) => {
+    if (halves.length === 0 || partOf[start] !== -1) return;
+    partOf[start] = count;
     const open = [start];
-    part.set(start, count);
     for (let place = open.pop(); place !== undefined; place = open.pop()) {
-      for (const other of neighbours.get(place)!) {
-        if (part.has(other)) continue;
-        part.set(other, count);
+      for (const half of leaving[place]!) {
+        const other = originOf(links, opposite(half));
+        if (partOf[other] !== -1) continue;
+        partOf[other] = count;
         open.push(other);
       }
     }
     count += 1;
-  }
-  return part;
+  });
+  return partOf;
 }

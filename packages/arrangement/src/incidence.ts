@@ -8,7 +8,8 @@ import {
   SAME_COORDINATE,
   segmentCrossing,
 } from '@seamwright/geometry';
-import Flatbush from 'flatbush';
+import type Flatbush from 'flatbush';
+import { boxOf, indexBoxes } from './boxes.ts';
 import { Cells } from './cells.ts';
 import type { Drawing, LineId } from './drawing.ts';
 import { type LineGroup, projected, type Stretch } from './lines.ts';
@@ -19,7 +20,8 @@ import type { Tolerances } from './tolerances.ts';
 export interface Place {
   at: Point;
   readonly corner: boolean;
-  readonly lines: Set<number>;
+  /** Each line once. */
+  readonly lines: number[];
 }
 
 /** Which places lie on which lines. Nodes come first and keep their indices; crossings follow. */
@@ -66,7 +68,7 @@ class Work {
     nodes: Nodes,
     private readonly groups: readonly LineGroup[],
   ) {
-    this.places = nodes.nodes.map((node) => ({ at: node.at, corner: node.corner, lines: new Set() }));
+    this.places = nodes.nodes.map((node) => ({ at: node.at, corner: node.corner, lines: [] }));
     groups.forEach((group, line) => {
       for (const stretch of group.stretches) {
         this.lineOf.set(stretch.id, line);
@@ -89,8 +91,9 @@ class Work {
 
   private attach(place: number, line: number): void {
     const { lines } = this.places[place]!;
-    for (const other of lines) if (other !== line) this.common.set(this.pair(other, line), place);
-    lines.add(line);
+    if (lines.includes(line)) return;
+    for (const other of lines) this.common.set(this.pair(other, line), place);
+    lines.push(line);
   }
 
   attachEnds(): void {
@@ -104,7 +107,7 @@ class Work {
     for (const [id, place] of nodes.nodeOf) {
       for (const lineId of drawing.points[id]!.on ?? []) {
         const line = this.lineOf.get(lineId);
-        if (line === undefined || this.places[place]!.lines.has(line)) continue;
+        if (line === undefined || this.places[place]!.lines.includes(line)) continue;
         // A fact that the coordinates flatly contradict was left behind by an edit; it is no fact any more.
         if (this.distanceTo(place, line) > snap || !this.mayAttach(place, line)) continue;
         this.attach(place, line);
@@ -118,7 +121,7 @@ class Work {
     this.places.forEach(({ at, corner, lines }, place) => {
       for (const s of index.search(at.x, at.y, at.x, at.y)) {
         const { line, stretch } = this.spans[s]!;
-        if (lines.has(line)) continue;
+        if (lines.includes(line)) continue;
         const off = distanceToSegment(at, this.places[stretch.from]!.at, this.places[stretch.to]!.at);
         if (off <= (corner ? straight : snap)) candidates.push({ place, line, off });
       }
@@ -133,7 +136,7 @@ class Work {
       let moved = false;
       this.places.forEach((place, index) => {
         if (place.corner) return;
-        if ([...place.lines].every((line) => this.distanceTo(index, line) <= SAME_COORDINATE)) return;
+        if (place.lines.every((line) => this.distanceTo(index, line) <= SAME_COORDINATE)) return;
         place.at = this.fitted(place, snap);
         moved = true;
       });
@@ -154,7 +157,7 @@ class Work {
    * that it is farthest from.
    */
   private fitted(place: Place, snap: number): Point {
-    const lines = [...place.lines].map((line) => this.groups[line]!);
+    const lines = place.lines.map((line) => this.groups[line]!);
     lines.sort((g, h) => Number(h.fixed) - Number(g.fixed) || distance(h.a, h.b) - distance(g.a, g.b));
     let best: Point | undefined;
     let squarest = 0;
@@ -185,8 +188,7 @@ class Work {
     this.spans.forEach(({ line, stretch }, i) => {
       const a = this.places[stretch.from]!.at;
       const b = this.places[stretch.to]!.at;
-      const [minX, maxX] = a.x < b.x ? [a.x, b.x] : [b.x, a.x];
-      const [minY, maxY] = a.y < b.y ? [a.y, b.y] : [b.y, a.y];
+      const { minX, minY, maxX, maxY } = boxOf(a, b);
       const later = index.search(minX, minY, maxX, maxY, (j) => j > i && this.spans[j]!.line !== line);
       for (const j of later.sort((p, q) => p - q)) {
         const other = this.spans[j]!;
@@ -210,7 +212,7 @@ class Work {
     }
     if (nearest === undefined) {
       nearest = this.places.length;
-      this.places.push({ at, corner: false, lines: new Set() });
+      this.places.push({ at, corner: false, lines: [] });
       cells.add(nearest, at);
     }
     this.attach(nearest, k);
@@ -223,19 +225,10 @@ class Work {
   }
 
   private indexSpans(margin: number): Flatbush {
-    const index = new Flatbush(this.spans.length);
-    for (const { stretch } of this.spans) {
-      const a = this.places[stretch.from]!.at;
-      const b = this.places[stretch.to]!.at;
-      index.add(
-        Math.min(a.x, b.x) - margin,
-        Math.min(a.y, b.y) - margin,
-        Math.max(a.x, b.x) + margin,
-        Math.max(a.y, b.y) + margin,
-      );
-    }
-    index.finish();
-    return index;
+    const boxes = this.spans.map(({ stretch: { from, to } }) =>
+      boxOf(this.places[from]!.at, this.places[to]!.at),
+    );
+    return indexBoxes(boxes, margin);
   }
 }
 

@@ -1,4 +1,5 @@
 import {
+  boundingBox,
   distance,
   distanceToLine,
   type Point,
@@ -8,6 +9,7 @@ import {
   type Segment,
 } from '@seamwright/geometry';
 import { type Drawing, edgeId, type LineId } from './drawing.ts';
+import { LineIndex } from './line-index.ts';
 import type { Nodes } from './nodes.ts';
 import type { Tolerances } from './tolerances.ts';
 
@@ -48,6 +50,12 @@ export function stretchesOf(drawing: Drawing, nodes: Nodes): { stretches: Stretc
   return { stretches, tooShort };
 }
 
+/** A line while it grows, with what spares looking at all its stretches for each new one. */
+interface GrowingLine extends LineGroup {
+  /** Inches: no end of its stretches is farther from the line than this. */
+  bend: number;
+}
+
 /**
  * Finds which stretches are one straight line.
  *
@@ -58,45 +66,98 @@ export function stretchesOf(drawing: Drawing, nodes: Nodes): { stretches: Stretc
  */
 export function groupLines(stretches: readonly Stretch[], nodes: Nodes, tolerances: Tolerances): LineGroup[] {
   const at = (n: number) => nodes.nodes[n]!.at;
-  const lengthOf = (s: Stretch) => distance(at(s.from), at(s.to));
-  const order = [...stretches].sort(
-    (s, t) =>
-      Number(t.onOutline) - Number(s.onOutline) ||
-      lengthOf(t) - lengthOf(s) ||
-      at(s.from).x - at(t.from).x ||
-      at(s.from).y - at(t.from).y,
-  );
-
-  const groups: LineGroup[] = [];
-  const byAngle = new AngleBins();
-  for (const s of order) {
+  const groups: GrowingLine[] = [];
+  const index = lineIndex(nodes);
+  for (const s of longestFirst(stretches, at)) {
     const a = at(s.from);
     const b = at(s.to);
     const reach = s.onOutline ? SAME_COORDINATE : tolerances.snap;
-    let best: LineGroup | undefined;
+    let best: number | undefined;
     let bestOff = Number.POSITIVE_INFINITY;
-    for (const g of byAngle.near(a, b, reach)) {
+    for (const g of index.near(a, b, reach)) {
       const group = groups[g]!;
       const off = Math.max(distanceToLine(a, group.a, group.b), distanceToLine(b, group.a, group.b));
-      if (off > reach || off >= bestOff) continue;
-      const limit = s.onOutline
-        ? SAME_COORDINATE
-        : runsAlong(group, s, at)
-          ? tolerances.snap
-          : tolerances.straight;
-      if (off > limit || !staysStraight(group, s, at, limit)) continue;
-      best = group;
+      if (off > reach || off >= bestOff || !mayJoin(group, s, off, at, tolerances)) continue;
+      best = g;
       bestOff = off;
     }
     if (best === undefined) {
-      byAngle.add(groups.length, a, b);
-      groups.push({ stretches: [s], a, b, fixed: s.onOutline });
+      index.set(groups.length, a, b);
+      groups.push({ stretches: [s], a, b, fixed: s.onOutline, bend: 0 });
     } else {
-      best.stretches.push(s);
-      if (!best.fixed || s.onOutline) Object.assign(best, extent(best, at));
+      const group = groups[best]!;
+      join(group, s, bestOff, at);
+      index.set(best, group.a, group.b);
     }
   }
   return groups;
+}
+
+function lineIndex({ nodes }: Nodes): LineIndex {
+  const { minX, minY, maxX, maxY } = boundingBox(nodes.map((node) => node.at));
+  const pivot = { x: (minX + maxX) / 2, y: (minY + maxY) / 2 };
+  return new LineIndex(pivot, distance(pivot, { x: maxX, y: maxY }));
+}
+
+function longestFirst(stretches: readonly Stretch[], at: (n: number) => Point): Stretch[] {
+  const measured = stretches.map((s) => ({ s, start: at(s.from), length: distance(at(s.from), at(s.to)) }));
+  measured.sort(
+    (m, n) =>
+      Number(n.s.onOutline) - Number(m.s.onOutline) ||
+      n.length - m.length ||
+      m.start.x - n.start.x ||
+      m.start.y - n.start.y,
+  );
+  return measured.map(({ s }) => s);
+}
+
+/** Whether a stretch whose ends are up to `off` from the line may be a part of it. */
+function mayJoin(
+  group: GrowingLine,
+  s: Stretch,
+  off: number,
+  at: (n: number) => Point,
+  { snap, straight }: Tolerances,
+): boolean {
+  if (s.onOutline) return true;
+  if (off <= straight && (group.fixed || bendOfGrown(group, off) <= straight)) return true;
+  const limit = runsAlong(group, s, at) ? snap : straight;
+  return off <= limit && staysStraight(group, s, at, limit);
+}
+
+/**
+ * A bound for the bend of a line that grows by a stretch with ends up to `off` from it: the grown line runs through two
+ * of the ends, and where an end strays to one side, these may to the other.
+ */
+const bendOfGrown = ({ bend }: GrowingLine, off: number): number => 2 * Math.max(bend, off);
+
+function join(group: GrowingLine, s: Stretch, off: number, at: (n: number) => Point): void {
+  group.stretches.push(s);
+  if (group.fixed && !s.onOutline) return;
+  const bend = bendOfGrown(group, off);
+  if (bend <= SAME_COORDINATE) {
+    group.bend = lengthen(group, s, at) ? bend : Math.max(group.bend, off);
+    return;
+  }
+  Object.assign(group, extent(group, at));
+  group.bend = bendOf(group, group, at);
+}
+
+/** Moves the ends of a line out to those of a stretch that lies on it precisely, if that is longer at one end. */
+function lengthen(group: GrowingLine, s: Stretch, at: (n: number) => Point): boolean {
+  const { a, b } = group;
+  for (const p of [at(s.from), at(s.to)]) {
+    const t = parameterOn(a, b, p);
+    if (t < parameterOn(a, b, group.a)) group.a = p;
+    if (t > parameterOn(a, b, group.b)) group.b = p;
+  }
+  return group.a !== a || group.b !== b;
+}
+
+/** How far the ends of the group's stretches stray from a line, at most. */
+function bendOf(group: LineGroup, { a, b }: Segment, at: (n: number) => Point): number {
+  const off = (t: Stretch) => Math.max(distanceToLine(at(t.from), a, b), distanceToLine(at(t.to), a, b));
+  return group.stretches.reduce((most, t) => Math.max(most, off(t)), 0);
 }
 
 /** Whether `s` overlaps one of the group's stretches, seen along the line, by more than a shared end. */
@@ -116,12 +177,8 @@ function runsAlong(group: LineGroup, s: Stretch, at: (n: number) => Point): bool
 
 function staysStraight(group: LineGroup, s: Stretch, at: (n: number) => Point, limit: number): boolean {
   if (group.fixed) return true;
-  const grown = extent({ ...group, stretches: [...group.stretches, s] }, at);
-  return [...group.stretches, s].every(
-    (t) =>
-      distanceToLine(at(t.from), grown.a, grown.b) <= limit &&
-      distanceToLine(at(t.to), grown.a, grown.b) <= limit,
-  );
+  const grown = { ...group, stretches: [...group.stretches, s] };
+  return bendOf(grown, extent(grown, at), at) <= limit;
 }
 
 /** The two nodes of a group that are farthest apart along it. */
@@ -144,35 +201,6 @@ function extent(group: LineGroup, at: (n: number) => Point): Segment {
     }
   }
   return { a: at(first), b: at(last) };
-}
-
-/** Line groups by direction, so that a stretch is compared with those of nearly its own direction only. */
-class AngleBins {
-  private static readonly COUNT = 180;
-  private readonly bins: number[][] = Array.from({ length: AngleBins.COUNT }, () => []);
-
-  private static binOf(a: Point, b: Point): number {
-    const turn = Math.atan2(b.y - a.y, b.x - a.x) / Math.PI;
-    return Math.floor((turn < 0 ? turn + 1 : turn) * AngleBins.COUNT) % AngleBins.COUNT;
-  }
-
-  add(group: number, a: Point, b: Point): void {
-    this.bins[AngleBins.binOf(a, b)]!.push(group);
-  }
-
-  /** Groups whose direction may differ from a–b's by no more than a lateral `reach` at both ends allows. */
-  *near(a: Point, b: Point, reach: number): Generator<number> {
-    const angle = Math.asin(Math.min(1, (4 * reach) / distance(a, b)));
-    const spread = Math.min(Math.ceil((angle / Math.PI) * AngleBins.COUNT) + 1, AngleBins.COUNT / 2);
-    const middle = AngleBins.binOf(a, b);
-    const seen = new Set<number>();
-    for (let i = middle - spread; i <= middle + spread; i += 1) {
-      const bin = (i + AngleBins.COUNT) % AngleBins.COUNT;
-      if (seen.has(bin)) continue;
-      seen.add(bin);
-      yield* this.bins[bin]!;
-    }
-  }
 }
 
 /** The point of the line through `a` and `b` nearest to `p`. */

@@ -1,5 +1,6 @@
 import {
   area,
+  boundingBox,
   contains,
   deepestPoint,
   distanceToLine,
@@ -7,7 +8,9 @@ import {
   SAME_COORDINATE,
   signedArea,
 } from '@seamwright/geometry';
-import { type Faces, type Link, opposite, originOf, traceFaces } from './graph.ts';
+import { indexBoxes } from './boxes.ts';
+import type { PointId } from './drawing.ts';
+import { type Faces, type Link, opposite, originOf, outgoing, traceFaces } from './graph.ts';
 import type { Incidence, Place } from './incidence.ts';
 import type { Edge, Line, Patch, Vertex } from './types.ts';
 
@@ -18,12 +21,12 @@ type Structure = { vertices: Vertex[]; lines: Line[]; edges: Edge[]; patches: Pa
  * drawing (lines were taken to meet that do not): the walks do not fit Euler's formula, or a part of the graph does
  * not have exactly one outer walk.
  *
- * @param pointsAt for each place, the maker's points that lie there
+ * @param pointsAt the maker's points that lie at a place
  */
 export function buildStructure(
   incidence: Incidence,
   links: readonly Link[],
-  pointsAt: ReadonlyMap<number, readonly string[]>,
+  pointsAt: (place: number) => readonly PointId[],
 ): Structure | null {
   const joined = withoutStraightPlaces(links, incidence.places);
   const at = (place: number) => incidence.places[place]!.at;
@@ -37,22 +40,23 @@ export function buildStructure(
   if (!isPlane(joined, faces, outer.length)) return null;
 
   const { vertices, vertexOf } = numberVertices(incidence, joined, pointsAt);
-  const ringOf = (face: number) => faces.walks[face]!.map((half) => vertexOf.get(originOf(joined, half))!);
+  const ringOf = (walk: readonly number[]) => walk.map((half) => vertexOf[originOf(joined, half)]!);
   const islands = outer.filter((face) => !faces.walks[face]!.some((half) => joined[half >> 1]!.onOutline));
   const holesOf = placeIslands(inner, islands, (face) => polygonOf(faces.walks[face]!));
 
   const drafts = inner.map((face) => {
     const walk = startAtTopLeft(faces.walks[face]!, (half) => at(originOf(joined, half)));
     const holes = holesOf.get(face) ?? [];
+    const holeWalks = holes.map((hole) => faces.walks[hole]!);
     const polygon = turningCorners(walk, joined, at);
-    const holePolygons = holes.map((hole) => polygonOf(faces.walks[hole]!));
+    const holePolygons = holeWalks.map(polygonOf);
     const { at: heart, depth } = deepestPoint(polygon, holePolygons);
     return {
-      face,
-      holes,
-      ring: walk.map((half) => vertexOf.get(originOf(joined, half))!),
+      faces: [face, ...holes],
+      holes: holeWalks.map(ringOf),
+      ring: ringOf(walk),
       edges: walk.map((half) => half >> 1),
-      border: [...walk, ...holes.flatMap((hole) => faces.walks[hole]!)].map((half) => half >> 1),
+      border: [walk, ...holeWalks].flat().map((half) => half >> 1),
       polygon,
       area: area(polygon) - holePolygons.reduce((sum, hole) => sum + area(hole), 0),
       heart,
@@ -62,13 +66,14 @@ export function buildStructure(
   });
   // By place on the block, so that the numbers do not depend on the order in which the splits were drawn.
   const round = (v: number) => Math.round(v / SAME_COORDINATE);
-  drafts.sort((p, q) => round(p.heart.y) - round(q.heart.y) || round(p.heart.x) - round(q.heart.x));
+  const placed = drafts.map((draft) => ({ draft, x: round(draft.heart.x), y: round(draft.heart.y) }));
+  placed.sort((p, q) => p.y - q.y || p.x - q.x);
 
-  const patchOf = new Map<number, number>();
-  drafts.forEach(({ face, holes }, index) => {
-    for (const f of [face, ...holes]) patchOf.set(f, index);
+  const patchOf = new Int32Array(faces.walks.length).fill(-1);
+  placed.forEach(({ draft }, index) => {
+    for (const face of draft.faces) patchOf[face] = index;
   });
-  const patchAt = (half: number) => patchOf.get(faces.faceOf[half]!) ?? -1;
+  const patchAt = (half: number) => patchOf[faces.faceOf[half]!]!;
 
   return {
     vertices,
@@ -80,85 +85,80 @@ export function buildStructure(
     })),
     edges: joined.map((link, index) => ({
       index,
-      from: vertexOf.get(link.from)!,
-      to: vertexOf.get(link.to)!,
+      from: vertexOf[link.from]!,
+      to: vertexOf[link.to]!,
       line: link.line,
       drawn: link.drawn,
       right: patchAt(2 * index),
       left: patchAt(opposite(2 * index)),
     })),
-    patches: drafts.map(({ face: _, holes, ...draft }, index) => ({
-      ...draft,
-      index,
-      holes: holes.map(ringOf),
-    })),
+    patches: placed.map(({ draft: { faces: _, ...patch } }, index) => ({ ...patch, index })),
   };
 }
 
 /** Joins links at places where nothing but one straight line passes. */
 function withoutStraightPlaces(links: readonly Link[], places: readonly Place[]): Link[] {
-  const touching = new Map<number, number[]>();
-  links.forEach((link, i) => {
-    for (const place of [link.from, link.to]) touching.set(place, [...(touching.get(place) ?? []), i]);
-  });
+  const leaving = outgoing(links);
   const passable = (place: number, line: number) => {
-    const here = touching.get(place)!;
-    return !places[place]!.corner && here.length === 2 && here.every((i) => links[i]!.line === line);
+    const here = leaving[place]!;
+    return (
+      !places[place]!.corner && here.length === 2 && here.every((half) => links[half >> 1]!.line === line)
+    );
   };
 
-  const done = new Set<number>();
+  const done = new Uint8Array(links.length);
   const joined: Link[] = [];
   links.forEach((link, start) => {
-    if (done.has(start)) return;
-    done.add(start);
-    const drawn = new Set(link.drawn);
+    if (done[start] === 1) return;
+    done[start] = 1;
+    const drawn = [...link.drawn];
     const follow = (from: number, place: number): number => {
       let here = place;
       let last = from;
       while (passable(here, link.line)) {
-        const onward = touching.get(here)!.find((i) => i !== last)!;
-        if (done.has(onward)) break;
-        done.add(onward);
-        for (const id of links[onward]!.drawn) drawn.add(id);
-        here = links[onward]!.from === here ? links[onward]!.to : links[onward]!.from;
-        last = onward;
+        const onward = leaving[here]!.find((half) => half >> 1 !== last)!;
+        last = onward >> 1;
+        if (done[last] === 1) break;
+        done[last] = 1;
+        drawn.push(...links[last]!.drawn);
+        here = originOf(links, opposite(onward));
       }
       return here;
     };
     const to = follow(start, link.to);
     const from = follow(start, link.from);
-    joined.push({ ...link, from, to, drawn: [...drawn].sort() });
+    joined.push({ ...link, from, to, drawn: [...new Set(drawn)].sort() });
   });
   return joined;
 }
 
 /** Euler's formula for a plane graph of c parts whose faces are counted by their walks: V − E + W = 2c. */
 function isPlane(links: readonly Link[], faces: Faces, outerWalks: number): boolean {
-  const places = new Set(links.flatMap(({ from, to }) => [from, to]));
-  return places.size - links.length + faces.walks.length === 2 * outerWalks;
+  const places = outgoing(links).filter(({ length }) => length > 0).length;
+  return places - links.length + faces.walks.length === 2 * outerWalks;
 }
 
+/** Numbers the places that are left from the top down, from left to right. */
 function numberVertices(
   incidence: Incidence,
   links: readonly Link[],
-  pointsAt: ReadonlyMap<number, readonly string[]>,
-): { vertices: Vertex[]; vertexOf: Map<number, number> } {
-  const linesAt = new Map<number, Set<number>>();
-  for (const { from, to, line } of links) {
-    for (const place of [from, to]) linesAt.set(place, (linesAt.get(place) ?? new Set()).add(line));
-  }
-  const used = [...linesAt.keys()].sort((p, q) => {
-    const a = incidence.places[p]!.at;
-    const b = incidence.places[q]!.at;
-    return a.y - b.y || a.x - b.x;
+  pointsAt: (place: number) => readonly PointId[],
+): { vertices: Vertex[]; vertexOf: Int32Array } {
+  const at = (place: number) => incidence.places[place]!.at;
+  const leaving = outgoing(links);
+  const used = leaving.flatMap(({ length }, place) => (length > 0 ? [place] : []));
+  used.sort((p, q) => at(p).y - at(q).y || at(p).x - at(q).x);
+  const vertexOf = new Int32Array(leaving.length);
+  const vertices = used.map((place, index) => {
+    vertexOf[place] = index;
+    const lines = leaving[place]!.map((half) => links[half >> 1]!.line).sort((k, l) => k - l);
+    return {
+      index,
+      at: at(place),
+      lines: lines.filter((line, i) => line !== lines[i - 1]),
+      points: pointsAt(place),
+    };
   });
-  const vertexOf = new Map(used.map((place, index) => [place, index]));
-  const vertices = used.map((place, index) => ({
-    index,
-    at: incidence.places[place]!.at,
-    lines: [...linesAt.get(place)!].sort((k, l) => k - l),
-    points: pointsAt.get(place) ?? [],
-  }));
   return { vertices, vertexOf };
 }
 
@@ -170,19 +170,23 @@ function placeIslands(
 ): Map<number, number[]> {
   const holesOf = new Map<number, number[]>();
   if (islands.length === 0) return holesOf;
-  const polygons = new Map(inner.map((face) => [face, polygonOf(face)]));
+  const polygons = inner.map(polygonOf);
+  const index = indexBoxes(polygons.map(boundingBox));
   for (const island of islands) {
     const boundary = polygonOf(island);
-    const holders = inner.filter((face) => {
-      const polygon = polygons.get(face)!;
-      return boundary.every((p) => contains(polygon, p) === 'inside');
-    });
-    const holder = holders.reduce<number | undefined>(
-      (least, face) =>
-        least === undefined || area(polygons.get(face)!) < area(polygons.get(least)!) ? face : least,
-      undefined,
-    );
-    if (holder !== undefined) holesOf.set(holder, [...(holesOf.get(holder) ?? []), island]);
+    const { minX, minY, maxX, maxY } = boundingBox(boundary);
+    const holders = index
+      .search(minX, minY, maxX, maxY)
+      .filter((i) => boundary.every((p) => contains(polygons[i]!, p) === 'inside'));
+    const size = (i: number) => area(polygons[i]!);
+    // In the order of the faces, so that the first of two of one size is taken.
+    holders.sort((i, j) => size(i) - size(j) || i - j);
+    const [holder] = holders;
+    if (holder === undefined) continue;
+    const face = inner[holder]!;
+    const holes = holesOf.get(face);
+    if (holes === undefined) holesOf.set(face, [island]);
+    else holes.push(island);
   }
   return holesOf;
 }
@@ -226,7 +230,11 @@ function signatureOf(walk: readonly number[], links: readonly Link[]): string {
       const before = walk[(i + walk.length - 1) % walk.length]!;
       return links[before >> 1]!.line !== links[half >> 1]!.line;
     })
-    .map((half) => links[half >> 1]!.drawn[0]!);
-  const turned = sides.map((_, i) => [...sides.slice(i), ...sides.slice(0, i)].join(' '));
+    .map((half) => `${links[half >> 1]!.drawn[0]!} `);
+  const least = [...sides].sort()[0] ?? '';
+  // The least sequence starts with the least side: few are written out.
+  const turned = sides.flatMap((side, i) =>
+    side.startsWith(least) ? [[...sides.slice(i), ...sides.slice(0, i)].join('').slice(0, -1)] : [],
+  );
   return turned.sort()[0] ?? '';
 }
