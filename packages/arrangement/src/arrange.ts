@@ -9,7 +9,7 @@ import {
 } from '@seamwright/geometry';
 import type { Drawing } from './drawing.ts';
 import { collectFindings } from './findings.ts';
-import { connectedParts, isBridge, type Link, linkPlaces, outgoing, traceFaces } from './graph.ts';
+import { connectedParts, isBridge, type Link, linkPlaces, Outgoing, traceFaces } from './graph.ts';
 import { findIncidences } from './incidence.ts';
 import { groupLines, stretchesOf } from './lines.ts';
 import { gatherNodes } from './nodes.ts';
@@ -79,6 +79,9 @@ function attempt(drawing: Drawing, outline: Polygon, tolerances: Tolerances): Ar
 function outlineHolds(links: readonly Link[], corners: number): boolean {
   const edges = links.filter((link) => link.onOutline);
   if (edges.length < corners) return false;
-  const parts = connectedParts(edges);
-  return outgoing(edges).every(({ length }) => length === 0 || length === 2) && parts.every((p) => p <= 0);
+  const outgoing = new Outgoing(edges);
+  for (let place = 0; place < outgoing.places; place += 1) {
+    if (outgoing.degree(place) !== 0 && outgoing.degree(place) !== 2) return false;
+  }
+  return connectedParts(edges).every((part) => part <= 0);
 }

@@ -15,9 +15,9 @@ import {
   isBridge,
   type Link,
   type Links,
+  Outgoing,
   opposite,
   originOf,
-  outgoing,
 } from './graph.ts';
 import type { Place } from './incidence.ts';
 import type { Nodes } from './nodes.ts';
@@ -77,9 +77,13 @@ export function placeName(p: Point, outline: Polygon): string {
 
 /** Ends that stop in the middle of a patch, farther from the next line than an imprecise hand explains. */
 function looseEnds({ outline, places, links, faces, kept }: Evidence): Finding[] {
-  const tips = outgoing(links.inside).flatMap((halves) =>
-    halves.length === 1 && isBridge(faces, halves[0]! >> 1) ? [halves[0]!] : [],
-  );
+  const outgoing = new Outgoing(links.inside);
+  const tips: number[] = [];
+  for (let place = 0; place < outgoing.places; place += 1) {
+    if (outgoing.degree(place) !== 1) continue;
+    const half = outgoing.half(place, 0);
+    if (isBridge(faces, half >> 1)) tips.push(half);
+  }
   if (tips.length === 0) return [];
   const dividing = new Set(kept.flatMap((link) => link.drawn));
   const lineAhead = sightOver(kept, places);

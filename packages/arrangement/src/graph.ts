@@ -76,33 +76,66 @@ export const originOf = (links: readonly Link[], half: number): number =>
 
 export const opposite = (half: number): number => half ^ 1;
 
-/** For each place, the half-edges that leave it. */
-export function outgoing(links: readonly Link[]): number[][] {
-  const leaving: number[][] = Array.from({ length: placesOf(links) }, () => []);
-  links.forEach(({ from, to }, i) => {
-    leaving[from]!.push(2 * i);
-    leaving[to]!.push(2 * i + 1);
-  });
-  return leaving;
-}
+/** For each place of a graph, the half-edges that leave it, in the order of their numbers. */
+export class Outgoing {
+  /** Those of place p are `halves[first[p]]` … `halves[first[p + 1] - 1]`. */
+  private readonly first: Int32Array;
+  private readonly halves: Int32Array;
 
-/** One more than the highest number of a place. */
-const placesOf = (links: readonly Link[]): number =>
-  links.reduce((most, { from, to }) => Math.max(most, from + 1, to + 1), 0);
+  constructor(links: readonly Link[]) {
+    const places = links.reduce((most, { from, to }) => Math.max(most, from + 1, to + 1), 0);
+    const first = new Int32Array(places + 1);
+    for (const { from, to } of links) {
+      first[from + 1]! += 1;
+      first[to + 1]! += 1;
+    }
+    for (let place = 0; place < places; place += 1) first[place + 1]! += first[place]!;
+    const free = first.slice();
+    this.first = first;
+    this.halves = new Int32Array(2 * links.length);
+    for (let half = 0; half < 2 * links.length; half += 1) {
+      const place = originOf(links, half);
+      this.halves[free[place]!] = half;
+      free[place]! += 1;
+    }
+  }
+
+  /** One more than the highest number of a place. */
+  get places(): number {
+    return this.first.length - 1;
+  }
+
+  /** How many half-edges leave a place. */
+  degree(place: number): number {
+    return this.first[place + 1]! - this.first[place]!;
+  }
+
+  /** The i-th of the half-edges that leave a place. */
+  half(place: number, i: number): number {
+    return this.halves[this.first[place]! + i]!;
+  }
+
+  /** All of them. */
+  from(place: number): number[] {
+    return Array.from({ length: this.degree(place) }, (_, i) => this.half(place, i));
+  }
+}
 
 /** Walks round every face of the graph: at each place it takes the sharpest turn to the right. */
 export function traceFaces(links: readonly Link[], at: (place: number) => Point): Faces {
+  const outgoing = new Outgoing(links);
   const next = new Int32Array(2 * links.length);
-  outgoing(links).forEach((halves, place) => {
+  const target = (half: number) => at(originOf(links, opposite(half)));
+  for (let place = 0; place < outgoing.places; place += 1) {
+    const halves = outgoing.from(place);
     const center = at(place);
-    halves.sort((g, h) =>
-      compareDirections(center, at(originOf(links, opposite(g))), at(originOf(links, opposite(h)))),
-    );
+    // Two half-edges are in order either way round.
+    if (halves.length > 2) halves.sort((g, h) => compareDirections(center, target(g), target(h)));
     // Coming in against halves[i], the sharpest right turn is the one just before it, clockwise.
-    halves.forEach((half, i) => {
-      next[opposite(half)] = halves[(i + halves.length - 1) % halves.length]!;
-    });
-  });
+    for (let i = 0; i < halves.length; i += 1) {
+      next[opposite(halves[i]!)] = halves[(i + halves.length - 1) % halves.length]!;
+    }
+  }
 
   const faceOf = new Int32Array(2 * links.length).fill(-1);
   const walks: number[][] = [];
@@ -130,22 +163,22 @@ export const isBridge = ({ faceOf }: Faces, link: number): boolean =>
 
 /** Numbers the connected parts of the graph: for each place that has links, its part; -1 for the others. */
 export function connectedParts(links: readonly Link[]): Int32Array {
-  const leaving = outgoing(links);
-  const partOf = new Int32Array(leaving.length).fill(-1);
+  const outgoing = new Outgoing(links);
+  const partOf = new Int32Array(outgoing.places).fill(-1);
   let count = 0;
-  leaving.forEach((halves, start) => {
-    if (halves.length === 0 || partOf[start] !== -1) return;
+  for (let start = 0; start < outgoing.places; start += 1) {
+    if (outgoing.degree(start) === 0 || partOf[start] !== -1) continue;
     partOf[start] = count;
     const open = [start];
     for (let place = open.pop(); place !== undefined; place = open.pop()) {
-      for (const half of leaving[place]!) {
-        const other = originOf(links, opposite(half));
+      for (let i = 0; i < outgoing.degree(place); i += 1) {
+        const other = originOf(links, opposite(outgoing.half(place, i)));
         if (partOf[other] !== -1) continue;
         partOf[other] = count;
         open.push(other);
       }
     }
     count += 1;
-  });
+  }
   return partOf;
 }

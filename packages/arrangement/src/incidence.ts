@@ -133,22 +133,28 @@ class Work {
   /** Moves places onto their lines, and lines after those of their ends that had to move. Precise drawings stay as they are. */
   fit({ snap }: Tolerances): void {
     for (let round = 0; round < FITTING_ROUNDS; round += 1) {
-      let moved = false;
+      const moved = new Set<number>();
       this.places.forEach((place, index) => {
         if (place.corner) return;
         if (place.lines.every((line) => this.distanceTo(index, line) <= SAME_COORDINATE)) return;
         place.at = this.fitted(place, snap);
-        moved = true;
+        moved.add(index);
       });
-      if (!moved) return;
+      if (moved.size === 0) return;
       for (const group of this.groups) {
-        if (group.fixed) continue;
-        const ends = group.stretches.flatMap((s) => [this.places[s.from]!.at, this.places[s.to]!.at]);
-        ends.sort((p, q) => parameterOn(group.a, group.b, p) - parameterOn(group.a, group.b, q));
-        group.a = ends[0]!;
-        group.b = ends.at(-1)!;
+        if (!group.fixed && group.stretches.some((s) => moved.has(s.from) || moved.has(s.to))) {
+          this.stretchAgain(group);
+        }
       }
     }
+  }
+
+  /** Runs a line through the farthest of its ends, where they lie now. */
+  private stretchAgain(group: LineGroup): void {
+    const ends = group.stretches.flatMap((s) => [this.places[s.from]!.at, this.places[s.to]!.at]);
+    ends.sort((p, q) => parameterOn(group.a, group.b, p) - parameterOn(group.a, group.b, q));
+    group.a = ends[0]!;
+    group.b = ends.at(-1)!;
   }
 
   /**

@@ -13,7 +13,10 @@ const SINES = Array.from({ length: DIRECTIONS }, (_, i) => Math.sin((i + 0.5) * 
  */
 export class LineIndex {
   private readonly cells = new Map<number, number[]>();
-  /** For each line, the cell that it was last put into. */
+  /** For each line, where it runs now: its direction's cosine and sine, its distance from the pivot, its cell. */
+  private readonly cosine: number[] = [];
+  private readonly sine: number[] = [];
+  private readonly offset: number[] = [];
   private readonly cellOf: number[] = [];
   private readonly cellSize: number;
 
@@ -35,7 +38,11 @@ export class LineIndex {
     const angle = turned < 0 ? turned + Math.PI : turned;
     // Half a turn is no turn.
     const direction = angle < Math.PI ? angle : 0;
-    const offset = (a.y - this.pivot.y) * Math.cos(direction) - (a.x - this.pivot.x) * Math.sin(direction);
+    const [cosine, sine] = [Math.cos(direction), Math.sin(direction)];
+    const offset = (a.y - this.pivot.y) * cosine - (a.x - this.pivot.x) * sine;
+    this.cosine[line] = cosine;
+    this.sine[line] = sine;
+    this.offset[line] = offset;
     const key = this.keyOf(Math.floor(direction / STEP), Math.floor(offset / this.cellSize));
     if (this.cellOf[line] === key) return;
     this.cellOf[line] = key;
@@ -59,7 +66,12 @@ export class LineIndex {
       const last = Math.floor((offset + margin) / this.cellSize);
       for (let k = Math.floor((offset - margin) / this.cellSize); k <= last; k += 1) {
         const cell = this.cells.get(this.keyOf(direction, k));
-        if (cell !== undefined) for (const line of cell) found.push(line);
+        if (cell === undefined) continue;
+        for (const line of cell) {
+          const off = y * this.cosine[line]! - x * this.sine[line]! - this.offset[line]!;
+          // Twice, so that no rounding counts.
+          if (Math.abs(off) <= 2 * reach) found.push(line);
+        }
       }
     }
     return found.sort((k, l) => k - l).filter((line, i) => line !== found[i - 1]);

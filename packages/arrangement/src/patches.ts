@@ -1,17 +1,10 @@
-import {
-  area,
-  boundingBox,
-  contains,
-  deepestPoint,
-  distanceToLine,
-  type Point,
-  SAME_COORDINATE,
-  signedArea,
-} from '@seamwright/geometry';
-import { indexBoxes } from './boxes.ts';
+import { area, deepestPoint, SAME_COORDINATE, signedArea } from '@seamwright/geometry';
 import type { PointId } from './drawing.ts';
-import { type Faces, type Link, opposite, originOf, outgoing, traceFaces } from './graph.ts';
-import type { Incidence, Place } from './incidence.ts';
+import { type Link, Outgoing, opposite, originOf, traceFaces } from './graph.ts';
+import type { Incidence } from './incidence.ts';
+import { placeIslands } from './islands.ts';
+import { signatureOf, startAtTopLeft, turningCorners } from './rings.ts';
+import { withoutStraightPlaces } from './straight-places.ts';
 import type { Edge, Line, Patch, Vertex } from './types.ts';
 
 type Structure = { vertices: Vertex[]; lines: Line[]; edges: Edge[]; patches: Patch[] };
@@ -37,9 +30,10 @@ export function buildStructure(
   faces.walks.forEach((walk, face) => {
     (signedArea(polygonOf(walk)) > 0 ? inner : outer).push(face);
   });
-  if (!isPlane(joined, faces, outer.length)) return null;
-
   const { vertices, vertexOf } = numberVertices(incidence, joined, pointsAt);
+  // Euler's formula for a plane graph of c parts whose faces are counted by their walks: V − E + W = 2c.
+  if (vertices.length - joined.length + faces.walks.length !== 2 * outer.length) return null;
+
   const ringOf = (walk: readonly number[]) => walk.map((half) => vertexOf[originOf(joined, half)]!);
   const islands = outer.filter((face) => !faces.walks[face]!.some((half) => joined[half >> 1]!.onOutline));
   const holesOf = placeIslands(inner, islands, (face) => polygonOf(faces.walks[face]!));
@@ -51,12 +45,13 @@ export function buildStructure(
     const polygon = turningCorners(walk, joined, at);
     const holePolygons = holeWalks.map(polygonOf);
     const { at: heart, depth } = deepestPoint(polygon, holePolygons);
+    const edges = walk.map((half) => half >> 1);
     return {
       faces: [face, ...holes],
       holes: holeWalks.map(ringOf),
       ring: ringOf(walk),
-      edges: walk.map((half) => half >> 1),
-      border: [walk, ...holeWalks].flat().map((half) => half >> 1),
+      edges,
+      border: [...edges, ...holeWalks.flat().map((half) => half >> 1)],
       polygon,
       area: area(polygon) - holePolygons.reduce((sum, hole) => sum + area(hole), 0),
       heart,
@@ -96,145 +91,29 @@ export function buildStructure(
   };
 }
 
-/** Joins links at places where nothing but one straight line passes. */
-function withoutStraightPlaces(links: readonly Link[], places: readonly Place[]): Link[] {
-  const leaving = outgoing(links);
-  const passable = (place: number, line: number) => {
-    const here = leaving[place]!;
-    return (
-      !places[place]!.corner && here.length === 2 && here.every((half) => links[half >> 1]!.line === line)
-    );
-  };
-
-  const done = new Uint8Array(links.length);
-  const joined: Link[] = [];
-  links.forEach((link, start) => {
-    if (done[start] === 1) return;
-    done[start] = 1;
-    const drawn = [...link.drawn];
-    const follow = (from: number, place: number): number => {
-      let here = place;
-      let last = from;
-      while (passable(here, link.line)) {
-        const onward = leaving[here]!.find((half) => half >> 1 !== last)!;
-        last = onward >> 1;
-        if (done[last] === 1) break;
-        done[last] = 1;
-        drawn.push(...links[last]!.drawn);
-        here = originOf(links, opposite(onward));
-      }
-      return here;
-    };
-    const to = follow(start, link.to);
-    const from = follow(start, link.from);
-    joined.push({ ...link, from, to, drawn: [...new Set(drawn)].sort() });
-  });
-  return joined;
-}
-
-/** Euler's formula for a plane graph of c parts whose faces are counted by their walks: V − E + W = 2c. */
-function isPlane(links: readonly Link[], faces: Faces, outerWalks: number): boolean {
-  const places = outgoing(links).filter(({ length }) => length > 0).length;
-  return places - links.length + faces.walks.length === 2 * outerWalks;
-}
-
 /** Numbers the places that are left from the top down, from left to right. */
 function numberVertices(
   incidence: Incidence,
   links: readonly Link[],
   pointsAt: (place: number) => readonly PointId[],
 ): { vertices: Vertex[]; vertexOf: Int32Array } {
-  const at = (place: number) => incidence.places[place]!.at;
-  const leaving = outgoing(links);
-  const used = leaving.flatMap(({ length }, place) => (length > 0 ? [place] : []));
-  used.sort((p, q) => at(p).y - at(q).y || at(p).x - at(q).x);
-  const vertexOf = new Int32Array(leaving.length);
+  const outgoing = new Outgoing(links);
+  const used: number[] = [];
+  for (let place = 0; place < outgoing.places; place += 1) if (outgoing.degree(place) > 0) used.push(place);
+  const xs = Float64Array.from(incidence.places, (place) => place.at.x);
+  const ys = Float64Array.from(incidence.places, (place) => place.at.y);
+  used.sort((p, q) => ys[p]! - ys[q]! || xs[p]! - xs[q]!);
+  const vertexOf = new Int32Array(outgoing.places);
   const vertices = used.map((place, index) => {
     vertexOf[place] = index;
-    const lines = leaving[place]!.map((half) => links[half >> 1]!.line).sort((k, l) => k - l);
+    const lines = outgoing.from(place).map((half) => links[half >> 1]!.line);
+    lines.sort((k, l) => k - l);
     return {
       index,
-      at: at(place),
+      at: incidence.places[place]!.at,
       lines: lines.filter((line, i) => line !== lines[i - 1]),
       points: pointsAt(place),
     };
   });
   return { vertices, vertexOf };
-}
-
-/** For each inner face, the outer walks of the islands that lie directly in it. */
-function placeIslands(
-  inner: readonly number[],
-  islands: readonly number[],
-  polygonOf: (face: number) => readonly Point[],
-): Map<number, number[]> {
-  const holesOf = new Map<number, number[]>();
-  if (islands.length === 0) return holesOf;
-  const polygons = inner.map(polygonOf);
-  const index = indexBoxes(polygons.map(boundingBox));
-  for (const island of islands) {
-    const boundary = polygonOf(island);
-    const { minX, minY, maxX, maxY } = boundingBox(boundary);
-    const holders = index
-      .search(minX, minY, maxX, maxY)
-      .filter((i) => boundary.every((p) => contains(polygons[i]!, p) === 'inside'));
-    const size = (i: number) => area(polygons[i]!);
-    // In the order of the faces, so that the first of two of one size is taken.
-    holders.sort((i, j) => size(i) - size(j) || i - j);
-    const [holder] = holders;
-    if (holder === undefined) continue;
-    const face = inner[holder]!;
-    const holes = holesOf.get(face);
-    if (holes === undefined) holesOf.set(face, [island]);
-    else holes.push(island);
-  }
-  return holesOf;
-}
-
-function startAtTopLeft(walk: readonly number[], at: (half: number) => Point): number[] {
-  const first = walk.reduce((best, half) => {
-    const p = at(half);
-    const q = at(best);
-    return p.y < q.y || (p.y === q.y && p.x < q.x) ? half : best;
-  });
-  const i = walk.indexOf(first);
-  return [...walk.slice(i), ...walk.slice(0, i)];
-}
-
-/** The ring without the places through which its boundary runs straight. */
-function turningCorners(
-  walk: readonly number[],
-  links: readonly Link[],
-  at: (place: number) => Point,
-): Point[] {
-  const corners: Point[] = [];
-  walk.forEach((half, i) => {
-    const before = walk[(i + walk.length - 1) % walk.length]!;
-    const here = at(originOf(links, half));
-    const sameLine = links[before >> 1]!.line === links[half >> 1]!.line;
-    const previous = at(originOf(links, before));
-    const following = at(originOf(links, opposite(half)));
-    if (sameLine && distanceToLine(here, previous, following) <= SAME_COORDINATE) return;
-    corners.push(here);
-  });
-  return corners;
-}
-
-/**
- * The drawn lines round a face, one for each straight side, turned to a start of its own: the least of all turned
- * sequences. An edge that several lines were drawn along counts under the first of their names.
- */
-function signatureOf(walk: readonly number[], links: readonly Link[]): string {
-  const sides = walk
-    .filter((half, i) => {
-      const before = walk[(i + walk.length - 1) % walk.length]!;
-      return links[before >> 1]!.line !== links[half >> 1]!.line;
-    })
-    .map((half) => `${links[half >> 1]!.drawn[0]!} `);
-  const least = [...sides].sort()[0] ?? '';
-  // The least sequence starts with the least side: few are written out.
-  const turned = sides.flatMap((side, i) =>
-    side.startsWith(least) ? [[...sides.slice(i), ...sides.slice(0, i)].join('').slice(0, -1)] : [],
-  );
-  return turned.sort()[0] ?? '';
 }
