@@ -117,7 +117,8 @@ function goThrough(history: History<Pattern>): void {
   const { unit, blocks } = pattern(work);
   const after = history.present;
   const present = after.unit === unit ? after : { ...after, unit };
-  const changed = after.blocks.filter((block) => !blocks.some((before) => before.drawing === block.drawing));
+  const same = (a: Block, b: Block) => a.id === b.id && a.drawing === b.drawing && a.sewing === b.sewing;
+  const changed = after.blocks.filter((block) => !blocks.some((before) => same(before, block)));
   const stays = changed.length === 0 || changed.some((block) => block.id === work.blockId);
   const blockId = stays ? work.blockId : changed[0]!.id;
   useWork.setState({ history: { ...history, present }, blockId, selection: NOTHING, inHand: null });

@@ -1,5 +1,12 @@
 import type { Drawing, LineId, PointId } from '@seamwright/arrangement';
-import { type Block, type History, type Pattern, startHistory } from '@seamwright/pattern';
+import {
+  type Block,
+  type History,
+  NO_WISHES,
+  type Pattern,
+  type SewingWishes,
+  startHistory,
+} from '@seamwright/pattern';
 import { create } from 'zustand';
 import { subscribeWithSelector } from 'zustand/middleware';
 import type { Sheets } from '../study/sheets.ts';
@@ -84,5 +91,8 @@ export function currentBlock(work: Work): Block {
 
 /** The drawing as it is to be shown: the one a tool has hold of, otherwise the document's. */
 export const currentDrawing = (work: Work): Drawing => work.inHand ?? currentBlock(work).drawing;
+
+/** How the open block is to be sewn. */
+export const currentWishes = (work: Work): SewingWishes => currentBlock(work).sewing ?? NO_WISHES;
 
 export const currentPrinting = (work: Work): Printing => work.printing[currentBlock(work).id] ?? AS_DRAWN;

@@ -1,35 +1,48 @@
+import type { AlternativeName, SewingPlan } from '@seamwright/sewing';
 import { amendPattern } from '../store/changes.ts';
 import { warn } from '../store/notices.ts';
-import { currentBlock, currentDrawing, useWork } from '../store/work.ts';
-import { toStudy } from './names.ts';
-import { studyWorker } from './worker-client.ts';
+import { currentBlock, currentDrawing, currentWishes, useWork, type Work } from '../store/work.ts';
+import { dropSlowQuestion, quickAnswer } from './quick.ts';
+import { refine, stopRefining } from './refining.ts';
+import type { Study } from './study.ts';
+import { toStudy, withPlan } from './to-study.ts';
+import { stillToPlan, waysThatStand } from './ways.ts';
+
+/** Milliseconds of quiet before a better plan is looked for: not at every step of a drag. */
+const QUIET = 150;
 
 /**
- * Keeps the store's `study` up to date with the open block's drawing. One question is with the worker at a time;
- * edits made meanwhile wait, and only the latest of them is asked next.
+ * Keeps the store's `study` up to date with the open block's drawing and with how the maker wants it sewn.
+ *
+ * A quick answer comes first. One question is out at a time; edits made meanwhile wait, and only the latest of them is
+ * asked next. When the edits pause, a second worker looks for better plans; the next edit ends it.
  */
 export function startStudying(): void {
   let busy = false;
+  let timer: ReturnType<typeof setTimeout> | undefined;
 
   const ask = async () => {
     if (busy) return;
     busy = true;
     try {
-      while (!upToDate()) await studyOnce();
+      while (!upToDate(useWork.getState())) await studyOnce();
+      clearTimeout(timer);
+      timer = setTimeout(() => void refineNow(), QUIET);
     } catch (error) {
-      warn(
-        'The drawing could not be studied. Undo the last change, or reload the page: the pattern is kept.',
-      );
-      reportError(error);
+      giveUp(error);
     } finally {
       busy = false;
     }
   };
 
   useWork.subscribe(
-    (work) => [currentDrawing(work), currentBlock(work).id, work.study] as const,
+    (work) => [currentDrawing(work), currentBlock(work).id, currentWishes(work), work.study] as const,
     () => {
+      if (upToDate(useWork.getState())) return;
+      stopRefining();
+      if (takeKnownPlan()) return;
       markStale();
+      dropSlowQuestion();
       void ask();
     },
     { equalityFn: (a, b) => a.every((part, i) => part === b[i]) },
@@ -37,29 +50,93 @@ export function startStudying(): void {
   void ask();
 }
 
+function giveUp(error: unknown): void {
+  warn('The drawing could not be studied. Undo the last change, or reload the page: the pattern is kept.');
+  reportError(error);
+}
+
 async function studyOnce(): Promise<void> {
   const work = useWork.getState();
   const block = currentBlock(work);
   const drawing = currentDrawing(work);
-  const answer = await studyWorker().study(drawing, block.patches);
+  const wishes = currentWishes(work);
+  const answer = await quickAnswer({ drawing, records: block.patches, wishes });
   // Another block was opened meanwhile: the answer is about what is no longer shown.
-  if (currentBlock(useWork.getState()).id !== block.id) return;
-  useWork.setState({ study: { ...toStudy(answer), blockId: block.id, drawing, stale: false } });
+  if (answer === null || currentBlock(useWork.getState()).id !== block.id) return;
+  const before = useWork.getState().study;
+  const fresh = toStudy(answer, { blockId: block.id, drawing, wishes });
+  const study = before !== null && sameSubject(before, fresh) ? keepingWays(fresh, before) : fresh;
+  useWork.setState({ study });
   markStale();
   keepRecords();
 }
 
-function upToDate(): boolean {
+const sameSubject = (a: Study, b: Study): boolean => a.blockId === b.blockId && a.drawing === b.drawing;
+
+/** Other wishes for the same drawing: the plans that they do not concern stand. */
+const keepingWays = (fresh: Study, before: Study): Study => ({
+  ...fresh,
+  ways: waysThatStand(before.ways, before.wishes, fresh.wishes),
+});
+
+/** Where only the choice among plans changed, and the chosen plan is known: no question. */
+function takeKnownPlan(): boolean {
   const work = useWork.getState();
   const { study } = work;
-  return study !== null && study.drawing === currentDrawing(work) && study.blockId === currentBlock(work).id;
+  const wishes = currentWishes(work);
+  if (study === null || study.drawing !== currentDrawing(work) || study.blockId !== currentBlock(work).id) {
+    return false;
+  }
+  const ways = waysThatStand(study.ways, study.wishes, wishes);
+  const plan = ways[wishes.choice];
+  if (plan === undefined) return false;
+  useWork.setState({ study: { ...withPlan(study, plan, wishes), ways, stale: false, refined: true } });
+  void refineNow();
+  return true;
+}
+
+/** Looks for the plans that are not known yet, the chosen one first. */
+async function refineNow(): Promise<void> {
+  const { study } = useWork.getState();
+  if (study === null || study.stale || study.plan === null) return;
+  const { drawing, records, wishes } = study;
+  const missing = stillToPlan(study);
+  if (missing.length === 0) return;
+  try {
+    await refine({ drawing, records, wishes }, missing, (name, plan) => take(study, name, plan));
+  } catch (error) {
+    giveUp(error);
+  }
+}
+
+/** Takes in one plan of those asked for; an answer about what has changed since is let go. */
+function take(asked: Study, name: AlternativeName, plan: SewingPlan): void {
+  const { study } = useWork.getState();
+  if (study === null || study.stale || study.drawing !== asked.drawing || study.wishes !== asked.wishes)
+    return;
+  const ways = { ...study.ways, [name]: plan };
+  const chosen = name === study.wishes.choice;
+  useWork.setState({
+    study: chosen ? { ...withPlan(study, plan, study.wishes), ways, refined: true } : { ...study, ways },
+  });
+}
+
+function upToDate(work: Work): boolean {
+  const { study } = work;
+  return (
+    study !== null &&
+    study.drawing === currentDrawing(work) &&
+    study.wishes === currentWishes(work) &&
+    study.blockId === currentBlock(work).id
+  );
 }
 
 function markStale(): void {
-  const { study } = useWork.getState();
-  if (study === null || study.stale || upToDate()) return;
+  const work = useWork.getState();
+  const { study } = work;
+  if (study === null || study.stale || upToDate(work)) return;
   // Another block's patches are never shown in place of this one's, not even for a moment.
-  const other = study.blockId !== currentBlock(useWork.getState()).id;
+  const other = study.blockId !== currentBlock(work).id;
   useWork.setState(other ? { study: null, sheets: null } : { study: { ...study, stale: true } });
 }
 

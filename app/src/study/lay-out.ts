@@ -1,7 +1,7 @@
 import type { FoundationJob } from '@seamwright/pages';
 import { useSettings } from '../store/settings.ts';
 import { currentBlock, currentPrinting, pattern, useWork } from '../store/work.ts';
-import { studyWorker } from './worker-client.ts';
+import { pagesWorker } from './computing.ts';
 
 /** Milliseconds of quiet before sheets are laid out: not at every step of a drag. */
 const QUIET = 150;
@@ -33,7 +33,7 @@ export function startLayingOut(): void {
 
 async function layOutOnce(job: FoundationJob): Promise<void> {
   const blockId = currentBlock(useWork.getState()).id;
-  const laid = await studyWorker().layOut(job);
+  const laid = await pagesWorker().ask((worker) => worker.layOut(job));
   if (currentBlock(useWork.getState()).id !== blockId) return;
   useWork.setState({
     sheets: laid.ok
@@ -42,11 +42,19 @@ async function layOutOnce(job: FoundationJob): Promise<void> {
   });
 }
 
+/** Whether the sheets are about to be laid out anew: those that are there are of what was before. */
+export function sheetsAreDue(): boolean {
+  const { study } = useWork.getState();
+  return study === null || study.stale || !study.refined || waitingJob() !== null;
+}
+
 /** What is to be laid out now; null when it is laid out already, or when there is nothing to lay out yet. */
 function waitingJob(): FoundationJob | null {
   const work = useWork.getState();
   const { study, sheets } = work;
-  if (study === null || study.stale || study.arrangement === null || study.plan === null) return null;
+  // The quick plan is not worth its paper: a better one follows at once.
+  if (study === null || study.stale || !study.refined) return null;
+  if (study.arrangement === null || study.plan === null) return null;
   const { paper, allowance } = useSettings.getState();
   const { copies, scale } = currentPrinting(work);
   const { title, unit } = pattern(work);

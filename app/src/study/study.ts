@@ -1,6 +1,14 @@
 import type { Arrangement, Drawing, Finding, PatchRecord } from '@seamwright/arrangement';
 import type { Problem } from '@seamwright/geometry';
-import type { SewingPlan } from '@seamwright/sewing';
+import type { PinRecord, SewingWishes } from '@seamwright/pattern';
+import type { AlternativeName, SewingPlan } from '@seamwright/sewing';
+
+/** What is asked about: a drawing, what is known of its patches, and how the maker wants it sewn. */
+export interface StudyQuestion {
+  readonly drawing: Drawing;
+  readonly records: readonly PatchRecord[];
+  readonly wishes: SewingWishes;
+}
 
 /** What the worker says of one drawing. Plain data: it crosses from the worker to the page. */
 export interface StudyAnswer {
@@ -12,17 +20,29 @@ export interface StudyAnswer {
   readonly records: readonly PatchRecord[];
 }
 
+/** The plans that are compared, as far as they are worked out. */
+export type Ways = Readonly<Partial<Record<AlternativeName, SewingPlan>>>;
+
 /** The answer as the app uses it. */
 export interface Study extends StudyAnswer {
   readonly blockId: string;
   /** The drawing that was studied. */
   readonly drawing: Drawing;
-  /** True while a newer drawing is being studied: what is shown is on its way out. */
+  /** The wishes that the plan is made for. */
+  readonly wishes: SewingWishes;
+  /** True while a newer drawing, or other wishes, are being studied: what is shown is on its way out. */
   readonly stale: boolean;
+  /** False while `plan` is the quick answer, and a better one is being looked for. */
+  readonly refined: boolean;
+  readonly ways: Ways;
   /** The arrangement's findings, then the plan's; their number on the screen is their place here + 1. */
   readonly findings: readonly Finding[];
   /** By patch index: `A1`; `?` where no foundation holds it. */
   readonly names: readonly string[];
   /** By patch index: index of its section in the plan; -1 where none. */
   readonly sectionOf: readonly number[];
+  /** Pins that the plan leaves out, because they cannot hold together. */
+  readonly clashing: readonly PinRecord[];
+  /** Pins whose patch a later edit removed. */
+  readonly lost: readonly PinRecord[];
 }

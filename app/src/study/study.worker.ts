@@ -1,4 +1,4 @@
-import { arrange, carryPatches, type Drawing, type PatchRecord } from '@seamwright/arrangement';
+import { type Arrangement, arrange, carryPatches } from '@seamwright/arrangement';
 import type { Result } from '@seamwright/geometry';
 import {
   type FoundationJob,
@@ -7,22 +7,47 @@ import {
   type PagePlan,
   writePdf,
 } from '@seamwright/pages';
-import { planSewing } from '@seamwright/sewing';
+import { resolvePins } from '@seamwright/pattern';
+import { type AlternativeName, planAlternative, type SewingPlan } from '@seamwright/sewing';
 import { expose, transfer } from 'comlink';
-import type { StudyAnswer } from './study.ts';
+import { tooManyPatches } from './limits.ts';
+import type { StudyAnswer, StudyQuestion } from './study.ts';
+
+/** What the quick answer may look at, in the solver's count: some milliseconds. */
+const QUICK_EFFORT = 100_000;
+
+/** The question that the slower answers are about. */
+let subject: { readonly question: StudyQuestion; readonly arrangement: Arrangement } | null = null;
 
 /** What is computed off the page's thread. */
 const worker = {
-  /** Takes the drawing apart and plans its sewing. */
-  study(drawing: Drawing, records: readonly PatchRecord[]): StudyAnswer {
+  /** Takes the drawing apart and plans its sewing, without looking long for the best plan. */
+  study({ drawing, records, wishes }: StudyQuestion): StudyAnswer {
     const arrangement = arrange(drawing);
     if (!arrangement.ok) return { arrangement: null, problem: arrangement.problem, plan: null, records };
+    const problem = tooManyPatches(arrangement.value.patches.length);
+    if (problem !== null) return { arrangement: null, problem, plan: null, records };
+    const carried = carryPatches(records, arrangement.value);
+    const question = { drawing, records: carried, wishes };
     return {
       arrangement: arrangement.value,
       problem: null,
-      plan: planSewing(arrangement.value),
-      records: carryPatches(records, arrangement.value),
+      plan: planned(question, arrangement.value, wishes.choice, QUICK_EFFORT),
+      records: carried,
     };
+  },
+
+  /** Takes the drawing apart again and keeps it, for the questions below. `records` are those of its patches. */
+  begin(question: StudyQuestion): void {
+    const arrangement = arrange(question.drawing);
+    if (!arrangement.ok) throw new Error('begin: the drawing was studied before and could be taken apart');
+    subject = { question, arrangement: arrangement.value };
+  },
+
+  /** One way to sew what was begun with, the best that is found with full effort. */
+  plan(name: AlternativeName): SewingPlan {
+    const { question, arrangement } = subject!;
+    return planned(question, arrangement, name);
   },
 
   layOut(job: FoundationJob): Result<PagePlan> {
@@ -34,6 +59,17 @@ const worker = {
     return transfer(bytes, [bytes.buffer]);
   },
 };
+
+function planned(
+  { records, wishes }: StudyQuestion,
+  arrangement: Arrangement,
+  name: AlternativeName,
+  effort?: number,
+): SewingPlan {
+  const { pins } = resolvePins(wishes.pins, records);
+  const options = { pins, ...(effort === undefined ? {} : { effort }) };
+  return planAlternative(arrangement, name, options, wishes.mostPatches);
+}
 
 export type StudyWorker = typeof worker;
 expose(worker);

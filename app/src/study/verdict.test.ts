@@ -1,60 +1,48 @@
-import { arrange, drawingFromSegments } from '@seamwright/arrangement';
-import type { Point } from '@seamwright/geometry';
-import { planSewing } from '@seamwright/sewing';
+import { NO_WISHES, type SewingWishes } from '@seamwright/pattern';
 import { expect, test } from 'vitest';
-import { toStudy } from './names.ts';
+import { studyOf as quickStudyOf, RING, type Stroke } from '../test/study-of.ts';
 import type { Study } from './study.ts';
 import { verdictWords } from './verdict.ts';
 
-const SQUARE = [
-  { x: 0, y: 0 },
-  { x: 4, y: 0 },
-  { x: 4, y: 4 },
-  { x: 0, y: 4 },
-];
-
-/** The study of a 4 in square with lines, each x1, y1, x2, y2. */
-function studyOf(...lines: readonly (readonly [number, number, number, number])[]): Study {
-  const segments = lines.map(([x1, y1, x2, y2]) => ({ a: at(x1, y1), b: at(x2, y2) }));
-  const drawing = drawingFromSegments(SQUARE, segments);
-  const arrangement = arrange(drawing);
-  if (!arrangement.ok) throw new Error(arrangement.problem.what);
-  const answer = {
-    arrangement: arrangement.value,
-    problem: null,
-    plan: planSewing(arrangement.value),
-    records: [],
-  };
-  return { ...toStudy(answer), blockId: 'b', drawing, stale: false };
-}
-
-const at = (x: number, y: number): Point => ({ x, y });
+/** A study after the search for better plans. */
+const studyOf = (lines: readonly Stroke[], wishes = NO_WISHES): Study => ({
+  ...quickStudyOf(lines, wishes),
+  refined: true,
+});
 
 test('before the first answer it waits', () => {
   expect(verdictWords(null)).toMatchObject({ sign: 'waiting', short: 'Looking at the drawing…' });
 });
 
 test('an undivided block is one foundation, and is told how to go on', () => {
-  const words = verdictWords(studyOf());
+  const words = verdictWords(studyOf([]));
   expect(words.short).toBe('Sews on one foundation: a single patch');
   expect(words.long.join(' ')).toContain('Draw a line');
 });
 
 test('one foundation; names count the patches in piecing order', () => {
-  const study = studyOf([0, 1, 4, 1], [0, 2, 4, 2]);
+  const study = studyOf([
+    [0, 1, 4, 1],
+    [0, 2, 4, 2],
+  ]);
   expect(verdictWords(study)).toMatchObject({ sign: 'good', short: 'Sews on one foundation' });
   expect([...study.names].sort()).toEqual(['A1', 'A2', 'A3']);
   expect(study.sectionOf).toEqual([0, 0, 0]);
 });
 
 test('a four-patch needs two foundations, and that is said to be proved', () => {
-  const words = verdictWords(studyOf([2, 0, 2, 4], [0, 2, 4, 2]));
+  const words = verdictWords(
+    studyOf([
+      [2, 0, 2, 4],
+      [0, 2, 4, 2],
+    ]),
+  );
   expect(words).toMatchObject({ sign: 'good', short: 'Sews on 2 foundations' });
   expect(words.long).toContain('No way with fewer foundations exists; that is proved.');
 });
 
 test('four oblongs that chase each other cannot be sewn with straight seams', () => {
-  const study = studyOf([1, 0, 1, 3], [0, 3, 3, 3], [3, 1, 3, 4], [1, 1, 4, 1]);
+  const study = studyOf(RING);
   const words = verdictWords(study);
   expect(words.sign).toBe('wrong');
   expect(words.short).toBe('Cannot be sewn with straight seams · 1 error');
@@ -62,7 +50,38 @@ test('four oblongs that chase each other cannot be sewn with straight seams', ()
 });
 
 test('errors and cautions are counted beside the verdict', () => {
-  const words = verdictWords(studyOf([0, 2, 3, 2]));
+  const words = verdictWords(studyOf([[0, 2, 3, 2]]));
   expect(words.sign).toBe('wrong');
   expect(words.short).toMatch(/ · 1 error$/);
+});
+
+test('where the least is not proved, the verdict says from where up fewer may do', () => {
+  const study = studyOf([
+    [2, 0, 2, 4],
+    [0, 2, 4, 2],
+  ]);
+  const unproved: Study = { ...study, plan: { ...study.plan!, provenLeast: false, atLeast: 1 } };
+  expect(verdictWords(unproved).short).toBe('Sews on 2 foundations · fewer may do, from 1 up');
+  expect(verdictWords({ ...unproved, refined: false }).short).toBe(
+    'Sews on 2 foundations · looking for fewer',
+  );
+});
+
+test('pins that the plan does not heed are counted beside the verdict', () => {
+  const wishes: SewingWishes = {
+    ...NO_WISHES,
+    pins: [
+      { kind: 'first', patch: 'patch1' },
+      { kind: 'first', patch: 'patch2' },
+      { kind: 'together', patches: ['patch1', 'patch2'] },
+      { kind: 'first', patch: 'gone' },
+    ],
+  };
+  const study = studyOf([[0, 2, 4, 2]], wishes);
+  expect(study.clashing).toHaveLength(3);
+  expect(study.lost).toEqual([{ kind: 'first', patch: 'gone' }]);
+  expect(verdictWords(study)).toMatchObject({
+    sign: 'caution',
+    short: 'Sews on one foundation · 3 pins cannot hold together, 1 pin lost',
+  });
 });

@@ -4,7 +4,9 @@ import { FileCode, FileDown } from 'lucide-react';
 import { useState } from 'react';
 import { FindingList } from '../../shell/finding-list.tsx';
 import { goTo } from '../../store/places.ts';
+import { useSettings } from '../../store/settings.ts';
 import { currentBlock, useWork } from '../../store/work.ts';
+import { sheetsAreDue } from '../../study/lay-out.ts';
 import { verdictWords } from '../../study/verdict.ts';
 import { Button } from '../../ui/button.tsx';
 import { Choice } from '../../ui/choice.tsx';
@@ -64,6 +66,9 @@ export default function PaperStation() {
 function Save({ plan, ready }: { readonly plan: PagePlan; readonly ready: Printable }) {
   const title = useWork((work) => currentBlock(work).name);
   const [busy, setBusy] = useState(false);
+  // What the sheets are laid out for is partly there.
+  useSettings();
+  const due = useWork(sheetsAreDue);
   const count = plan.sheets.length;
   const save = async (write: (plan: PagePlan, title: string) => Promise<void>) => {
     setBusy(true);
@@ -80,10 +85,10 @@ function Save({ plan, ready }: { readonly plan: PagePlan; readonly ready: Printa
           {note}
         </p>
       ))}
-      <Button look="main" icon={FileDown} disabled={busy} onClick={() => void save(savePdf)}>
+      <Button look="main" icon={FileDown} disabled={busy || due} onClick={() => void save(savePdf)}>
         {busy ? 'Making the file…' : 'Save PDF'}
       </Button>
-      <Button icon={FileCode} disabled={busy} onClick={() => void save(saveSvg)}>
+      <Button icon={FileCode} disabled={busy || due} onClick={() => void save(saveSvg)}>
         {count === 1 ? 'Save SVG' : `Save ${count} SVG files`}
       </Button>
     </div>

@@ -1,13 +1,14 @@
 import { type PagePlan, writeSvg } from '@seamwright/pages';
 import { download, fileName } from '../../keeping/download.ts';
 import { announce, warn } from '../../store/notices.ts';
-import { studyWorker } from '../../study/worker-client.ts';
+import { pagesWorker } from '../../study/computing.ts';
 import { pageFonts } from './page-fonts.ts';
 
 /** Saves the sheets as one PDF file. The PDF writer is loaded now, by the worker, and not before. */
 export async function savePdf(plan: PagePlan, title: string): Promise<void> {
   try {
-    const bytes = await studyWorker().pdf(plan, await pageFonts());
+    const fonts = await pageFonts();
+    const bytes = await pagesWorker().ask((worker) => worker.pdf(plan, fonts));
     const name = fileName(title, '.pdf');
     download(name, new Uint8Array(bytes), 'application/pdf');
     announce(`Saved ${name}`);

@@ -1,0 +1,66 @@
+import type { Drawing } from '@seamwright/arrangement';
+import { type PinRecord, resolvePins, type SewingWishes } from '@seamwright/pattern';
+import type { SewingPlan } from '@seamwright/sewing';
+import type { Study, StudyAnswer } from './study.ts';
+
+/** Of what the answer is. */
+interface Subject {
+  readonly blockId: string;
+  readonly drawing: Drawing;
+  readonly wishes: SewingWishes;
+}
+
+/** Adds to the worker's quick answer what the screens look up. */
+export function toStudy(answer: StudyAnswer, subject: Subject): Study {
+  return {
+    ...answer,
+    ...subject,
+    ...derived(answer, subject.wishes),
+    stale: false,
+    refined: answer.plan === null,
+    ways: {},
+  };
+}
+
+/** The same study by another plan of the same drawing. */
+export const withPlan = (study: Study, plan: SewingPlan, wishes: SewingWishes): Study => ({
+  ...study,
+  plan,
+  wishes,
+  ...derived({ ...study, plan }, wishes),
+});
+
+function derived(
+  { arrangement, plan, records }: StudyAnswer,
+  { pins }: SewingWishes,
+): Pick<Study, 'findings' | 'names' | 'sectionOf' | 'clashing' | 'lost'> {
+  const count = arrangement?.patches.length ?? 0;
+  const names = new Array<string>(count).fill('?');
+  const sectionOf = new Array<number>(count).fill(-1);
+  for (const [index, section] of (plan?.sections ?? []).entries()) {
+    for (const [position, patch] of section.order.entries()) {
+      names[patch] = `${section.letter}${position + 1}`;
+      sectionOf[patch] = index;
+    }
+  }
+  return {
+    findings: [...(arrangement?.findings ?? []), ...(plan?.findings ?? [])],
+    names,
+    sectionOf,
+    clashing: clashing(pins, records, plan),
+    lost: arrangement === null ? [] : resolvePins(pins, records).lost,
+  };
+}
+
+/** The maker's pins that the plan names as conflicting. The plan knows them by patch index. */
+function clashing(
+  pins: readonly PinRecord[],
+  records: StudyAnswer['records'],
+  plan: SewingPlan | null,
+): readonly PinRecord[] {
+  const conflict = new Set(plan?.conflict.map((pin) => JSON.stringify(pin)));
+  if (conflict.size === 0) return [];
+  return pins.filter((pin) =>
+    resolvePins([pin], records).pins.some((indexed) => conflict.has(JSON.stringify(indexed))),
+  );
+}
