@@ -2,7 +2,7 @@ import { create } from 'zustand';
 import { warn } from '../store/notices.ts';
 import { useWork, type Work } from '../store/work.ts';
 import { rememberCurrent } from './current.ts';
-import { keep } from './shelf.ts';
+import { keep, prepareShelf } from './shelf.ts';
 
 interface Keeping {
   /** `nothing`: there is no work yet that would need it. */
@@ -21,6 +21,7 @@ let writing: Promise<void> | null = null;
  * little.
  */
 export function startAutosave(): void {
+  void prepareShelf();
   const kept = (work: Work) => [work.kept, work.history, work.blockId, work.station, work.printing] as const;
   useWork.subscribe(
     kept,

@@ -39,6 +39,15 @@ const open = (): Promise<IDBPDatabase<Shelf>> => {
   return shelf;
 };
 
+/** Opens the shelf before it is needed, so that the first change is not kept later than the others. */
+export async function prepareShelf(): Promise<void> {
+  try {
+    await open();
+  } catch {
+    // Whoever writes to it says so.
+  }
+}
+
 /**
  * Steps back that are kept between visits. While the program runs there is no limit; kept, each save writes them
  * all, on the page's thread. More would be felt after every edit of a large block: with 200 splits, 50 steps take some
