@@ -4,7 +4,7 @@ import 'konva/lib/shapes/Text.js';
 import { memo } from 'react';
 import { Group, Line, Text } from 'react-konva/lib/ReactKonvaCore.js';
 import { flat } from './outline-shape.tsx';
-import { inFront, type Place } from './patch-shape.tsx';
+import { inFront, type Place } from './paint-patches.ts';
 import { FACE, useTheme } from './theme.ts';
 import { useScale } from './view-context.ts';
 

@@ -3,7 +3,7 @@ import 'konva/lib/shapes/Line.js';
 import { memo } from 'react';
 import { Line } from 'react-konva/lib/ReactKonvaCore.js';
 import { flat } from './outline-shape.tsx';
-import { inFront, type Place } from './patch-shape.tsx';
+import { inFront, type Place } from './paint-patches.ts';
 import { useTheme } from './theme.ts';
 
 /** The finished outline of a section: heavier than the seams inside it. */

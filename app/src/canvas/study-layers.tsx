@@ -1,7 +1,19 @@
-import type { ReactNode } from 'react';
+import { type ReactNode, useMemo } from 'react';
+import { useWork } from '../store/work.ts';
 import type { Study } from '../study/study.ts';
 import { FindingMark } from './finding-mark.tsx';
-import { inFront, PatchEdge, PatchFill, PatchName, PatchSelection, type Place } from './patch-shape.tsx';
+import {
+  addPolygon,
+  inFront,
+  type Look,
+  type Place,
+  paintFills,
+  paintNames,
+  paintSeams,
+} from './paint-patches.ts';
+import { Painting } from './painting.tsx';
+import { PointedMarks } from './pointed-marks.tsx';
+import { useLook } from './use-look.ts';
 
 interface StudyProps {
   readonly study: Study;
@@ -13,48 +25,76 @@ interface StudiedPatchesProps extends StudyProps {
   readonly children?: ReactNode;
 }
 
-/** The studied block: fills, seams and names, one small component for each patch. Goes into the still layer. */
+/** The studied block: fills, seams and names. Goes into the still layer. */
 export function StudiedPatches({ study, place = inFront, children }: StudiedPatchesProps) {
-  const patches = study.arrangement?.patches ?? [];
+  const look = useLook(place);
+  const { arrangement, sectionOf, names } = study;
+  // biome-ignore lint/correctness/useExhaustiveDependencies: what the fills show of the study
+  const fills = useMemo(() => paintFills(study, look), [arrangement, sectionOf, look]);
+  const seams = useMemo(() => paintSeams(arrangement, look), [arrangement, look]);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: what the names show of the study
+  const written = useMemo(() => paintNames(study, look), [arrangement, names, look]);
   return (
     <>
-      {patches.map((patch) => (
-        <PatchFill
-          key={patch.index}
-          patch={patch}
-          section={study.sectionOf[patch.index] ?? -1}
-          place={place}
-        />
-      ))}
+      <Painting paint={fills} />
       {children}
-      {patches.map((patch) => (
-        <PatchEdge key={patch.index} patch={patch} place={place} />
-      ))}
-      {patches.map((patch) => (
-        <PatchName key={patch.index} patch={patch} name={study.names[patch.index] ?? '?'} place={place} />
-      ))}
+      <Painting paint={seams} />
+      <Painting paint={written} />
     </>
   );
 }
 
-/** Rings round the patches in hand. */
+/** CSS pixels. */
+const RING = 4;
+
+/** Rings round the patches in hand, their names still readable. */
 export function SelectedPatches({ study, place = inFront }: StudyProps) {
-  return study.arrangement?.patches.map((patch) => {
-    const record = study.records[patch.index];
-    if (record === undefined) return null;
-    return <PatchSelection key={record.id} patch={patch} id={record.id} place={place} />;
-  });
+  const look = useLook(place);
+  const ids = useWork((work) => work.selection.patches);
+  const paint = useMemo(() => paintChosen(study, ids, look), [study, ids, look]);
+  return <Painting paint={paint} />;
 }
 
-/** Signs and numbers of the findings. */
+function paintChosen(study: Study, ids: readonly string[], look: Look) {
+  const { theme, scale, place } = look;
+  const chosen = ids.flatMap((id) => {
+    const patch = study.arrangement?.patches[study.records.findIndex((record) => record.id === id)];
+    return patch === undefined ? [] : [patch];
+  });
+  const names = study.arrangement === null ? null : paintNames(only(study, chosen), look);
+  return (context: CanvasRenderingContext2D) => {
+    if (chosen.length === 0) return;
+    context.beginPath();
+    for (const { polygon } of chosen) addPolygon(context, polygon, place);
+    context.fillStyle = theme['accent-soft'];
+    context.strokeStyle = theme.accent;
+    context.lineWidth = RING / scale;
+    context.lineJoin = 'round';
+    context.fill();
+    context.stroke();
+    names?.(context);
+  };
+}
+
+const only = (study: Study, patches: NonNullable<Study['arrangement']>['patches']): Study => ({
+  ...study,
+  arrangement: { ...study.arrangement!, patches },
+});
+
+/** Signs and numbers of the findings, and what a list beside the canvas is at. */
 export function FindingMarks({ study, place = inFront }: StudyProps) {
-  return study.findings.map((finding, index) => (
-    <FindingMark
-      // biome-ignore lint/suspicious/noArrayIndexKey: a finding is known by its number
-      key={index}
-      finding={finding}
-      number={index + 1}
-      place={place}
-    />
-  ));
+  return (
+    <>
+      <PointedMarks study={study} place={place} />
+      {study.findings.map((finding, index) => (
+        <FindingMark
+          // biome-ignore lint/suspicious/noArrayIndexKey: a finding is known by its number
+          key={index}
+          finding={finding}
+          number={index + 1}
+          place={place}
+        />
+      ))}
+    </>
+  );
 }

@@ -1,0 +1,13 @@
+import { memo } from 'react';
+import { Shape } from 'react-konva/lib/ReactKonvaCore.js';
+
+/** Draws with the canvas's own commands, in inches of the block. */
+export type Paint = (context: CanvasRenderingContext2D) => void;
+
+/**
+ * One node of the canvas for what would otherwise be a node for each patch: blocks of thousands of patches are then as
+ * quick to show as small ones. Drawn again when `paint` is another function.
+ */
+export const Painting = memo(function Painting({ paint }: { readonly paint: Paint }) {
+  return <Shape sceneFunc={(context) => paint(context._context)} perfectDrawEnabled={false} />;
+});

@@ -1,0 +1,71 @@
+import type { Segment } from '@seamwright/geometry';
+import { useMemo } from 'react';
+import { type Pointed, pointedNow, usePointed } from '../store/pointed.ts';
+import type { Study } from '../study/study.ts';
+import { addPolygon, type Look, type Place } from './paint-patches.ts';
+import { type Paint, Painting } from './painting.tsx';
+import { useLook } from './use-look.ts';
+
+interface PointedMarksProps {
+  readonly study: Study;
+  readonly place: Place;
+}
+
+/** What a list beside the canvas is at: rings round patches, seams made heavy, lines that would be added dashed. */
+export function PointedMarks({ study, place }: PointedMarksProps) {
+  const look = useLook(place);
+  const pointed = usePointed(pointedNow);
+  const shown = pointed?.of === study.drawing ? pointed : null;
+  const paint = useMemo(() => paintPointed(shown, study, look), [shown, study, look]);
+  return <Painting paint={paint} />;
+}
+
+/** CSS pixels. */
+const RING = 4;
+const SEAM = 6;
+const ADDED = 3;
+/** Light on either side of a line, so that it stands out from hatching and seams. */
+const CASING = 3;
+const DASHES: readonly number[] = [9, 6];
+
+function paintPointed(pointed: Pointed | null, { arrangement }: Study, look: Look): Paint {
+  const { patches = [], seams = [], added = [] } = pointed ?? {};
+  const { theme, scale, place } = look;
+  return (context) => {
+    if (pointed === null) return;
+    context.lineJoin = 'round';
+    context.lineCap = 'round';
+    context.beginPath();
+    for (const patch of patches) {
+      const shape = arrangement?.patches[patch];
+      if (shape !== undefined) addPolygon(context, shape.polygon, place);
+    }
+    stroke(context, theme.accent, RING / scale);
+    context.beginPath();
+    addSegments(context, seams, place);
+    stroke(context, theme.sheet, (SEAM + CASING) / scale);
+    stroke(context, theme.accent, SEAM / scale);
+    context.beginPath();
+    addSegments(context, added, place);
+    stroke(context, theme.sheet, (ADDED + 2 * CASING) / scale);
+    context.setLineDash(DASHES.map((pixels) => pixels / scale));
+    context.lineCap = 'butt';
+    stroke(context, theme.accent, ADDED / scale);
+    context.setLineDash([]);
+  };
+}
+
+function stroke(context: CanvasRenderingContext2D, colour: string, width: number): void {
+  context.strokeStyle = colour;
+  context.lineWidth = width;
+  context.stroke();
+}
+
+/** Adds stretches to the path that is being drawn. */
+function addSegments(context: CanvasRenderingContext2D, segments: readonly Segment[], place: Place): void {
+  for (const segment of segments) {
+    const [a, b] = [place(segment.a), place(segment.b)];
+    context.moveTo(a.x, a.y);
+    context.lineTo(b.x, b.y);
+  }
+}

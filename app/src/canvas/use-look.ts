@@ -1,0 +1,11 @@
+import { useMemo } from 'react';
+import type { Look, Place } from './paint-patches.ts';
+import { useTheme } from './theme.ts';
+import { useScale } from './view-context.ts';
+
+/** How the block is shown at the moment, the same object for as long as nothing of it changes. */
+export function useLook(place: Place): Look {
+  const theme = useTheme();
+  const scale = useScale();
+  return useMemo(() => ({ theme, scale, place }), [theme, scale, place]);
+}
