@@ -9,6 +9,8 @@ export interface Settings {
   readonly allowance: number;
   /** Keys without Ctrl or Alt do something; off for those who dictate or whose keys slip (WCAG 2.2, 2.1.4). */
   readonly singleKeys: boolean;
+  /** Parts of panels that are folded up, by their names. */
+  readonly folded: readonly string[];
 }
 
 const KEY = 'seamwright settings';
@@ -22,6 +24,7 @@ function defaults(): Settings {
     paper: LETTER_REGIONS.includes(region) ? 'letter' : 'a4',
     allowance: USUAL_ALLOWANCE,
     singleKeys: true,
+    folded: [],
   };
 }
 
@@ -30,11 +33,12 @@ function read(): Settings {
   try {
     const kept: unknown = JSON.parse(localStorage.getItem(KEY) ?? '{}');
     if (typeof kept !== 'object' || kept === null) return known;
-    const { paper, allowance, singleKeys } = kept as Record<string, unknown>;
+    const { paper, allowance, singleKeys, folded } = kept as Record<string, unknown>;
     return {
       paper: paper === 'letter' || paper === 'a4' ? paper : known.paper,
       allowance: isAllowance(allowance) ? allowance : known.allowance,
       singleKeys: typeof singleKeys === 'boolean' ? singleKeys : known.singleKeys,
+      folded: Array.isArray(folded) ? folded.filter((name) => typeof name === 'string') : known.folded,
     };
   } catch {
     // Storage switched off, or something else's text under our name: the defaults serve.

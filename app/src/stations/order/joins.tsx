@@ -1,30 +1,66 @@
 import { distance, type LengthUnit } from '@seamwright/geometry';
-import type { Join, SewingPlan } from '@seamwright/sewing';
+import type { Join } from '@seamwright/sewing';
 import { useWork } from '../../store/work.ts';
+import type { Study } from '../../study/study.ts';
 import { roughLength } from '../../ui/rough-length.ts';
+import { rove } from '../../ui/roving.ts';
+import { usePointing } from '../../ui/use-pointing.ts';
 import styles from './order-station.module.css';
 
-/** How the finished sections are sewn together, in working order, in words. */
-export function Joins({ plan }: { readonly plan: SewingPlan }) {
-  const unit = useWork((work) => work.history.present.unit);
-  if (plan.joins.length === 0) return null;
+/** So many are listed. */
+const MOST_LISTED = 500;
+
+/** How the finished sections are sewn together, in working order, in words; each shows its seam on the block. */
+export function Joins({ study }: { readonly study: Study }) {
+  const { joins } = study.plan!;
+  if (joins.length === 0) return null;
   return (
     <section className={styles.part} aria-labelledby="joins">
       <h2 id="joins">Joins, in working order</h2>
-      <ol className={styles.joins}>
-        {plan.joins.map((join) => (
-          <li key={join.makes}>{joinWords(join, unit)}</li>
+      <ol className={styles.joins} onKeyDown={rove} aria-labelledby="joins">
+        {joins.slice(0, MOST_LISTED).map((join, index) => (
+          <JoinLine key={join.makes + join.units.join(' ')} join={join} index={index} study={study} />
         ))}
       </ol>
     </section>
   );
 }
 
+interface JoinLineProps {
+  readonly join: Join;
+  readonly index: number;
+  readonly study: Study;
+}
+
+function JoinLine({ join, index, study }: JoinLineProps) {
+  const unit = useWork((work) => work.history.present.unit);
+  const { seam, open } = join;
+  const pointing = usePointing({
+    of: study.drawing,
+    seams: [seam],
+    ...(open === undefined ? {} : { added: [open.seam] }),
+  });
+  return (
+    <li>
+      <p data-stop tabIndex={index === 0 ? 0 : -1} className={styles.join} {...pointing}>
+        {joinWords(join, study.plan!.joins, unit)}
+      </p>
+    </li>
+  );
+}
+
 /** `Sew A to B in one straight seam of 4 in: that makes AB.` */
-function joinWords({ units, makes, seam, partial }: Join, unit: LengthUnit): string {
+function joinWords(
+  { units, makes, seam, partial, open }: Join,
+  joins: readonly Join[],
+  unit: LengthUnit,
+): string {
   const length = roughLength(distance(seam.a, seam.b), unit);
-  const how = partial
-    ? `half-way along the seam of ${length}, and finish it last`
-    : `in one straight seam of ${length}`;
-  return `Sew ${units[0]} to ${units[1]} ${how}: that makes ${makes}.`;
+  if (!partial || open === undefined) {
+    return `Sew ${units[0]} to ${units[1]} in one straight seam of ${length}: that makes ${makes}.`;
+  }
+  const left = roughLength(distance(open.seam.a, open.seam.b), unit);
+  const then = joins[open.closedAfter];
+  const when = then === undefined ? 'last of all' : `when ${then.makes} is made`;
+  return `Partial seam: sew ${units[0]} to ${units[1]} along ${length} only and leave ${left} open; that makes ${makes}. Close it ${when}.`;
 }

@@ -2,22 +2,25 @@ import { useState } from 'react';
 import { FindingList } from '../../shell/finding-list.tsx';
 import { currentDrawing, useWork } from '../../store/work.ts';
 import { Choice } from '../../ui/choice.tsx';
+import { Foldable } from '../../ui/foldable.tsx';
+import { InHand } from './in-hand.tsx';
 import { Joins } from './joins.tsx';
 import styles from './order-station.module.css';
+import { Pins } from './pins.tsx';
 import { SectionList } from './section-list.tsx';
 import { SectionView, type Side } from './section-view.tsx';
+import { Ways } from './ways.tsx';
 
 const SIDES = [
   { value: 'front', label: 'Front' },
   { value: 'print', label: 'Printed side' },
 ] as const satisfies readonly { value: Side; label: string }[];
 
-/** Where the sections, their piecing orders and their joins are seen. */
+/** Where the sections, their piecing orders and their joins are seen, compared and pinned. */
 export default function OrderStation() {
   const drawing = useWork(currentDrawing);
   const study = useWork((work) => work.study);
   const [side, setSide] = useState<Side>('front');
-  const sewable = study?.plan !== null && study?.plan !== undefined;
   return (
     <div className={styles.station}>
       <div className={styles.views} data-side={side}>
@@ -27,21 +30,47 @@ export default function OrderStation() {
         <SectionView side="front" drawing={drawing} study={study} />
         <SectionView side="print" drawing={drawing} study={study} />
       </div>
-      <section className={styles.panel} aria-label="Sections and joins">
-        {sewable && <SectionList study={study} />}
-        {sewable && <Joins plan={study.plan!} />}
-        {study !== null && study.findings.length > 0 && (
-          <section className={styles.part}>
-            <h2>Findings</h2>
-            <FindingList />
-          </section>
-        )}
-        {study?.problem !== null && study?.problem !== undefined && (
-          <p className={styles.nothing}>
-            There is nothing to put in order yet: the drawing has to be mended first, at the Draft station.
-          </p>
-        )}
-      </section>
+      <Panel />
     </div>
+  );
+}
+
+function Panel() {
+  const study = useWork((work) => work.study);
+  const pins = useWork((work) => work.study?.wishes.pins.length ?? 0);
+  return (
+    <section className={styles.panel} aria-label="Sections and joins">
+      <div className={styles.parts}>
+        <div className={styles.column}>
+          {study !== null && study.findings.length > 0 && (
+            <Foldable id="findings" title="Findings" more={String(study.findings.length)}>
+              <FindingList />
+            </Foldable>
+          )}
+          {study !== null && study.plan !== null && (
+            <>
+              <Foldable id="ways" title="Ways to sew it" more={study.wishes.choice}>
+                <Ways study={study} />
+              </Foldable>
+              <Foldable id="pins" title="Pins" more={pins === 0 ? 'none' : String(pins)}>
+                <Pins study={study} />
+              </Foldable>
+            </>
+          )}
+          {study !== null && study.problem !== null && (
+            <p className={styles.nothing}>
+              There is nothing to put in order yet: the drawing has to be mended first, at the Draft station.
+            </p>
+          )}
+        </div>
+        {study !== null && study.plan !== null && (
+          <div className={styles.column}>
+            <SectionList study={study} />
+            <Joins study={study} />
+          </div>
+        )}
+      </div>
+      {study !== null && study.plan !== null && <InHand study={study} />}
+    </section>
   );
 }

@@ -1,21 +1,46 @@
 import type { Section } from '@seamwright/sewing';
-import { memo, useEffect, useRef } from 'react';
-import { select } from '../../store/selection.ts';
+import { type KeyboardEvent, memo, useEffect, useRef, useState } from 'react';
+import { select, togglePatch } from '../../store/selection.ts';
 import { useWork } from '../../store/work.ts';
+import { neighboursOf } from '../../study/neighbours.ts';
 import type { Study } from '../../study/study.ts';
 import { counted, listed } from '../../ui/plural.ts';
 import { rove } from '../../ui/roving.ts';
 import { Swatch } from '../../ui/swatch.tsx';
+import { copiedFrom, copies } from './copy-words.ts';
+import { OrderCostsWords } from './order-costs.tsx';
 import styles from './order-station.module.css';
+import { patchOf } from './patch-label.ts';
+
+/** Blocks of more patches show their sections closed: nobody reads on through thousands of lines. */
+const MOST_OPEN = 200;
+/** So many sections, and patches of one section, are listed; the canvas shows the others. */
+const MOST_LISTED = 500;
 
 /** The sections with their patches in piecing order. */
 export function SectionList({ study }: { readonly study: Study }) {
   const { sections, unheld } = study.plan!;
+  const inHand = useWork((work) => work.selection.patches);
+  const open = study.names.length <= MOST_OPEN;
+  const chosen = new Set(inHand.map((id) => study.sectionOf[patchOf(study, id)]));
+  const shown = sections.slice(0, MOST_LISTED);
   return (
     <>
-      {sections.map((section, index) => (
-        <SectionPart key={section.letter} section={section} index={index} study={study} first={index === 0} />
+      {shown.map((section, index) => (
+        <SectionPart
+          key={section.letter}
+          section={section}
+          index={index}
+          study={study}
+          open={open}
+          needed={chosen.has(index)}
+        />
       ))}
+      {shown.length < sections.length && (
+        <p className={styles.nothing}>
+          And {counted(sections.length - shown.length, 'more section')}, which the block shows.
+        </p>
+      )}
       {unheld.length > 0 && <Unheld study={study} />}
     </>
   );
@@ -25,25 +50,58 @@ interface SectionPartProps {
   readonly section: Section;
   readonly index: number;
   readonly study: Study;
+  /** Open to begin with. */
+  readonly open: boolean;
+  /** A patch of it is in hand: it opens. */
+  readonly needed: boolean;
+}
+
+function SectionPart({ section, index, study, open, needed }: SectionPartProps) {
+  const [shown, setShown] = useState(open);
+  useEffect(() => {
+    if (needed) setShown(true);
+  }, [needed]);
+  const { letter, order } = section;
+  return (
+    <details
+      className={styles.part}
+      open={shown}
+      onToggle={(event) => setShown(event.currentTarget.open)}
+      aria-label={`Section ${letter}`}
+    >
+      <summary className={styles.heading}>
+        <Swatch letter={letter} section={index} />
+        <h2>Section {letter}</h2>
+        <span className={styles.count}>{counted(order.length, 'patch', 'patches')}</span>
+      </summary>
+      {shown && <SectionBody section={section} study={study} first={index === 0} />}
+    </details>
+  );
+}
+
+interface SectionBodyProps {
+  readonly section: Section;
+  readonly study: Study;
   /** It is the first of the list, which tells how it is done. */
   readonly first: boolean;
 }
 
-function SectionPart({ section, index, study, first }: SectionPartProps) {
-  const heading = `section-${section.letter}`;
+function SectionBody({ section, study, first }: SectionBodyProps) {
+  const { letter, order } = section;
+  const from = copiedFrom(section);
+  const make = copies(section, study.plan!.sections);
+  // Shift with an arrow adds to what is in hand, as in lists of files.
+  const adding = useRef(false);
+  const keyDown = (event: KeyboardEvent<HTMLElement>) => {
+    adding.current = event.shiftKey;
+    rove(event);
+  };
   return (
-    <section className={styles.part} aria-labelledby={heading}>
-      <header className={styles.heading}>
-        <Swatch letter={section.letter} section={index} />
-        <h2 id={heading}>Section {section.letter}</h2>
-        <span>{counted(section.order.length, 'patch', 'patches')}</span>
-      </header>
-      <ol
-        className={styles.patches}
-        onKeyDown={rove}
-        aria-label={`Piecing order of section ${section.letter}`}
-      >
-        {section.order.map((patch, position) => (
+    <>
+      {from !== null && <p className={styles.copy}>{from}</p>}
+      {make !== null && <p className={styles.copy}>{make}</p>}
+      <ol className={styles.patches} onKeyDown={keyDown} aria-label={`Piecing order of section ${letter}`}>
+        {order.slice(0, MOST_LISTED).map((patch, position) => (
           <PatchLine
             key={study.records[patch]!.id}
             id={study.records[patch]!.id}
@@ -51,30 +109,35 @@ function SectionPart({ section, index, study, first }: SectionPartProps) {
             note={study.records[patch]!.note}
             does={position === 0 ? 'laid first' : `sewn to ${neighbours(study, section, position)}`}
             first={position === 0}
+            adding={adding}
           />
         ))}
       </ol>
-      {first && section.order.length > 1 && (
+      {order.length > MOST_LISTED && (
+        <p className={styles.how}>And {counted(order.length - MOST_LISTED, 'more patch', 'more patches')}.</p>
+      )}
+      {first && order.length > 1 && (
         <p className={styles.how}>
           Lay the first patch on the blank side of its foundation. Sew each of the others along its own seam,
           in this order, with the printed side up.
         </p>
       )}
-    </section>
+      <OrderCostsWords section={section} />
+    </>
   );
 }
 
 /** The patches sewn before that this one's seam runs along: `B1`, `B1, B2 and B3`. */
 function neighbours(study: Study, section: Section, position: number): string {
-  const { edges } = study.arrangement!;
-  const before = new Set(section.order.slice(0, position));
   const patch = section.order[position]!;
-  const touched = new Set<number>();
-  for (const { left, right } of edges) {
-    if (left === patch && before.has(right)) touched.add(right);
-    if (right === patch && before.has(left)) touched.add(left);
-  }
-  return listed(section.order.filter((one) => touched.has(one)).map((one) => study.names[one]!));
+  const of = study.sectionOf[patch];
+  const place = new Map(section.order.slice(0, position).map((one, i) => [one, i]));
+  const touched = neighboursOf(study.arrangement!, patch)
+    .map((one) => one.patch)
+    .filter((one) => study.sectionOf[one] === of && place.has(one))
+    .sort((a, b) => place.get(a)! - place.get(b)!);
+  const names = touched.map((one) => study.names[one]!);
+  return names.length <= 4 ? listed(names) : `${names[0]} to ${names.at(-1)}`;
 }
 
 interface PatchLineProps {
@@ -84,10 +147,12 @@ interface PatchLineProps {
   /** What is done with it: `laid first`, `sewn to B1`. */
   readonly does: string;
   readonly first: boolean;
+  /** Whether the arrow that leads here adds to what is in hand. */
+  readonly adding: { current: boolean };
 }
 
 /** One patch; pressed, it is in hand here and on the canvases. */
-const PatchLine = memo(function PatchLine({ id, name, note, does, first }: PatchLineProps) {
+const PatchLine = memo(function PatchLine({ id, name, note, does, first, adding }: PatchLineProps) {
   const inHand = useWork((work) => work.selection.patches.includes(id));
   const button = useRef<HTMLButtonElement>(null);
   useEffect(() => {
@@ -102,9 +167,16 @@ const PatchLine = memo(function PatchLine({ id, name, note, does, first }: Patch
         data-stop
         tabIndex={first ? 0 : -1}
         aria-pressed={inHand}
-        onClick={() => select({ patches: inHand ? [] : [id] })}
+        onClick={(event) => {
+          if (event.shiftKey || event.ctrlKey || event.metaKey) togglePatch(id);
+          else select({ patches: inHand ? [] : [id] });
+        }}
         // Going through the list by arrows takes each in hand; a press is left to onClick.
-        onFocus={(event) => event.currentTarget.matches(':focus-visible') && select({ patches: [id] })}
+        onFocus={(event) => {
+          if (!event.currentTarget.matches(':focus-visible')) return;
+          if (!adding.current) select({ patches: [id] });
+          else if (!inHand) togglePatch(id);
+        }}
       >
         <span className={styles.name}>{name}</span>
         <span className={styles.does}>

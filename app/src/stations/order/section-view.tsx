@@ -3,12 +3,12 @@ import { useMemo } from 'react';
 import { BlockCanvas } from '../../canvas/block-canvas.tsx';
 import { BlockLayer } from '../../canvas/block-layer.tsx';
 import { blockBounds } from '../../canvas/bounds.ts';
+import { inFront, type Place } from '../../canvas/paint-patches.ts';
 import { patchAt } from '../../canvas/patch-at.ts';
-import { inFront, type Place } from '../../canvas/patch-shape.tsx';
 import type { CanvasPointer } from '../../canvas/pointer.ts';
 import { SectionOutline } from '../../canvas/section-outline.tsx';
 import { FindingMarks, SelectedPatches, StudiedPatches } from '../../canvas/study-layers.tsx';
-import { select, selectNothing } from '../../store/selection.ts';
+import { select, selectNothing, togglePatch } from '../../store/selection.ts';
 import type { Study } from '../../study/study.ts';
 import styles from './order-station.module.css';
 
@@ -34,12 +34,13 @@ export function SectionView({ side, drawing, study }: SectionViewProps) {
     () => (side === 'front' ? inFront : ({ x, y }) => ({ x: mirror - x, y })),
     [side, mirror],
   );
-  const tap = ({ kind, at }: CanvasPointer) => {
+  const tap = ({ kind, at, shift, mod }: CanvasPointer) => {
     if (kind !== 'up' || study?.arrangement === null || study === null) return;
     // A reflection is its own inverse: the same way leads back to the block.
     const patch = patchAt(study.arrangement, place(at));
     const record = patch === undefined ? undefined : study.records[patch.index];
-    if (record === undefined) selectNothing();
+    if (record !== undefined && (shift || mod)) togglePatch(record.id);
+    else if (record === undefined) selectNothing();
     else select({ patches: [record.id] });
   };
   const { title, more } = WORDS[side];
