@@ -1,4 +1,4 @@
-import { type Polygon, SAME_COORDINATE, type Segment } from '@seamwright/geometry';
+import { distance, type Polygon, SAME_COORDINATE, type Segment } from '@seamwright/geometry';
 import type { Drawing, DrawingPoint, PointId, Split } from './drawing.ts';
 
 /**
@@ -10,19 +10,24 @@ import type { Drawing, DrawingPoint, PointId, Split } from './drawing.ts';
  */
 export function drawingFromSegments(outline: Polygon, segments: readonly Segment[]): Drawing {
   const points: Record<PointId, DrawingPoint> = {};
-  const known = new Map<string, PointId>();
+  const known = new Map<string, readonly PointId[]>();
   let count = 0;
 
   const idAt = (x: number, y: number): PointId => {
-    const column = Math.round(x / SAME_COORDINATE);
-    const row = Math.round(y / SAME_COORDINATE);
-    const key = `${column} ${row}`;
-    const existing = known.get(key);
-    if (existing !== undefined) return existing;
+    const column = Math.floor(x / SAME_COORDINATE);
+    const row = Math.floor(y / SAME_COORDINATE);
+    // Neighbouring cells too: a coordinate on the border of two falls on either side by its last digit.
+    for (let i = column - 1; i <= column + 1; i++) {
+      for (let j = row - 1; j <= row + 1; j++) {
+        const near = known.get(`${i} ${j}`)?.find((id) => distance(points[id]!, { x, y }) <= SAME_COORDINATE);
+        if (near !== undefined) return near;
+      }
+    }
     count += 1;
     const id = `p${count}`;
     points[id] = { id, x, y };
-    known.set(key, id);
+    const key = `${column} ${row}`;
+    known.set(key, [...(known.get(key) ?? []), id]);
     return id;
   };
 
