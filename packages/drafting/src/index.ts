@@ -3,6 +3,7 @@ export { type Followers, followersOf } from './facts.ts';
 export { type DrawnLine, drawnLines, linesEndingIn } from './lines.ts';
 export * from './outlines.ts';
 export * from './placement.ts';
+export * from './shelf/index.ts';
 export { type Size, sizeOf } from './size.ts';
 export type { CatchPlace } from './snapping/places.ts';
 export * from './snapping/snap.ts';
