@@ -16,7 +16,10 @@ describe('help', () => {
 
   it.each([
     ['sewing', ['--json', '--out DIR', '--block NAME']],
-    ['foundations', ['--out F', '--paper PAPER', '--width W', '--allowance A', '--copies N']],
+    [
+      'foundations',
+      ['--out F', '--paper PAPER', '--width W', '--allowance A', '--copies N', '--share-templates'],
+    ],
     ['demo', ['--out FILE']],
   ])('%s --help names its options, whatever else the call holds', async (command, options) => {
     const { status, out, complaints } = await ran(command, 'no-such-file', '--nonsense', '--help');
@@ -44,6 +47,10 @@ describe('calls that are unusable', () => {
     [
       ['sewing', pattern, '--block', 'sail'],
       `${pattern}: There is no block "sail". Choose one of: Paper boat, Lantern, Lighthouse, Reading lamp, Window panes.`,
+    ],
+    [
+      ['foundations', horizon, ...to, '--share-templates=yes'],
+      '--share-templates takes no value. See "seamwright foundations --help".',
     ],
     [['foundations', ...to], 'No FILE is given. See "seamwright foundations --help".'],
     [['foundations', horizon, horizon, ...to], 'More than one FILE is given. Give one at a time.'],

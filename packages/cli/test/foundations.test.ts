@@ -1,6 +1,6 @@
 import { mkdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { Folder, HORIZON, ran } from './harness.ts';
+import { Folder, HORIZON, PANES, ran } from './harness.ts';
 
 const folder = new Folder();
 const horizon = folder.file('horizon.svg', HORIZON);
@@ -54,6 +54,28 @@ describe('foundations', () => {
     const [one, seven] = [await svgOf(), await svgOf('--copies', '7')];
     expect(seven).not.toBe(one);
     expect(seven).toMatch(/>[^<]*\b7\b[^<]*</);
+  });
+
+  it('are one for each section, or shared by those that are alike where that is asked for', async () => {
+    const panes = folder.file('panes.svg', PANES);
+    const sections = async (...options: string[]) => {
+      const out = folder.file('panes-page.svg');
+      const { status, complaints } = await ran(
+        'foundations',
+        panes,
+        '--out',
+        out,
+        '--copies',
+        '3',
+        ...options,
+      );
+      expect([status, complaints]).toEqual([0, []]);
+      const svg = readFileSync(out, 'utf8');
+      const groups = [...svg.matchAll(/<g id="section-(\w+)">/g)].map(([, letter]) => letter);
+      return { groups, prints: [...svg.matchAll(/>(Print \d+)</g)].map(([, words]) => words) };
+    };
+    expect(await sections()).toEqual({ groups: ['A', 'B'], prints: ['Print 3', 'Print 3'] });
+    expect(await sections('--share-templates')).toEqual({ groups: ['A'], prints: ['Print 6'] });
   });
 
   it('come as one PDF with the pages of every block, the same bytes every time', async () => {

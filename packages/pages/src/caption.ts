@@ -35,11 +35,17 @@ const SEPARATOR = '  ·  ';
 const ARROW = 7;
 const ARROW_GAP = 3;
 
+/** How much of the caption's width the letters may take, set large; where they do not fit, they stand below the name. */
+const HEADING_SHARE = 0.4;
+
+/** Lines of the smaller list of letters, at most. */
+const MOST_LETTER_LINES = 8;
+
 /**
- * The section's letter, the block's name, the finished size, how many to print, and an arrow to the block's top;
- * in `width` points, on as many lines as that takes.
+ * The letters of the foundation's sections, the block's name, the finished size, how many to print, and an arrow to
+ * the block's top; in `width` points, on as many lines as that takes.
  *
- * @param heading what is set large: the letter, or the name of a tile
+ * @param heading what is set large: the letters where they fit, or the name of a tile
  * @param extra facts that only this caption has
  */
 export function captionFor(
@@ -47,22 +53,38 @@ export function captionFor(
   foundation: Foundation,
   turn: Turn,
   width: number,
-  heading: string = foundation.letter,
+  heading: string = headingFor(foundation, width),
   extra: readonly string[] = [],
 ): Caption {
-  const { letter } = foundation;
+  const { letter, letters } = foundation;
   const left = textWidth(heading, LETTER.size, LETTER.weight) + LETTER_GAP;
   const column = Math.max(width - left, 1);
   const marks: Mark[] = [textMark('caption', letter, heading, { x: 0, y: 16.5 }, LETTER)];
   let base = 8;
   let widest = 0;
+  const setLine = (line: string, look: typeof NAME | typeof FACT) => {
+    marks.push(textMark('caption', letter, line, { x: left, y: base }, look));
+    widest = Math.max(widest, textWidth(line, look.size, look.weight));
+  };
   for (const line of wrapped(job.title, NAME.size, NAME.weight, column, 2)) {
-    marks.push(textMark('caption', letter, line, { x: left, y: base }, NAME));
-    widest = Math.max(widest, textWidth(line, NAME.size, NAME.weight));
+    setLine(line, NAME);
     base += NAME_LINE;
   }
+  if (heading !== letters.join(', '))
+    for (const line of letterLines(foundation, column)) {
+      setLine(line, NAME);
+      base += NAME_LINE;
+    }
   base -= NAME_LINE - FACT_LINE;
-  for (const line of factLines([...sizeFacts(job, foundation), ...extra, `Print ${job.copies}`], column)) {
+  const top = topFact(foundation);
+  const facts = [
+    ...(foundation.mirroredOf === null ? [] : [`mirrored copy of ${foundation.mirroredOf}`]),
+    ...sizeFacts(job, foundation),
+    ...extra,
+    `Print ${job.copies * letters.length}`,
+    top,
+  ];
+  for (const line of factLines(facts, top, column)) {
     let x = left;
     line.forEach((fact, i) => {
       if (i > 0) {
@@ -77,18 +99,62 @@ export function captionFor(
         );
         x += separatorWidth();
       }
-      if (fact === TOP) marks.push(...arrowMarks(letter, { x, y: base - 6.2 }, turn));
-      const words = fact === TOP ? x + ARROW + ARROW_GAP : x;
+      if (fact === top) marks.push(...arrowMarks(letter, { x, y: base - 6.2 }, turn));
+      const words = fact === top ? x + ARROW + ARROW_GAP : x;
       marks.push(textMark('caption', letter, fact, { x: words, y: base }, FACT));
-      x += factWidth(fact);
+      x += factWidth(fact, top);
     });
     widest = Math.max(widest, x - left);
+    base += FACT_LINE;
+  }
+  for (const line of noteLines(foundation, column)) {
+    setLine(line, FACT);
     base += FACT_LINE;
   }
   return { marks, width: Math.min(width, left + widest), height: Math.max(18, base - FACT_LINE + 2.5) };
 }
 
-const TOP = 'top of block';
+/** All letters, or the first where they would leave too little room for the rest. */
+function headingFor({ letter, letters }: Foundation, width: number): string {
+  const all = letters.join(', ');
+  const fits = textWidth(all, LETTER.size, LETTER.weight) <= HEADING_SHARE * width;
+  return letters.length === 1 || fits ? all : letter;
+}
+
+/** `for A, C, D`, where a foundation is for several sections. */
+const letterLines = ({ letters }: Foundation, column: number): readonly string[] =>
+  letters.length === 1
+    ? []
+    : wrapped(`for ${letters.join(', ')}`, NAME.size, NAME.weight, column, MOST_LETTER_LINES);
+
+/** What there is to know about a foundation that is for several sections. */
+function noteLines(foundation: Foundation, column: number): readonly string[] {
+  return notesOf(foundation).flatMap((note) => wrapped(note, FACT.size, FACT.weight, column, Infinity));
+}
+
+function notesOf({ letter, letters, matchMarks }: Foundation): readonly string[] {
+  const others = letters.slice(1).map((other) => `${other}1`);
+  const last = others.at(-1);
+  return [
+    ...(last === undefined ? [] : [`${letter}1 stands for ${inWords(others)}, too`]),
+    ...(matchMarks.some((mark) => mark.letters.length < letters.length)
+      ? ['a tick with letters is for those sections only']
+      : []),
+  ];
+}
+
+/** `C1`, `C1 and D1`, `C1, D1 and E1`, `C1, D1 … P1`. */
+function inWords(names: readonly string[]): string {
+  const last = names.at(-1)!;
+  if (names.length === 1) return last;
+  return names.length > 3
+    ? `${names.slice(0, 2).join(', ')} … ${last}`
+    : `${names.slice(0, -1).join(', ')} and ${last}`;
+}
+
+/** The arrow's words. Turned copies have their top elsewhere. */
+const topFact = ({ letter, letters }: Foundation): string =>
+  letters.length === 1 ? 'top of block' : `top of block for ${letter}`;
 
 /** `3 × 6 in finished`; and the block's size when the section is only a part of it. */
 function sizeFacts(job: CheckedJob, { finished }: Foundation): readonly string[] {
@@ -103,23 +169,23 @@ function sizeText({ width, height }: { width: number; height: number }, unit: Le
   return `${both[0]!.slice(0, -unit.length - 1)} × ${both[1]}`;
 }
 
-const factWidth = (fact: string): number =>
-  textWidth(fact, FACT.size, FACT.weight) + (fact === TOP ? ARROW + ARROW_GAP : 0);
+const factWidth = (fact: string, top: string): number =>
+  textWidth(fact, FACT.size, FACT.weight) + (fact === top ? ARROW + ARROW_GAP : 0);
 
 const separatorWidth = (): number => textWidth(SEPARATOR, FACT.size, FACT.weight);
 
-/** The facts and the arrow's words, as many to a line as fit. */
-function factLines(facts: readonly string[], column: number): readonly (readonly string[])[] {
+/** The facts, as many to a line as fit; `top` takes an arrow with it. */
+function factLines(facts: readonly string[], top: string, column: number): readonly (readonly string[])[] {
   const lines: string[][] = [];
   let used = Infinity;
-  for (const fact of [...facts, TOP]) {
-    const more = separatorWidth() + factWidth(fact);
+  for (const fact of facts) {
+    const more = separatorWidth() + factWidth(fact, top);
     if (used + more <= column) {
       lines.at(-1)!.push(fact);
       used += more;
     } else {
       lines.push([fact]);
-      used = factWidth(fact);
+      used = factWidth(fact, top);
     }
   }
   return lines;

@@ -33,8 +33,8 @@ const TURNS: readonly Turn[] = ['upright', 'turned'];
 
 /** The foundation with its words, the corner of its cutting line's upright rectangle at (0, 0). */
 function wholeMarks(foundation: Foundation, turn: Turn): readonly Mark[] {
-  const { marks, lines } = foundationMarks(foundation, turn);
-  return [...marks, ...wordMarks(foundation, lines, roomOf(sizeOnSheet(foundation, turn)))];
+  const drawn = foundationMarks(foundation, turn);
+  return [...drawn.marks, ...wordMarks(foundation, drawn, roomOf(sizeOnSheet(foundation, turn)))];
 }
 
 function cardFor(job: CheckedJob, foundation: Foundation, turn: Turn): Card {
@@ -71,8 +71,8 @@ export function soleMarks(
   foundation: Foundation,
   { wide, tall }: Regions,
 ): readonly Mark[] | null {
-  const below: Corner = { x: tall.minX, y: wide.maxY + CAPTION_GAP, width: tall.maxX - tall.minX };
-  const beside: Corner = { x: wide.minX, y: wide.minY, width: tall.minX - wide.minX - CAPTION_GAP };
+  const below = { minX: tall.minX, minY: wide.maxY + CAPTION_GAP, maxX: tall.maxX, maxY: tall.maxY };
+  const beside = { minX: wide.minX, minY: wide.minY, maxX: tall.minX - CAPTION_GAP, maxY: wide.maxY };
   for (const turn of TURNS)
     for (const [region, corner] of [
       [wide, below],
@@ -81,22 +81,16 @@ export function soleMarks(
       const { width, height } = sizeOnSheet(foundation, turn);
       if (!fits({ width, height: height + CUT_WORD_ROOM }, region)) continue;
       const left = (region.minX + region.maxX - width) / 2;
-      const caption = captionFor(job, foundation, turn, corner.width);
+      const caption = captionFor(job, foundation, turn, corner.maxX - corner.minX);
+      if (!fits(caption, corner)) continue;
       return [
-        ...caption.marks.map((mark) => moved(mark, corner)),
+        ...caption.marks.map((mark) => moved(mark, { x: corner.minX, y: corner.minY })),
         ...wholeMarks(foundation, turn).map((mark) =>
           moved(mark, { x: left, y: region.minY + CUT_WORD_ROOM }),
         ),
       ];
     }
   return null;
-}
-
-/** Where a caption can stand, its top left, and how wide it may be, points. */
-interface Corner {
-  readonly x: number;
-  readonly y: number;
-  readonly width: number;
 }
 
 const fits = (card: { width: number; height: number }, region: Box<'page'>): boolean =>

@@ -1,5 +1,5 @@
 import { type Box, edgesOf, type Point, type Segment } from '@seamwright/geometry';
-import { CAP_HEIGHT, textWidth } from './metrics.ts';
+import { textCorners } from './metrics.ts';
 import type { Mark, PathMark, TextMark } from './model.ts';
 
 /**
@@ -55,21 +55,8 @@ function clippedSegment(a: Point<'page'>, b: Point<'page'>, box: Box<'page'>): S
   return { a: from === 0 ? a : at(from), b: to === 1 ? b : at(to) };
 }
 
-function textInside(mark: TextMark, box: Box<'page'>): boolean {
-  const width = textWidth(mark.content, mark.size, mark.weight);
-  const start = mark.anchor === 'start' ? 0 : mark.anchor === 'middle' ? -width / 2 : -width;
-  const radians = (mark.angle * Math.PI) / 180;
-  const [cos, sin] = [Math.cos(radians), Math.sin(radians)];
-  const rise = CAP_HEIGHT * mark.size;
-  return [
-    [start, 0],
-    [start + width, 0],
-    [start, -rise],
-    [start + width, -rise],
-  ].every(([u, v]) =>
-    inside({ x: mark.at.x + u! * cos - v! * sin, y: mark.at.y + u! * sin + v! * cos }, box),
-  );
-}
+const textInside = (mark: TextMark, box: Box<'page'>): boolean =>
+  textCorners(mark).every((corner) => inside(corner, box));
 
 const inside = (p: Point<'page'>, box: Box<'page'>): boolean =>
   p.x >= box.minX && p.x <= box.maxX && p.y >= box.minY && p.y <= box.maxY;

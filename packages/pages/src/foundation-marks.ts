@@ -16,8 +16,9 @@ import {
 import { type PlacedWord, placeWord } from './edge-words.ts';
 import type { Foundation } from './foundation.ts';
 import { polygonMark, QUIET, STROKES, segmentMark, textMark } from './marks.ts';
-import { CAP_HEIGHT, textWidth } from './metrics.ts';
-import type { Mark } from './model.ts';
+import { CAP_HEIGHT, textCorners, textWidth } from './metrics.ts';
+import type { Mark, TextMark } from './model.ts';
+import { type LetteredTick, tickLetters, tickWords } from './tick-letters.ts';
 
 /** Room above the cutting line for the word `cut`, points. */
 export const CUT_WORD_ROOM = 10;
@@ -54,12 +55,19 @@ export interface SheetLines {
   readonly sewLines: readonly Segment<'page'>[];
 }
 
-/** The foundation's marks but for the words, and the lines that the words have to keep clear of. */
-export function foundationMarks(
-  foundation: Foundation,
-  turn: Turn,
-): { readonly marks: readonly Mark[]; readonly lines: SheetLines } {
-  const { letter } = foundation;
+/** A foundation on the sheet but for the words beside its lines, and what those need to know. */
+export interface DrawnFoundation {
+  readonly marks: readonly Mark[];
+  /** What the words have to keep clear of. */
+  readonly lines: SheetLines;
+  /** The match marks that are not for all of the foundation's sections. */
+  readonly ticks: readonly LetteredTick[];
+  /** Boxes round the piece numbers. */
+  readonly numbers: readonly Segment<'page'>[];
+}
+
+export function foundationMarks(foundation: Foundation, turn: Turn): DrawnFoundation {
+  const { letter, letters } = foundation;
   const toSheet = sheetTransform(foundation, turn);
   const segments = (list: readonly Segment<'print'>[]) => list.map((s) => transformSegment(toSheet, s));
   const outline = transformPolygon(toSheet, foundation.outline);
@@ -67,20 +75,27 @@ export function foundationMarks(
   const sewLines = segments(foundation.sewLines);
   const runOns = segments(foundation.runOns);
   const matchMarks = segments(foundation.matchMarks);
+  const numbers = foundation.pieces.map(({ name, at, depth }) =>
+    numberMark(letter, name, transformPoint(toSheet, at), depth * POINTS_PER_INCH),
+  );
   const marks = [
     polygonMark('cutting-line', letter, cuttingLine, STROKES.cuttingLine),
     ...runOns.map((s) => segmentMark('run-on', letter, s, STROKES.runOn)),
     ...sewLines.map((s) => segmentMark('sew-line', letter, s, STROKES.sewLine)),
     polygonMark('finished-outline', letter, outline, STROKES.finishedOutline),
     ...matchMarks.map((s) => segmentMark('match-mark', letter, s, STROKES.matchMark)),
-    ...foundation.pieces.map(({ name, at, depth }) =>
-      numberMark(letter, name, transformPoint(toSheet, at), depth * POINTS_PER_INCH),
-    ),
+    ...numbers,
   ];
   const crossings = [...runOns, ...matchMarks];
+  const ticks = foundation.matchMarks.flatMap((mark, i): LetteredTick[] => {
+    const words = tickWords(mark.letters, letters);
+    return words === null ? [] : [{ ...matchMarks[i]!, words }];
+  });
   return {
     marks,
     lines: { outline: edgesOf(outline), cuttingLine: edgesOf(cuttingLine), crossings, sewLines },
+    ticks,
+    numbers: numbers.flatMap((number) => edgesOf(textCorners(number))),
   };
 }
 
@@ -90,7 +105,7 @@ function sheetTransform({ height }: Foundation, turn: Turn): Transform<'print', 
   return compose(compose(rotation<'print'>(90), translation<'print'>(height, 0)), toPoints);
 }
 
-function numberMark(letter: string, name: string, at: Point<'page'>, depth: number): Mark {
+function numberMark(letter: string, name: string, at: Point<'page'>, depth: number): TextMark {
   const halfDiagonal = Math.hypot(textWidth(name, 1, 'semibold'), CAP_HEIGHT) / 2;
   const fitted = (FILL_OF_DEPTH * depth) / halfDiagonal;
   const size = Math.round(10 * Math.min(LARGEST_NUMBER, Math.max(SMALLEST_NUMBER, fitted))) / 10;
@@ -99,31 +114,36 @@ function numberMark(letter: string, name: string, at: Point<'page'>, depth: numb
 }
 
 /**
- * `sew` beside the finished outline, in the allowance (inside the outline where the allowance is too narrow), and
- * `cut` outside the cutting line: nobody can take one line for the other. A word whose line does not show has no
- * place and is left out.
+ * Letters beside the match marks that are for some sections only; `sew` beside the finished outline, in the allowance
+ * (inside the outline where the allowance is too narrow), and `cut` outside the cutting line: nobody can take one line
+ * for the other. A word whose line does not show has no place and is left out.
  *
+ * @param drawn its lines are those that show in `room`
  * @param room where the words may stand
  */
 export function wordMarks(
   { letter, allowance }: Foundation,
-  { outline, cuttingLine, crossings, sewLines }: SheetLines,
+  { lines: { outline, cuttingLine, crossings, sewLines }, ticks, numbers }: Omit<DrawnFoundation, 'marks'>,
   room: Box<'page'>,
 ): readonly Mark[] {
-  const lines = [...cuttingLine, ...outline, ...crossings];
+  const bandTakesWord = allowance * POINTS_PER_INCH >= WORD_SIZES[0]! * CAP_HEIGHT + 2 * WORD_GAP;
+  const outside = [...cuttingLine, ...outline, ...crossings];
+  const inside = [...sewLines, ...numbers, ...outside];
+  const letters = tickLetters(letter, ticks, { outline, outside, inside, bandTakesWord, room });
+  const lines = [...outside, ...letters.flatMap((text) => edgesOf(textCorners(text)))];
   const place = (
     word: string,
     side: 'outside' | 'inside',
     edges: readonly Segment<'page'>[],
     obstacles: readonly Segment<'page'>[],
   ) => firstPlaced((size) => placeWord({ word, size, gap: WORD_GAP, room, edges, side, obstacles }));
-  const bandTakesWord = allowance * POINTS_PER_INCH >= WORD_SIZES[0]! * CAP_HEIGHT + 2 * WORD_GAP;
   const sew =
     (bandTakesWord ? place('sew', 'outside', outline, lines) : null) ??
     place('sew', 'inside', outline, [...sewLines, ...lines]) ??
     place('sew', 'inside', outline, []);
   const cut = place('cut', 'outside', cuttingLine, lines) ?? place('cut', 'outside', cuttingLine, []);
   return [
+    ...letters,
     ...(sew ? [textMark('label', letter, 'sew', sew.at, { ...sew.look, ink: QUIET })] : []),
     ...(cut ? [textMark('label', letter, 'cut', cut.at, { ...cut.look, ink: QUIET })] : []),
   ];

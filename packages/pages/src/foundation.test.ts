@@ -1,15 +1,17 @@
-import type { Arrangement, Edge } from '@seamwright/arrangement';
-import { distance, distanceToSegment, edgesOf, SAME_COORDINATE, type Segment } from '@seamwright/geometry';
+import type { Arrangement } from '@seamwright/arrangement';
+import type { Segment } from '@seamwright/geometry';
 import { describe, expect, test } from 'vitest';
 import { type Block, block, house, lantern, pier, pinwheel, rectangle, usual } from '../test/blocks.ts';
+import { seamEndsOnOthers } from '../test/match-points.ts';
 import { type Foundation, foundationOf } from './foundation.ts';
 import { checkJob } from './job.ts';
+import { alone } from './templates.ts';
 
 /** The foundations of a block, quarter-inch allowance unless said otherwise. */
 function foundations(of: Block, allowance = 0.25): readonly Foundation[] {
   const job = checkJob(usual(of, 'Test', { allowance }));
   if (!job.ok) throw new Error(job.problem.what);
-  return of.plan.sections.map((section) => foundationOf(job.value, section));
+  return of.plan.sections.map((section) => foundationOf(job.value, alone(section)));
 }
 
 /** A segment of a foundation as numbers, in the block's own coordinates: unmirrored, inches. */
@@ -66,8 +68,9 @@ describe('match marks', () => {
       [8, 2, 8, 4],
     ]);
     expect(rows.plan.sections.length).toBe(2);
-    for (const { name, places } of seamEndsOnOthers(rows)) {
-      const index = rows.plan.sections.findIndex(({ letter }) => letter === name);
+    for (const { letter, points } of seamEndsOnOthers(rows)) {
+      const places = points.map(({ x, y }) => [x, y]);
+      const index = rows.plan.sections.findIndex((section) => section.letter === letter);
       const foundation = foundations(rows)[index]!;
       const starts = foundation.matchMarks.map((mark) => inBlock(rows, foundation, index, mark).slice(0, 2));
       expect(starts.sort()).toEqual(places.sort());
@@ -118,21 +121,6 @@ const isAt = (arrangement: Arrangement, vertex: number, x: number, y: number): b
   const { at } = arrangement.vertices[vertex]!;
   return at.x === x && at.y === y;
 };
-
-/** By coordinates alone: where a seam between two patches of other sections touches the inside of a section's edge. */
-function seamEndsOnOthers({ arrangement, plan }: Block): readonly { name: string; places: number[][] }[] {
-  return plan.sections.map(({ letter, order, outline }) => {
-    const own = new Set(order);
-    const foreign = ({ left, right }: Edge) => left >= 0 && right >= 0 && !own.has(left) && !own.has(right);
-    const ends = arrangement.edges.filter(foreign).flatMap(({ from, to }) => [from, to]);
-    const places = [...new Set(ends)]
-      .map((v) => arrangement.vertices[v]!.at)
-      .filter((at) => edgesOf(outline).some(({ a, b }) => distanceToSegment(at, a, b) < SAME_COORDINATE))
-      .filter((at) => outline.every((corner) => distance(corner, at) > 0))
-      .map(({ x, y }) => [x, y]);
-    return { name: letter, places };
-  });
-}
 
 describe('runs through the allowance', () => {
   test('a line that would run on along the outline has none there', () => {
@@ -199,7 +187,7 @@ test('the allowance stays what it is at every scale', () => {
   for (const scale of [0.5, 1, 3]) {
     const job = checkJob(usual(lantern(4), 'Lantern', { scale, allowance: 0.25 }));
     if (!job.ok) throw new Error(job.problem.what);
-    const foundation = foundationOf(job.value, job.value.plan.sections[0]!);
+    const foundation = foundationOf(job.value, alone(job.value.plan.sections[0]!));
     expect(foundation.finished.width).toBeCloseTo(4 * scale, 12);
     expect(foundation.width).toBeCloseTo(4 * scale + 0.5, 12);
   }

@@ -15,9 +15,10 @@ import {
 } from '@seamwright/geometry';
 import type { Section } from '@seamwright/sewing';
 import type { CheckedJob } from './job.ts';
-import { matchMarks } from './match-marks.ts';
 import { sectionRing } from './ring.ts';
 import { runOns } from './run-ons.ts';
+import { type MatchMark, sharedMarks } from './shared-marks.ts';
+import { lettersOf, type Template } from './templates.ts';
 
 /** A piece's number and where it stands. */
 export interface PieceName {
@@ -34,7 +35,12 @@ export interface PieceName {
  * still up. The smallest upright rectangle round the cutting line starts at (0, 0).
  */
 export interface Foundation {
+  /** Of the section that is laid out, and by which its pieces are named. */
   readonly letter: string;
+  /** Of all sections that are sewn on prints of it; that one first. */
+  readonly letters: readonly string[];
+  /** The letter of the foundation of which it is the mirrored copy, where that is to be said; else null. */
+  readonly mirroredOf: string | null;
   readonly outline: Polygon<'print'>;
   readonly cuttingLine: Polygon<'print'>;
   /** One for each patch but the first, in piecing order. */
@@ -42,7 +48,7 @@ export interface Foundation {
   /** From the finished outline to the cutting line, on the line of the sew line that it carries on. */
   readonly runOns: readonly Segment<'print'>[];
   /** From the finished outline across the allowance, square to it. */
-  readonly matchMarks: readonly Segment<'print'>[];
+  readonly matchMarks: readonly MatchMark<'print'>[];
   readonly pieces: readonly PieceName[];
   /** Inches. */
   readonly allowance: number;
@@ -53,9 +59,10 @@ export interface Foundation {
   readonly finished: { readonly width: number; readonly height: number };
 }
 
-/** The section at the job's scale, with its allowance, mirrored. */
-export function foundationOf(job: CheckedJob, section: Section): Foundation {
+/** The template's section at the job's scale, with its allowance, mirrored; the match marks are those of its copies, too. */
+export function foundationOf(job: CheckedJob, template: Template): Foundation {
   const { arrangement, allowance } = job;
+  const { section, mirroredOf } = template;
   const enlarge = scaling(job.scale);
   const outline = transformPolygon(enlarge, section.outline);
   const cuttingLine = allowanceOutline(outline, allowance).outline;
@@ -69,11 +76,16 @@ export function foundationOf(job: CheckedJob, section: Section): Foundation {
   const finished = boundingBox(outline);
   return {
     letter: section.letter,
+    letters: lettersOf(template),
+    mirroredOf,
     outline: transformPolygon(print, outline),
     cuttingLine: transformPolygon(print, cuttingLine),
     sewLines: sewLines.map(toPrint),
     runOns: runOns(section.sewLines, enlarge, ring, bounds).map(toPrint),
-    matchMarks: matchMarks(arrangement, section, ring, bounds).map(toPrint),
+    matchMarks: sharedMarks(arrangement, template, enlarge, ring, bounds).map((mark) => ({
+      ...toPrint(mark),
+      letters: mark.letters,
+    })),
     pieces: piecesOf(arrangement, section, compose(enlarge, print), job.scale),
     allowance,
     width: box.maxX - box.minX,

@@ -6,3 +6,4 @@ export { PAPERS, type Paper } from './paper.ts';
 export { writePdf } from './pdf.ts';
 export { type Printable, printable } from './printable.ts';
 export { writeSvg } from './svg.ts';
+export { alikeSections } from './templates.ts';

@@ -32,6 +32,11 @@ export interface FoundationJob {
   readonly scale: number;
   /** The unit in which sizes are written on the pages; inches when left out. */
   readonly unit?: LengthUnit;
+  /**
+   * Sections that are turned copies of one another share one foundation, which says for which it is and how many to
+   * print; their mirrored copies share another. Left out or false: each section has a foundation of its own.
+   */
+  readonly shareTemplates?: boolean;
 }
 
 /** A job that can be laid out: checked, defaults filled in, names cleaned. */
@@ -39,6 +44,7 @@ export interface CheckedJob extends FoundationJob {
   readonly pattern: string;
   readonly allowance: number;
   readonly unit: LengthUnit;
+  readonly shareTemplates: boolean;
   /** Finished size of the whole block at the job's scale, inches. */
   readonly size: { readonly width: number; readonly height: number };
 }
@@ -86,7 +92,8 @@ export function checkJob(job: FoundationJob): Result<CheckedJob> {
       'Change the drawing as the findings say',
     );
   const title = cleanName(job.title) || UNTITLED;
-  return ok({ ...job, title, pattern: cleanName(job.pattern ?? ''), allowance, unit, size });
+  const pattern = cleanName(job.pattern ?? '');
+  return ok({ ...job, title, pattern, allowance, unit, shareTemplates: job.shareTemplates ?? false, size });
 }
 
 function checkNamed(inches: number, unit: LengthUnit, range: LengthRange, name: string): Result<number> {

@@ -7,6 +7,7 @@ import type { Mark, OutlineEntry, PagePlan, Sheet } from './model.ts';
 import { type Placement, packSheets } from './pack.ts';
 import { PAPERS, type Paper } from './paper.ts';
 import { regionsOf, sheetFrame } from './sheet-frame.ts';
+import { alone, lettersOf, sharedTemplates } from './templates.ts';
 import { tileSheets } from './tiles.ts';
 
 /** A sheet before its number is known. */
@@ -19,7 +20,8 @@ interface Draft {
 
 /**
  * Lays the foundations of a block out on true-size sheets: small ones together, ones larger than a sheet in tiles
- * that overlap by 1/2 in, the rest one by one. Each foundation is there once and says how many to print.
+ * that overlap by 1/2 in, the rest one by one. Each foundation is there once and says how many to print; with
+ * {@link FoundationJob.shareTemplates} it may be for several sections.
  *
  * Sheets come in the order of their first section's letter. The same job gives the same plan.
  *
@@ -32,13 +34,17 @@ export function layFoundations(job: FoundationJob): Result<PagePlan> {
   const { value } = checked;
   const paper = PAPERS[value.paper];
   const regions = regionsOf(paper);
-  const letters = value.plan.sections.map(({ letter }) => letter);
+  const { sections } = value.plan;
+  const templates = value.shareTemplates ? sharedTemplates(sections) : sections.map(alone);
+  const letters = templates.map(({ section }) => section.letter);
   const byLetter = (p: string, q: string) => letters.indexOf(p) - letters.indexOf(q);
+  const printedFor = new Map(templates.map((template) => [template.section.letter, lettersOf(template)]));
+  const isShared = (on: readonly string[]) => on.some((letter) => printedFor.get(letter)!.length > 1);
   const cards: Card[] = [];
   const drafts: Draft[] = [];
-  for (const section of value.plan.sections) {
-    const { letter } = section;
-    const foundation = foundationOf(value, section);
+  for (const template of templates) {
+    const { letter } = template.section;
+    const foundation = foundationOf(value, template);
     const card = wholeCard(value, foundation, regions);
     if (card) {
       cards.push(card);
@@ -63,10 +69,11 @@ export function layFoundations(job: FoundationJob): Result<PagePlan> {
   const sheets = drafts.map(
     ({ marks, sections }, i): Sheet => ({
       sections,
+      ...(isShared(sections) && { printedFor: sections.map((letter) => printedFor.get(letter)!) }),
       marks: [...marks, ...sheetFrame(value, paper, i + 1, drafts.length)],
     }),
   );
-  return ok({ title: value.title, paper: value.paper, sheets, outline: outlineOf(letters, drafts) });
+  return ok({ title: value.title, paper: value.paper, sheets, outline: outlineOf(printedFor, drafts) });
 }
 
 /** A foundation alone on its sheet stands in the middle; several keep to the sheet's left edge. */
@@ -76,13 +83,16 @@ function centredIfAlone(placements: readonly Placement<Card>[], paper: Paper): r
   return [{ ...only, x: Math.max(only.x, (paper.width - only.item.width) / 2) }];
 }
 
-/** One entry for each section, with one for each of its tiles. */
-function outlineOf(letters: readonly string[], drafts: readonly Draft[]): readonly OutlineEntry[] {
-  return letters.map((letter) => {
+/** One entry for each foundation, with one for each of its tiles. */
+function outlineOf(
+  printedFor: ReadonlyMap<string, readonly string[]>,
+  drafts: readonly Draft[],
+): readonly OutlineEntry[] {
+  return [...printedFor].map(([letter, all]) => {
     const sheet = drafts.findIndex(({ sections }) => sections.includes(letter));
     const children = drafts.flatMap(({ tile, sections }, i) =>
       tile !== undefined && sections.includes(letter) ? [{ title: tile, sheet: i, children: [] }] : [],
     );
-    return { title: `Foundation ${letter}`, sheet, children };
+    return { title: `Foundation ${all.join(', ')}`, sheet, children };
   });
 }

@@ -14,12 +14,22 @@ const BARE_MARK = 1 / 8;
  *
  * Corners of the section need no tick: they are match points by themselves.
  */
-export function matchMarks(
+export const matchMarks = (
   arrangement: Arrangement,
   section: Section,
   ring: readonly RingVertex[],
   bounds: Bounds,
-): readonly Segment[] {
+): readonly Segment[] =>
+  matchPoints(arrangement, section, ring).map(({ at, after }) =>
+    tick(at, subtract(after.to, after.from), bounds),
+  );
+
+/** The points of {@link matchMarks}. */
+export function matchPoints(
+  arrangement: Arrangement,
+  section: Section,
+  ring: readonly RingVertex[],
+): readonly RingVertex[] {
   const own = new Set(section.order);
   const seamEnds = new Set<number>();
   for (const { from, to, left, right } of arrangement.edges) {
@@ -28,14 +38,18 @@ export function matchMarks(
   }
   return ring
     .filter(({ before, after }) => before.line === after.line)
-    .filter(({ vertex, before, after }) => seamEnds.has(vertex) || isJoined(before) !== isJoined(after))
-    .map(({ at, after }) => tick(at, after, bounds));
+    .filter(({ vertex, before, after }) => seamEnds.has(vertex) || isJoined(before) !== isJoined(after));
 }
 
 const isJoined = (edge: RingEdge): boolean => edge.beyond >= 0;
 
-function tick(at: Point, edge: RingEdge, bounds: Bounds): Segment {
-  const along = normalize(subtract(edge.to, edge.from));
+/**
+ * The tick at a point of the outline.
+ *
+ * @param onward the way of the outline there, walked clockwise on the screen
+ */
+export function tick(at: Point, onward: Point, bounds: Bounds): Segment {
+  const along = normalize(onward);
   // Clockwise on the screen: outside is on the left hand.
   const outward = { x: along.y, y: -along.x };
   if (bounds.allowance === 0) return { a: at, b: add(at, scale(outward, BARE_MARK)) };

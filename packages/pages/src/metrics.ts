@@ -1,4 +1,5 @@
-import type { Weight } from './model.ts';
+import type { Polygon } from '@seamwright/geometry';
+import type { TextMark, Weight } from './model.ts';
 
 /**
  * How wide a text is, without the font file: the layout is computed where no file can be read (on every edit, in
@@ -58,6 +59,22 @@ function advance(character: string, weight: Weight): number {
   const plain = ASCII[weight][character.normalize('NFD').charCodeAt(0) - 32];
   if (plain === undefined) return character === character.toLowerCase() ? WIDE : WIDE_CAPITAL;
   return character.length === 1 && character.charCodeAt(0) < 127 ? plain : plain + ACCENT;
+}
+
+/** The corners of the rectangle that the text's capitals and figures fill, from the start of the base line. */
+export function textCorners({ content, size, weight, anchor, at, angle }: TextMark): Polygon<'page'> {
+  const width = textWidth(content, size, weight);
+  const start = anchor === 'start' ? 0 : anchor === 'middle' ? -width / 2 : -width;
+  const radians = (angle * Math.PI) / 180;
+  const [cos, sin] = [Math.cos(radians), Math.sin(radians)];
+  const rise = CAP_HEIGHT * size;
+  const corners = [
+    [start, 0],
+    [start + width, 0],
+    [start + width, -rise],
+    [start, -rise],
+  ] as const;
+  return corners.map(([u, v]) => ({ x: at.x + u * cos - v * sin, y: at.y + u * sin + v * cos }));
 }
 
 /** The text, cut at a character and ended by `…` when it is wider than `width` points. */

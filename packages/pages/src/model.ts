@@ -18,7 +18,7 @@ export type Role =
   | 'tile-edge'
   /** Marks across a tile edge that must meet. */
   | 'alignment-mark'
-  /** Piece numbers, and the words `sew` and `cut` beside the two outlines. */
+  /** Piece numbers, the words `sew` and `cut` beside the two outlines, letters beside match marks. */
   | 'label'
   /** Words and signs about a foundation, outside its cutting line. */
   | 'caption'
@@ -77,8 +77,13 @@ export type Mark = PathMark | TextMark;
 export interface Sheet {
   /** In drawing order. */
   readonly marks: readonly Mark[];
-  /** The letters of the sections that stand on it, in order. */
+  /** The letters of the foundations that stand on it, in order; its marks, and the SVG groups, go by them. */
   readonly sections: readonly string[];
+  /**
+   * For each of them the letters of all sections that are sewn on prints of it, its own first; left out where each is
+   * for one section.
+   */
+  readonly printedFor?: readonly (readonly string[])[];
 }
 
 /** An entry of the document's outline (bookmarks). */

@@ -12,6 +12,7 @@ import { clipped, clippedSegments } from './clip.ts';
 import type { Foundation } from './foundation.ts';
 import {
   CUT_WORD_ROOM,
+  type DrawnFoundation,
   foundationMarks,
   type SheetLines,
   sizeOnSheet,
@@ -32,7 +33,7 @@ export interface TileSheet {
   readonly marks: readonly Mark[];
 }
 
-/** Points: what the caption of a tile takes at most, with the room for the word `cut` below it. */
+/** Points: what the caption of a tile takes, with the room for the word `cut` below it; more where it has notes. */
 const CAPTION_ROOM = 56;
 
 /** Points. The small map of the tiles, at most this wide and high. */
@@ -41,7 +42,7 @@ const MAP = { width: 60, height: 30 };
 /** The foundation cut into tiles: as few sheets as it finds, of the ways to turn it and the two regions. */
 export function tileSheets(job: CheckedJob, foundation: Foundation, regions: Regions): readonly TileSheet[] {
   const ways = (['upright', 'turned'] as const).flatMap((turn) =>
-    [regions.wide, regions.tall].map((region) => wayOf(foundation, turn, region)),
+    [regions.wide, regions.tall].map((region) => wayOf(job, foundation, turn, region)),
   );
   const best = ways.reduce((fewest, way) => (way.tiles.length < fewest.tiles.length ? way : fewest));
   return best.tiles.map((tile, i) => tileSheet(job, foundation, best, tile, i));
@@ -51,23 +52,43 @@ export function tileSheets(job: CheckedJob, foundation: Foundation, regions: Reg
 interface Way {
   readonly turn: Turn;
   readonly region: Box<'page'>;
+  /** Points: what is kept free above each tile. */
+  readonly captionRoom: number;
   readonly grid: TileGrid;
-  readonly marks: readonly Mark[];
-  readonly lines: SheetLines;
+  readonly drawn: DrawnFoundation;
   /** Those that show something of the foundation. */
   readonly tiles: readonly Tile[];
 }
 
-function wayOf(foundation: Foundation, turn: Turn, region: Box<'page'>): Way {
-  const { marks, lines } = foundationMarks(foundation, turn);
+function wayOf(job: CheckedJob, foundation: Foundation, turn: Turn, region: Box<'page'>): Way {
+  const drawn = foundationMarks(foundation, turn);
+  const { marks, lines } = drawn;
   const size = sizeOnSheet(foundation, turn);
+  const captionRoom = captionRoomFor(job, foundation, turn, region);
   const grid = {
     columns: cover(size.width, region.maxX - region.minX, crowded(marks, 'x')),
-    rows: cover(size.height, region.maxY - region.minY - CAPTION_ROOM, crowded(marks, 'y')),
+    rows: cover(size.height, region.maxY - region.minY - captionRoom, crowded(marks, 'y')),
   };
   const tiles = tilesOf(grid).filter(({ window }) => holdsPaper(lines, window));
-  return { turn, region, grid, marks, lines, tiles };
+  return { turn, region, captionRoom, grid, drawn, tiles };
 }
+
+/** Facts in the caption of every tile. */
+const TAPING = ['lay the grey lines edge to edge, diamond on diamond, and tape'];
+
+/** As wide as the name of a tile can be: no block has more of them. */
+const widestName = ({ letter }: Foundation): string => `${letter} 888/888`;
+
+function captionRoomFor(job: CheckedJob, foundation: Foundation, turn: Turn, region: Box<'page'>): number {
+  const plain = foundation.letters.length === 1 && foundation.mirroredOf === null;
+  if (plain) return CAPTION_ROOM;
+  const name = widestName(foundation);
+  const { height } = captionFor(job, foundation, turn, captionWidth(region), name, TAPING);
+  return Math.max(CAPTION_ROOM, height + CUT_WORD_ROOM);
+}
+
+/** The map stands to the right of the caption. */
+const captionWidth = ({ minX, maxX }: Box<'page'>): number => maxX - minX - MAP.width - 8;
 
 /** Whether any of the foundation lies in the window, be it only the blank middle of a large patch. */
 function holdsPaper({ cuttingLine }: SheetLines, window: Box<'page'>): boolean {
@@ -95,22 +116,25 @@ function crowded(marks: readonly Mark[], axis: 'x' | 'y'): readonly number[] {
 
 function tileSheet(job: CheckedJob, foundation: Foundation, way: Way, tile: Tile, index: number): TileSheet {
   const { letter } = foundation;
-  const { region, tiles } = way;
+  const { region, tiles, drawn } = way;
   const nameOf = (i: number) => `${letter} ${i + 1}/${tiles.length}`;
   const name = nameOf(index);
-  const facts = ['lay the grey lines edge to edge, diamond on diamond, and tape'];
-  const width = region.maxX - region.minX;
-  const caption = captionFor(job, foundation, way.turn, width - MAP.width - 8, name, facts);
-  const shown = way.marks.flatMap((mark) => clipped(mark, tile.window));
+  const caption = captionFor(job, foundation, way.turn, captionWidth(region), name, TAPING);
+  const shown = drawn.marks.flatMap((mark) => clipped(mark, tile.window));
   const nameAt = (column: number, row: number) => {
     const found = tiles.findIndex((other) => other.column === column && other.row === row);
     return found < 0 ? null : nameOf(found);
   };
-  const joins = joinMarks({ letter, grid: way.grid, tile, nameAt, lines: Object.values(way.lines).flat() });
+  const joins = joinMarks({ letter, grid: way.grid, tile, nameAt, lines: Object.values(drawn.lines).flat() });
   const joinLines = joins.flatMap((mark) => (mark.kind === 'path' ? edgesOf(mark.points) : []));
-  const words = wordMarks(foundation, shownLines(way.lines, joinLines, tile.window), roomAbove(tile.window));
+  const inWindow = {
+    lines: shownLines(drawn.lines, joinLines, tile.window),
+    ticks: drawn.ticks.filter((tick) => clippedSegments([tick], tile.window).length > 0),
+    numbers: drawn.numbers,
+  };
+  const words = wordMarks(foundation, inWindow, roomAbove(tile.window));
   const toSheet = subtract<'page'>(
-    { x: region.minX, y: region.minY + CAPTION_ROOM },
+    { x: region.minX, y: region.minY + way.captionRoom },
     { x: tile.window.minX, y: tile.window.minY },
   );
   const atTop = { x: region.minX, y: region.minY };

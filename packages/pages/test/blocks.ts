@@ -1,6 +1,6 @@
 import { type Arrangement, arrange, drawingFromSegments } from '@seamwright/arrangement';
 import { type Point, sentence } from '@seamwright/geometry';
-import { planSewing, type SewingPlan } from '@seamwright/sewing';
+import { type PlanOptions, planSewing, type SewingPlan } from '@seamwright/sewing';
 import type { FoundationJob } from '../src/index.ts';
 
 /** A block and how it is sewn. */
@@ -10,15 +10,15 @@ export interface Block {
 }
 
 type Pair = readonly [number, number];
-type Line = readonly [number, number, number, number];
+export type Line = readonly [number, number, number, number];
 
-/** A block from its corners and its splits (x1, y1, x2, y2), inches. */
-export function block(outline: readonly Pair[], splits: readonly Line[]): Block {
+/** A block from its corners and its splits (x1, y1, x2, y2), inches, sewn as `wishes` say. */
+export function block(outline: readonly Pair[], splits: readonly Line[], wishes?: PlanOptions): Block {
   const corners = outline.map(([x, y]): Point => ({ x, y }));
   const segments = splits.map(([x1, y1, x2, y2]) => ({ a: { x: x1, y: y1 }, b: { x: x2, y: y2 } }));
   const arrangement = arrange(drawingFromSegments(corners, segments));
   if (!arrangement.ok) throw new Error(sentence(arrangement.problem));
-  return { arrangement: arrangement.value, plan: planSewing(arrangement.value) };
+  return { arrangement: arrangement.value, plan: planSewing(arrangement.value, wishes) };
 }
 
 export const rectangle = (width: number, height: number): readonly Pair[] => [

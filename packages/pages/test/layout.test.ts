@@ -1,10 +1,10 @@
-import { type Box, boundingBox, contains } from '@seamwright/geometry';
+import { boundingBox, contains } from '@seamwright/geometry';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { misfit, type Spot } from '../../../e2e/support/pdf.ts';
-import { type Mark, PAPERS, type PagePlan, type Sheet } from '../src/index.ts';
-import { CAP_HEIGHT, textWidth } from '../src/metrics.ts';
+import { type Mark, PAPERS, type PagePlan } from '../src/index.ts';
 import { block, house, lantern, pinwheel, rectangle, usual } from './blocks.ts';
+import { boxOf, boxOfSection, overlap, ROUNDING } from './boxes.ts';
 import { laid } from './laid.ts';
 import { randomBlock } from './random-blocks.ts';
 
@@ -28,57 +28,6 @@ const randomPlan = (largest: number): fc.Arbitrary<PagePlan> =>
       copies: fc.nat(98),
     })
     .map(({ of, title, copies, ...more }) => laid(usual(of, title, { ...more, copies: copies + 1 })));
-
-/** What is seen of the mark, without the width of its stroke. */
-function boxOf(mark: Mark): Box<'page'> {
-  const box = wholeBoxOf(mark);
-  if (mark.kind === 'text' || mark.window === undefined) return box;
-  const { minX, minY, maxX, maxY } = mark.window;
-  return {
-    minX: Math.max(box.minX, minX),
-    minY: Math.max(box.minY, minY),
-    maxX: Math.min(box.maxX, maxX),
-    maxY: Math.min(box.maxY, maxY),
-  };
-}
-
-function wholeBoxOf(mark: Mark): Box<'page'> {
-  const points = mark.kind === 'path' ? mark.points : cornersOf(mark);
-  const [xs, ys] = [points.map(({ x }) => x), points.map(({ y }) => y)];
-  return { minX: Math.min(...xs), minY: Math.min(...ys), maxX: Math.max(...xs), maxY: Math.max(...ys) };
-}
-
-function cornersOf(mark: Mark & { kind: 'text' }): readonly { x: number; y: number }[] {
-  const width = textWidth(mark.content, mark.size, mark.weight);
-  const start = { start: 0, middle: -width / 2, end: -width }[mark.anchor];
-  const [cos, sin] = [Math.cos((mark.angle * Math.PI) / 180), Math.sin((mark.angle * Math.PI) / 180)];
-  return [start, start + width].flatMap((u) =>
-    [0, -CAP_HEIGHT * mark.size].map((v) => ({
-      x: mark.at.x + u * cos - v * sin,
-      y: mark.at.y + u * sin + v * cos,
-    })),
-  );
-}
-
-/** What a section covers on the sheet. */
-function boxOfSection(sheet: Sheet, letter: string): Box<'page'> {
-  const boxes = sheet.marks.filter(({ section }) => section === letter).map(boxOf);
-  return {
-    minX: Math.min(...boxes.map(({ minX }) => minX)),
-    minY: Math.min(...boxes.map(({ minY }) => minY)),
-    maxX: Math.max(...boxes.map(({ maxX }) => maxX)),
-    maxY: Math.max(...boxes.map(({ maxY }) => maxY)),
-  };
-}
-
-/** Points, for sums of numbers that went through several additions. */
-const ROUNDING = 1e-6;
-
-const overlap = (p: Box<'page'>, q: Box<'page'>): boolean =>
-  p.minX < q.maxX - ROUNDING &&
-  q.minX < p.maxX - ROUNDING &&
-  p.minY < q.maxY - ROUNDING &&
-  q.minY < p.maxY - ROUNDING;
 
 const mirrored = ({ x, y }: Spot): Spot => ({ x: -x * 72, y: y * 72 });
 

@@ -50,6 +50,10 @@ export const foundations: Command = {
       value: 'N',
       says: 'how many of the block are to be sewn, printed on each foundation;\n1 unless you say otherwise',
     },
+    {
+      name: 'share-templates',
+      says: 'one foundation for sections that are turned copies of one another,\nwhich says how many to print; mirrored copies share one of their own',
+    },
   ],
   notes: `FILE is a pattern file or an SVG drawing. Lengths are written as 6, 6in, 15cm,
 152.4mm, 1/4in or "2 3/8"; a number alone is inches.
@@ -68,6 +72,7 @@ interface Order {
   readonly width: number | undefined;
   readonly allowance: number | undefined;
   readonly copies: number;
+  readonly shareTemplates: boolean;
 }
 
 async function run(call: Call, io: Io): Promise<Status> {
@@ -123,6 +128,7 @@ function readOrder(call: Call): Result<Order> {
     width: width.value,
     allowance: allowance.value,
     copies: Number(copies),
+    shareTemplates: call.has('share-templates'),
   });
 }
 
@@ -147,6 +153,7 @@ function layAll({ blocks, title, unit }: Drawings, order: Order): Result<PagePla
       plan,
       paper: order.paper,
       copies: order.copies,
+      shareTemplates: order.shareTemplates,
       scale: order.width === undefined ? 1 : order.width / (maxX - minX),
       unit,
       ...(order.allowance !== undefined && { allowance: order.allowance }),
