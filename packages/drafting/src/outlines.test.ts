@@ -4,11 +4,14 @@ import { must } from '../test/drawings.ts';
 import { expectSound } from '../test/sound.ts';
 import { outlineOf } from './checks.ts';
 import {
+  circleWedge,
   diamond,
   drawingFromOutline,
   equilateralTriangle,
+  kite,
   rectangle,
   regularHexagon,
+  regularOctagon,
   rightTriangle,
   square,
 } from './outlines.ts';
@@ -35,6 +38,31 @@ const shapes = [
     width: 6,
     height: 3 * root3,
     corners: 3,
+  },
+  {
+    name: 'octagon',
+    make: () => regularOctagon(2),
+    area: 2 * (1 + Math.SQRT2) * 4,
+    width: 2 * (1 + Math.SQRT2),
+    height: 2 * (1 + Math.SQRT2),
+    corners: 8,
+  },
+  { name: 'kite', make: () => kite(5, 8, 3), area: 20, width: 5, height: 8, corners: 4 },
+  {
+    name: 'wedge of eight',
+    make: () => circleWedge(6, 8),
+    area: 18 * Math.sin(Math.PI / 4),
+    width: 12 * Math.sin(Math.PI / 8),
+    height: 6 * Math.cos(Math.PI / 8),
+    corners: 3,
+  },
+  {
+    name: 'blade of twenty',
+    make: () => circleWedge(9, 20, 2),
+    area: ((81 - 4) / 2) * Math.sin(Math.PI / 10),
+    width: 18 * Math.sin(Math.PI / 20),
+    height: 7 * Math.cos(Math.PI / 20),
+    corners: 4,
   },
   { name: 'right triangle', make: () => rightTriangle(3, 4), area: 6, width: 3, height: 4, corners: 3 },
   {
@@ -80,6 +108,11 @@ describe('sizes that no block has', () => {
     'right triangle': (size) => rightTriangle(size, size),
     'diamond 60': (size) => diamond(size, 60),
     'diamond 45': (size) => diamond(size, 45),
+    regularOctagon,
+    'width of a kite': (size) => kite(size, 6, 2),
+    'height of a kite': (size) => kite(6, size, 2),
+    'shoulder of a kite': (size) => kite(6, 6, size),
+    'radius of a wedge': (size) => circleWedge(size, 8),
   };
   const bad = [0, -0, -3, NaN, Infinity, -Infinity, LARGEST_SIZE * 1.001, Number.MIN_VALUE];
   for (const [name, make] of Object.entries(makers)) {
@@ -92,6 +125,18 @@ describe('sizes that no block has', () => {
     expect(rectangle(6, 0)).toMatchObject({ problem: { what: 'The height is 0 in' } });
     expect(rectangle(-2, 6)).toMatchObject({ problem: { what: 'The width is −2 in' } });
     expect(square(NaN)).toMatchObject({ problem: { what: 'The side is not a number' } });
+  });
+
+  it('a kite has its shoulder between its ends, a wedge its inner radius within the circle', () => {
+    expect(kite(4, 6, 6)).toMatchObject({ problem: { what: expect.stringMatching(/tip/) } });
+    expect(circleWedge(6, 8, 6)).toMatchObject({ problem: { what: expect.stringMatching(/inner radius/) } });
+    expect(circleWedge(6, 8, -1).ok).toBe(false);
+  });
+
+  it.each([0, 2, 2.5, 61, NaN])('a circle is not cut into %d wedges', (count) => {
+    expect(circleWedge(6, count)).toMatchObject({
+      problem: { remedy: expect.stringMatching(/whole number/) },
+    });
   });
 
   it('the largest is accepted, and a shape that grows beyond it is not', () => {

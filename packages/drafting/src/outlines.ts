@@ -1,6 +1,7 @@
 import type { Drawing, DrawingPoint, PointId } from '@seamwright/arrangement';
 import {
   checkSimple,
+  fail,
   isClockwise,
   type Point,
   type Polygon,
@@ -79,6 +80,75 @@ export function diamond(side: number, degrees: DiamondAngle): Result<Drawing> {
     { x: halfWidth * 2, y: halfHeight },
     { x: halfWidth, y: halfHeight * 2 },
     { x: 0, y: halfHeight },
+  ]);
+}
+
+/** Flat above and below: (1 + √2) sides wide and high. */
+export const regularOctagon = (side: number): Result<Drawing> => {
+  const slope = side / Math.SQRT2;
+  const far = side + slope;
+  const across = far + slope;
+  return shape({ side }, [
+    { x: slope, y: 0 },
+    { x: far, y: 0 },
+    { x: across, y: slope },
+    { x: across, y: far },
+    { x: far, y: across },
+    { x: slope, y: across },
+    { x: 0, y: far },
+    { x: 0, y: slope },
+  ]);
+};
+
+/** Standing on its tip, its left half the mirror image of its right; widest at `shoulder` inches below the top. */
+export function kite(width: number, height: number, shoulder: number): Result<Drawing> {
+  const checked = checkSizes({ width, height, shoulder });
+  if (!checked.ok) return checked;
+  if (shoulder >= height)
+    return fail('The kite is widest at its tip or below', '', 'Give a shoulder that is less than the height');
+  return drawingFromOutline([
+    { x: width / 2, y: 0 },
+    { x: width, y: shoulder },
+    { x: width / 2, y: height },
+    { x: 0, y: shoulder },
+  ]);
+}
+
+/** The fewest and the most wedges that a circle is cut into. */
+export const WEDGES = { least: 3, most: 60 } as const;
+
+/**
+ * One of `count` equal wedges of a circle, its round edge straight, its tip below. `radius` is the length of its two
+ * long sides to the circle's middle; with an `inner` radius the tip is cut off straight, as for a blade of a plate.
+ */
+export function circleWedge(radius: number, count: number, inner = 0): Result<Drawing> {
+  if (!Number.isInteger(count) || count < WEDGES.least || count > WEDGES.most)
+    return fail(
+      `A circle cannot be cut into ${count} of these wedges`,
+      '',
+      `Give a whole number from ${WEDGES.least} to ${WEDGES.most}`,
+    );
+  const checked = checkSizes({ radius });
+  if (!checked.ok) return checked;
+  if (!(inner >= 0 && inner < radius))
+    return fail(
+      'The inner radius does not lie within the circle',
+      '',
+      'Give one that is less than the radius',
+    );
+  const halfAngle = Math.PI / count;
+  const [sin, cos] = [Math.sin(halfAngle), Math.cos(halfAngle)];
+  const half = radius * sin;
+  const tip = (radius - inner) * cos;
+  return drawingFromOutline([
+    { x: 0, y: 0 },
+    { x: half * 2, y: 0 },
+    ...(inner === 0
+      ? [{ x: half, y: tip }]
+      : [
+          { x: half + inner * sin, y: tip },
+          { x: half - inner * sin, y: tip },
+        ]),
   ]);
 }
 
