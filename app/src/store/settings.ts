@@ -7,6 +7,8 @@ export interface Settings {
   readonly paper: 'letter' | 'a4';
   /** Seam allowance, inches. */
   readonly allowance: number;
+  /** Sections that are turned copies of one another are printed on one foundation. */
+  readonly shareTemplates: boolean;
   /** Keys without Ctrl or Alt do something; off for those who dictate or whose keys slip (WCAG 2.2, 2.1.4). */
   readonly singleKeys: boolean;
   /** Parts of panels that are folded up, by their names. */
@@ -23,6 +25,7 @@ function defaults(): Settings {
   return {
     paper: LETTER_REGIONS.includes(region) ? 'letter' : 'a4',
     allowance: USUAL_ALLOWANCE,
+    shareTemplates: true,
     singleKeys: true,
     folded: [],
   };
@@ -33,10 +36,11 @@ function read(): Settings {
   try {
     const kept: unknown = JSON.parse(localStorage.getItem(KEY) ?? '{}');
     if (typeof kept !== 'object' || kept === null) return known;
-    const { paper, allowance, singleKeys, folded } = kept as Record<string, unknown>;
+    const { paper, allowance, shareTemplates, singleKeys, folded } = kept as Record<string, unknown>;
     return {
       paper: paper === 'letter' || paper === 'a4' ? paper : known.paper,
       allowance: isAllowance(allowance) ? allowance : known.allowance,
+      shareTemplates: typeof shareTemplates === 'boolean' ? shareTemplates : known.shareTemplates,
       singleKeys: typeof singleKeys === 'boolean' ? singleKeys : known.singleKeys,
       folded: Array.isArray(folded) ? folded.filter((name) => typeof name === 'string') : known.folded,
     };

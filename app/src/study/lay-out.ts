@@ -55,7 +55,7 @@ function waitingJob(): FoundationJob | null {
   // The quick plan is not worth its paper: a better one follows at once.
   if (study === null || study.stale || !study.refined) return null;
   if (study.arrangement === null || study.plan === null) return null;
-  const { paper, allowance } = useSettings.getState();
+  const { paper, allowance, shareTemplates } = useSettings.getState();
   const { copies, scale } = currentPrinting(work);
   const { title, unit } = pattern(work);
   const job: FoundationJob = {
@@ -68,6 +68,7 @@ function waitingJob(): FoundationJob | null {
     copies,
     scale,
     unit,
+    shareTemplates,
   };
   return sheets !== null && sameJob(job, sheets.job) ? null : job;
 }

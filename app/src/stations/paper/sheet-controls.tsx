@@ -1,5 +1,6 @@
 import { ALLOWANCE_RANGE, formatLength, type LengthRange, SIZE_RANGE } from '@seamwright/geometry';
-import { PAPERS } from '@seamwright/pages';
+import { alikeSections, PAPERS } from '@seamwright/pages';
+import { useId, useMemo } from 'react';
 import { blockBounds } from '../../canvas/bounds.ts';
 import { askOfSheets } from '../../store/printing.ts';
 import { setting, useSettings } from '../../store/settings.ts';
@@ -8,11 +9,12 @@ import { Button } from '../../ui/button.tsx';
 import { Choice } from '../../ui/choice.tsx';
 import { CountField } from '../../ui/count-field.tsx';
 import { LengthField } from '../../ui/length-field.tsx';
+import { listed } from '../../ui/plural.ts';
 import styles from './paper-station.module.css';
 
 const PAPER_CHOICES = (['letter', 'a4'] as const).map((value) => ({ value, label: PAPERS[value].label }));
 
-/** What the maker asks of the sheets: paper, number of blocks, finished size, allowance. */
+/** What the maker asks of the sheets: paper, number of blocks, sharing, finished size, allowance. */
 export function SheetControls() {
   const paper = useSettings((settings) => settings.paper);
   const allowance = useSettings((settings) => settings.allowance);
@@ -33,6 +35,7 @@ export function SheetControls() {
         hint="Each foundation says how often it is to be printed."
         onChange={(count) => askOfSheets({ copies: count })}
       />
+      <Sharing />
       <FinishedSize />
       <LengthField
         label="Seam allowance"
@@ -40,6 +43,29 @@ export function SheetControls() {
         range={ALLOWANCE_RANGE}
         onChange={(inches) => setting({ allowance: inches })}
       />
+    </div>
+  );
+}
+
+/** Whether sections that are alike share a foundation; not asked where none are. */
+function Sharing() {
+  const plan = useWork((work) => work.study?.plan ?? null);
+  const share = useSettings((settings) => settings.shareTemplates);
+  const alike = useMemo(() => (plan === null ? [] : alikeSections(plan)), [plan]);
+  const hint = useId();
+  if (alike.length === 0) return null;
+  return (
+    <div className={styles.sharing}>
+      <label className={styles.check}>
+        <input
+          type="checkbox"
+          checked={share}
+          aria-describedby={hint}
+          onChange={(event) => setting({ shareTemplates: event.target.checked })}
+        />
+        One foundation for sections that are alike
+      </label>
+      <p id={hint}>The same when turned: {alike.map(listed).join('; ')}.</p>
     </div>
   );
 }

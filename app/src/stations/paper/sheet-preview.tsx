@@ -1,5 +1,6 @@
-import { type PagePlan, writeSvg } from '@seamwright/pages';
+import { type PagePlan, type Sheet, writeSvg } from '@seamwright/pages';
 import { memo, useEffect, useMemo, useRef } from 'react';
+import { listed } from '../../ui/plural.ts';
 import styles from './paper-station.module.css';
 
 interface SheetPreviewProps {
@@ -20,11 +21,7 @@ export const SheetPreview = memo(function SheetPreview({ plan, index, trueSize }
     root.querySelector('svg')?.setAttribute('aria-hidden', 'true');
   }, [svg, trueSize]);
 
-  const sheet = plan.sheets[index]!;
-  const holds =
-    sheet.sections.length === 1
-      ? `foundation ${sheet.sections[0]}`
-      : `foundations ${sheet.sections.join(', ')}`;
+  const holds = whatIsOn(plan.sheets[index]!);
   return (
     <figure className={styles.sheet} data-true={trueSize}>
       <div ref={holder} className={styles.paper} role="img" aria-label={`Sheet ${index + 1}: ${holds}`} />
@@ -34,3 +31,11 @@ export const SheetPreview = memo(function SheetPreview({ plan, index, trueSize }
     </figure>
   );
 });
+
+/** `foundation A`, `foundations A, B`; `foundations for A and C; B` where one is for several sections. */
+function whatIsOn({ sections, printedFor }: Sheet): string {
+  const noun = sections.length === 1 ? 'foundation' : 'foundations';
+  return printedFor === undefined
+    ? `${noun} ${sections.join(', ')}`
+    : `${noun} for ${printedFor.map(listed).join('; ')}`;
+}
