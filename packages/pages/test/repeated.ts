@@ -25,7 +25,7 @@ const laidIn = (
 };
 
 /** Square units side by side, row by row; no section has more than `patches` patches. */
-export function repeated(
+function repeated(
   unit: readonly Line[],
   side: number,
   rows: readonly (readonly Laying[])[],
