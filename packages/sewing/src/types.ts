@@ -22,6 +22,10 @@ export interface Section {
   readonly outline: Polygon;
   /** Vertices along the outline (indices), clockwise, straight-through ones too: where match points are looked for. */
   readonly ring: readonly number[];
+  /** What the order costs; see `costsOf` in order/costs.ts. */
+  readonly costs?: OrderCosts;
+  /** No good order that heeds the maker's will costs less, proved; absent where the order was given, not chosen. */
+  readonly optimal?: boolean;
   /** Set where the section is a turned or mirrored copy of an earlier one: same patches, same order, one template. */
   readonly copyOf?: {
     readonly letter: string;

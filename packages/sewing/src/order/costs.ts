@@ -1,0 +1,91 @@
+import type { OrderCosts, OrderWeights } from '../types.ts';
+import { SewnSoFar } from './far-side.ts';
+import type { Piecing } from './piecing.ts';
+import { stepOnto } from './step.ts';
+
+/**
+ * How much each cost counts where the maker says nothing.
+ *
+ * - A dark allowance under a light patch is seen for as long as the quilt lasts: it outweighs any trouble in the making.
+ * - A fold that is not clean makes the sewer tear paper off stitches already sewn: a minute's work, and stitches that may
+ *   give; as bad as several jumps.
+ * - A jump is a look for the next number and a turn of the paper.
+ * - An inch of stitches that holds nothing takes seconds.
+ */
+export const DEFAULT_WEIGHTS: OrderWeights = { showThrough: 20, uncleanFolds: 5, jumps: 1, extraSeam: 0.2 };
+
+/** The costs as one figure: the lower, the better the order. */
+export const weigh = (costs: OrderCosts, weights: OrderWeights): number =>
+  costs.showThrough * weights.showThrough +
+  costs.uncleanFolds * weights.uncleanFolds +
+  costs.jumps * weights.jumps +
+  costs.extraSeam * weights.extraSeam;
+
+/**
+ * What a good order costs, counted step by step as it is sewn.
+ *
+ * - `showThrough`: steps whose patch is lighter than one that it is sewn to. Both allowances of a seam lie under the newer
+ *   patch, so the darker one lies under the lighter. Patches of unknown shade do not count.
+ * - `uncleanFolds`: steps whose sew line, drawn on right across the paper, passes through patches already sewn: the paper
+ *   cannot be folded along it. So it is when a corner of theirs lies on the new patch's side of it, neither on the line by
+ *   the drawing nor within `STRAIGHT_WITHIN`. In a convex section there are none: what is left of it when a patch comes
+ *   off along one line is its part on the other side of that line, convex again.
+ * - `jumps`: steps, from the third patch on, to a patch that neither touches the one sewn just before nor, in this section,
+ *   a neighbour of that.
+ * - `extraSeam`: every seam of a section is sewn exactly once, when the later of its two patches is sewn on; so their
+ *   lengths add up to the least that can be sewn, in every order. What is sewn beyond that are the stretches of sew lines,
+ *   each one straight run, along which the patch touches nothing yet. In a section without holes there are none: such a
+ *   stretch would close round patches that could then only be sewn on along several lines.
+ */
+export function costsOf(piecing: Piecing, order: readonly number[]): OrderCosts {
+  const { touching } = piecing;
+  const near = new Neighbourhoods(piecing);
+  const soFar = new SewnSoFar(piecing);
+  const sewn = new Uint8Array(touching.count);
+  let [showThrough, uncleanFolds, jumps, extraSeam] = [0, 0, 0, 0];
+  order.forEach((patch, k) => {
+    if (k > 0) {
+      const step = stepOnto(piecing, patch, sewn);
+      if (step.showsThrough) showThrough += 1;
+      if (soFar.isCrossedBy(step)) uncleanFolds += 1;
+      if (!near.areNear(order[k - 1]!, patch)) jumps += 1;
+      extraSeam += step.bridged;
+    }
+    sewn[patch] = 1;
+    soFar.add(patch);
+  });
+  return { showThrough, uncleanFolds, jumps, extraSeam };
+}
+
+/** Which patches touch, or have a neighbour in common. */
+export class Neighbourhoods {
+  /** The patches that touch the one with this mark are marked with its number. */
+  private readonly mark: Int32Array;
+  private marked = -1;
+
+  constructor(private readonly piecing: Piecing) {
+    this.mark = new Int32Array(piecing.touching.count).fill(-1);
+  }
+
+  areNear(patch: number, other: number): boolean {
+    const { contacts } = this.piecing.touching;
+    if (this.marked !== patch) {
+      for (const { neighbour } of contacts[patch]!) this.mark[neighbour] = patch;
+      this.marked = patch;
+    }
+    return contacts[other]!.some(({ neighbour }) => neighbour === patch || this.mark[neighbour] === patch);
+  }
+
+  /** A table of all pairs: `near[p * n + q]` is 1 when p and q are near each other. */
+  table(): Uint8Array {
+    const { contacts, count } = this.piecing.touching;
+    const near = new Uint8Array(count * count);
+    contacts.forEach((own, p) => {
+      for (const { neighbour } of own) {
+        near[p * count + neighbour] = 1;
+        for (const { neighbour: q } of contacts[neighbour]!) near[p * count + q] = 1;
+      }
+    });
+    return near;
+  }
+}

@@ -1,0 +1,44 @@
+import { distance } from '@seamwright/geometry';
+import type { Piecing } from './piecing.ts';
+
+/** Sewing one patch on to those before it. */
+export interface Step {
+  readonly line: number;
+  /** On which side of the line, seen in its direction, the patch comes to lie: 1 right, −1 left (y down). */
+  readonly side: 1 | -1;
+  /** Both allowances lie under the newer patch; true when one of them belongs to a darker patch. */
+  readonly showsThrough: boolean;
+  /** Inches of the sew line, which is one straight run, along which the patch touches nothing that is sewn. */
+  readonly bridged: number;
+}
+
+/** How `patch` is sewn to the patches of `sewn`; its contact with them lies on one line. */
+export function stepOnto(piecing: Piecing, patch: number, sewn: Uint8Array): Step {
+  const { arrangement, touching, shade } = piecing;
+  const ranks: number[] = [];
+  let showsThrough = false;
+  for (const { edge, neighbour } of touching.contacts[patch]!) {
+    if (sewn[neighbour] === 0) continue;
+    ranks.push(touching.rankOf[edge]!);
+    if (shade[patch]! > shade[neighbour]!) showsThrough = true;
+  }
+  if (ranks.length > 1) ranks.sort((r, s) => r - s);
+  const first = touching.alongLines[ranks[0]!]!;
+  let bridged = 0;
+  let { end } = first;
+  for (const rank of ranks) {
+    const next = touching.alongLines[rank]!;
+    if (rank !== ranks[0] && next.start !== end) {
+      bridged += distance(arrangement.vertices[end]!.at, arrangement.vertices[next.start]!.at);
+    }
+    end = next.end;
+  }
+  return { line: first.line, side: sideOf(piecing, patch, first.edge), showsThrough, bridged };
+}
+
+/** On which side of an edge's line, seen in the line's direction, the edge has the patch: 1 right, −1 left. */
+export function sideOf({ arrangement, patches, touching }: Piecing, patch: number, edge: number): 1 | -1 {
+  const { from, right } = arrangement.edges[edge]!;
+  const { start } = touching.alongLines[touching.rankOf[edge]!]!;
+  return (right === patches[patch]) === (from === start) ? 1 : -1;
+}
