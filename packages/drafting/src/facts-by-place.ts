@@ -11,7 +11,7 @@ import { keepSoundFacts, MOST_FACTS, withOn } from './facts.ts';
 import { type DrawnLine, drawnLines } from './lines.ts';
 
 /** Whether two lines run in one direction, either way round; a third of their length could not cross them apart. */
-export function areParallel(
+function areParallel(
   one: { readonly from: Point; readonly to: Point },
   other: { readonly from: Point; readonly to: Point },
 ): boolean {
@@ -25,7 +25,7 @@ export function areParallel(
  * slide on, or two that cross. Edges come first, then splits in the order in which they were drawn. Lines that end in
  * the point `besides` are left out.
  */
-export function holdersAt(drawing: Drawing, at: Point, besides?: PointId): readonly LineId[] {
+function holdersAt(drawing: Drawing, at: Point, besides?: PointId): readonly LineId[] {
   const found: DrawnLine[] = [];
   for (const line of drawnLines(drawing).values()) {
     if (line.from.id === besides || line.to.id === besides) continue;

@@ -59,7 +59,7 @@ export function runsAcross(touching: Touching, region: Region, mask: Uint8Array)
 }
 
 /** The two parts that a run leaves of a region; null when it leaves one (in a region with a hole). */
-export function partsBeside(
+function partsBeside(
   touching: Touching,
   region: Region,
   mask: Uint8Array,

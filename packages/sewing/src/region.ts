@@ -11,7 +11,7 @@ export function maskOf(touching: Touching, region: Region): Uint8Array {
 }
 
 /** The contacts of `patch` with the patches of the mask. */
-export const contactsIn = (touching: Touching, patch: number, mask: Uint8Array): readonly Contact[] =>
+const contactsIn = (touching: Touching, patch: number, mask: Uint8Array): readonly Contact[] =>
   touching.contacts[patch]!.filter(({ neighbour }) => mask[neighbour] === 1);
 
 /**

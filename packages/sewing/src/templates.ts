@@ -34,7 +34,7 @@ export function shapeOf(arrangement: Arrangement, patches: Region): Shape {
  * How `copy` is a copy of `template`, or null when it is none: every way to lay one outline on the other is tried, and
  * all patches must then fit within {@link STRAIGHT_WITHIN}. Of several ways, an unmirrored one comes first.
  */
-export function findCopy(arrangement: Arrangement, template: Shape, copy: Shape): Copy | null {
+function findCopy(arrangement: Arrangement, template: Shape, copy: Shape): Copy | null {
   const n = template.outline.length;
   if (copy.outline.length !== n || copy.patches.length !== template.patches.length) return null;
   const size = perimeter(template.outline);

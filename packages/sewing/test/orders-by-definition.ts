@@ -194,7 +194,7 @@ export class OrdersByDefinition {
 
 export type Shade = (patch: number) => number | undefined;
 
-export const COSTS = ['showThrough', 'uncleanFolds', 'jumps', 'extraSeam'] as const;
+const COSTS = ['showThrough', 'uncleanFolds', 'jumps', 'extraSeam'] as const;
 
 export interface Wanted {
   readonly firsts: readonly number[];

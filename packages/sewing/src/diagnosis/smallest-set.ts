@@ -4,7 +4,7 @@ import { type ContactGraph, isInterlocked, isMinimal, linesWithin, partsWithout 
  * How many sets of patches are looked at to prove that none smaller is interlocked: some hundredths of a second. Counted and
  * not timed, so that the same drawing has the same answer on every machine.
  */
-export const SETS_LOOKED_AT = 20_000;
+const SETS_LOOKED_AT = 20_000;
 
 /**
  * Makes a set smaller for as long as what is wanted of it holds without one of its nodes.

@@ -12,7 +12,7 @@ import { SETS_UP_TO } from './set-steps.ts';
 import { StepCosts } from './step-costs.ts';
 
 /** Patches. The best order of a section up to this size is always found, however many sets peeling can leave. */
-export const EXACT_UP_TO = 20;
+const EXACT_UP_TO = 20;
 
 /** Patches of sets looked at in larger sections, in which there may be too many: some tens of milliseconds. */
 const EFFORT_BEYOND = 200_000;
