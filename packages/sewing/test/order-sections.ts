@@ -16,7 +16,7 @@ export function arranged(outline: readonly Point[], segments: readonly Segment[]
   return result.value;
 }
 
-export const wholeBlock = (arrangement: Arrangement): SomePatches => ({
+const wholeBlock = (arrangement: Arrangement): SomePatches => ({
   arrangement,
   region: arrangement.patches.map(({ index }) => index),
 });
@@ -26,8 +26,42 @@ export const corners = (...pairs: (readonly [number, number])[]): Point[] =>
 
 const square = (size: number): Point[] => corners([0, 0], [size, 0], [size, size], [0, size]);
 
+/** Strips side by side. */
+export const strips = (count: number): SomePatches =>
+  wholeBlock(
+    arranged(
+      corners([0, 0], [count, 0], [count, 6], [0, 6]),
+      Array.from({ length: count - 1 }, (_, i) => l(i + 1, 0, i + 1, 6)),
+    ),
+  );
+
+/** Logs go round: each ends on the next. */
+export function logCabin(rounds: number): SomePatches {
+  const size = 2 * rounds + 1;
+  const segments = Array.from({ length: rounds }, (_, r) => {
+    const [low, high] = [r, size - r];
+    return [
+      l(low + 1, low, low + 1, high),
+      l(low + 1, high - 1, high, high - 1),
+      l(high - 1, low, high - 1, high - 1),
+      l(low + 1, low + 1, high - 1, low + 1),
+    ];
+  });
+  return wholeBlock(arranged(square(size), segments.flat()));
+}
+
+/** Geese one above the other, three patches each. */
+export function geese(count: number): SomePatches {
+  const segments = Array.from({ length: count }, (_, i) => [
+    ...(i === 0 ? [] : [l(0, 2 * i, 4, 2 * i)]),
+    l(0, 2 * i + 2, 2, 2 * i),
+    l(2, 2 * i, 4, 2 * i + 2),
+  ]);
+  return wholeBlock(arranged(corners([0, 0], [4, 0], [4, 2 * count], [0, 2 * count]), segments.flat()));
+}
+
 /** Two logs across, two down in each round, opposite ones of the same length. */
-export function courthouseSteps(rounds: number): Arrangement {
+export function courthouseSteps(rounds: number): SomePatches {
   const size = 2 * rounds + 1;
   const segments = Array.from({ length: rounds }, (_, r) => {
     const [low, high] = [r, size - r];
@@ -38,11 +72,11 @@ export function courthouseSteps(rounds: number): Arrangement {
       l(high - 1, low + 1, high - 1, high - 1),
     ];
   });
-  return arranged(square(size), segments.flat());
+  return wholeBlock(arranged(square(size), segments.flat()));
 }
 
 /** A square on its corner in a square, and so on inwards. */
-export function squareInSquare(squares: number): Arrangement {
+export function squareInSquare(squares: number): SomePatches {
   const size = 2 ** squares;
   let around = square(size);
   const segments: Segment[] = [];
@@ -51,18 +85,18 @@ export function squareInSquare(squares: number): Arrangement {
     segments.push(...middles.map((p, k) => ({ a: p, b: middles[(k + 1) % 4]! })));
     around = middles;
   }
-  return arranged(square(size), segments);
+  return wholeBlock(arranged(square(size), segments));
 }
 
 /** A regular polygon whose corners are patches of their own, each touching only the middle: they come in any order. */
-export function cutCorners(count: number, radius: number): Arrangement {
+export function cutCorners(count: number, radius: number): SomePatches {
   const outline = Array.from({ length: count }, (_, i) => {
     const angle = (2 * Math.PI * i) / count;
     return { x: radius * Math.cos(angle), y: radius * Math.sin(angle) };
   });
   const onSide = (i: number, t: number) => lerp(outline[i % count]!, outline[(i + 1) % count]!, t);
   const segments = outline.map((_, i) => ({ a: onSide(i, 0.7), b: onSide(i + 1, 0.3) }));
-  return arranged(outline, segments);
+  return wholeBlock(arranged(outline, segments));
 }
 
 /** A square, and outlines that are not convex: only in such can a fold be unclean. */
