@@ -1,18 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { strips } from '../bench/drawings.ts';
 import { touching } from '../src/contact.ts';
 import { chooseOrder } from '../src/order/choose.ts';
 import { DEFAULT_WEIGHTS, weigh } from '../src/order/costs.ts';
 import { peelNearby } from '../src/peel.ts';
 import { NO_WILL, willOf } from '../src/will.ts';
-import { arranged, cutCorners, oneFoundation, type SomePatches, wholeBlock } from './order-sections.ts';
+import { cutCorners, oneFoundation, type SomePatches, strips } from './order-sections.ts';
 import { OrdersByDefinition, type Shade } from './orders-by-definition.ts';
-
-const striped = (count: number): SomePatches => {
-  const { outline, segments } = strips(count);
-  return wholeBlock(arranged(outline, segments));
-};
 
 /** As spread as can be: no two patches are alike. */
 const shade: Shade = (patch) => (patch * 0.618) % 1;
@@ -73,14 +67,14 @@ describe('beyond what the exact search may look at', () => {
 
   it('a hundred strips: nothing to be gained is proved, at 600 and beyond too', () => {
     for (const count of [100, 600, 700]) {
-      const { costs, optimal } = choose(striped(count), {}, () => undefined);
+      const { costs, optimal } = choose(strips(count), {}, () => undefined);
       expect(costs).toEqual({ showThrough: 0, uncleanFolds: 0, jumps: 0, extraSeam: 0 });
       expect(optimal).toBe(true);
     }
   });
 
   it('a pinned first patch in the middle of many strips costs one jump, which is not proved', () => {
-    const some = striped(100);
+    const some = strips(100);
     const first = some.region[50]!;
     const { order, costs, optimal } = choose(
       some,
@@ -93,7 +87,7 @@ describe('beyond what the exact search may look at', () => {
   });
 
   it('the same order every time', () => {
-    const some = wholeBlock(cutCorners(40, 50));
+    const some = cutCorners(40, 50);
     const orders = [1, 2].map(() => choose(some, { will: NO_WILL }, shade).order);
     expect(orders[0]).toEqual(orders[1]);
   });

@@ -38,7 +38,8 @@ export interface ChosenOrder {
 
 /**
  * The best piecing order of a section: of all good orders in which what is to be first or before comes so, one with the
- * least weighted costs ({@link costsOf} says what they are). Of equal ones, the one that jumps about the least.
+ * least weighted costs ({@link costsOf} says what they are). Where none is better, it is the one
+ * that goes on beside the patch before wherever it can.
  *
  * Up to {@link EXACT_UP_TO} patches it is the best there is; beyond, a good one, and `optimal` says whether it is proved
  * the best. The answer depends on counted effort only, never on time.
