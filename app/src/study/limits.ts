@@ -4,7 +4,7 @@ import type { Problem } from '@seamwright/geometry';
  * Patches that are worked on at once. The richest picture block has a few hundred; above this the screens could not
  * follow, though the drawing itself is kept like any other.
  */
-const MOST_PATCHES = 10_000;
+const MOST_PATCHES = 5_000;
 
 /** Why a drawing with that many patches is not worked on; null when it is. */
 export const tooManyPatches = (count: number): Problem | null =>

@@ -11,15 +11,25 @@ import type { Study } from '../../../study/study.ts';
 
 /** What the maker gave the patches, and a ring round the one in hand; the names below stay readable. */
 export function PatchNotes({ study }: { readonly study: Study }) {
+  const records = useWork((work) => currentBlock(work).patches);
+  const inHand = useWork((work) => work.selection.patches);
+  const notes = new Map(records.flatMap(({ id, note }) => (note === '' ? [] : [[id, note] as const])));
+  const chosen = new Set(inHand);
+  // Most patches have neither: blocks of thousands of patches stay quick.
   return study.arrangement?.patches.map((patch) => {
-    const record = study.records[patch.index];
-    return record === undefined ? null : <OnePatch key={record.id} id={record.id} patch={patch} />;
+    const id = study.records[patch.index]?.id;
+    if (id === undefined || !(notes.has(id) || chosen.has(id))) return null;
+    return <OnePatch key={id} patch={patch} note={notes.get(id) ?? ''} chosen={chosen.has(id)} />;
   });
 }
 
-const OnePatch = memo(function OnePatch({ id, patch }: { readonly id: string; readonly patch: Patch }) {
-  const note = useWork((work) => currentBlock(work).patches.find((record) => record.id === id)?.note ?? '');
-  const chosen = useWork((work) => work.selection.patches.includes(id));
+interface OnePatchProps {
+  readonly patch: Patch;
+  readonly note: string;
+  readonly chosen: boolean;
+}
+
+const OnePatch = memo(function OnePatch({ patch, note, chosen }: OnePatchProps) {
   return (
     <>
       {chosen && <Ring patch={patch} />}
