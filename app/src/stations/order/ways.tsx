@@ -18,7 +18,34 @@ const NAMES: Readonly<Record<AlternativeName, string>> = {
 
 /** The ways to sew the block side by side, with their figures; one of them is chosen. */
 export function Ways({ study }: { readonly study: Study }) {
-  const { choice, mostPatches, partialSeams } = useWork(currentWishes);
+  const { partialSeams } = useWork(currentWishes);
+  return (
+    <>
+      {study.plan!.verdict === 'not sewable' ? (
+        <p className={styles.same}>There is nothing to compare until the block can be sewn.</p>
+      ) : (
+        <Comparison study={study} />
+      )}
+      <label className={styles.partial}>
+        <input
+          type="checkbox"
+          checked={partialSeams}
+          onChange={(event) =>
+            wish(event.target.checked ? 'Allow partial seams' : 'No partial seams', {
+              partialSeams: event.target.checked,
+            })
+          }
+        />
+        <span>
+          Allow partial seams<small>, where straight ones do not do</small>
+        </span>
+      </label>
+    </>
+  );
+}
+
+function Comparison({ study }: { readonly study: Study }) {
+  const { choice, mostPatches } = useWork(currentWishes);
   const plans = useLastKnown(study);
   const group = useId();
   return (
@@ -62,20 +89,6 @@ export function Ways({ study }: { readonly study: Study }) {
           onChange={(count) => wish('Limit small sections', { mostPatches: count })}
         />
       </div>
-      <label className={styles.partial}>
-        <input
-          type="checkbox"
-          checked={partialSeams}
-          onChange={(event) =>
-            wish(event.target.checked ? 'Allow partial seams' : 'No partial seams', {
-              partialSeams: event.target.checked,
-            })
-          }
-        />
-        <span>
-          Allow partial seams<small>, where straight ones do not do</small>
-        </span>
-      </label>
     </>
   );
 }
