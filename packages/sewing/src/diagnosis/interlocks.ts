@@ -7,10 +7,11 @@ import {
   isInterlocked,
   isMinimal,
   type Link,
+  withNeighbours,
 } from './labelled-graph.ts';
 import { cornersWithin, type Ring, shortestRing, windmills } from './rings.ts';
 import { type Seams, seamsOf } from './seam-runs.ts';
-import { shrunk, smallestInterlocked } from './smallest-set.ts';
+import { SETS_LOOKED_AT, shrunk, smallestInterlocked } from './smallest-set.ts';
 import { encloses, middleOf, type Surroundings, surroundingsOf, wayOut } from './surroundings.ts';
 
 /** Patches that hold each other, and the seams between them that are in each other's way. */
@@ -30,26 +31,31 @@ export interface Interlock {
  * is neither, the shortest ring of seams that there is.
  *
  * @param region a connected part of the block that no foundation holds and no straight cut divides
+ * @param effort sets of patches to be looked at to prove one the smallest; with 0, the same rings are found, but their sets
+ *   are not proved the smallest
  */
-export function interlocksOf(arrangement: Arrangement, touching: Touching, region: Region): Interlock[] {
+export function interlocksOf(
+  arrangement: Arrangement,
+  touching: Touching,
+  region: Region,
+  effort = SETS_LOOKED_AT,
+): Interlock[] {
   const seams = seamsOf(touching, region);
   const candidates = [...cornersWithin(seams), ...windmills(arrangement, seams)].map((ring) => ({
     ring,
     inside: middleOf(arrangement, touching, seams, ring),
   }));
   const found: Interlock[] = [];
-  const known = new Set<string>();
   for (const { ring, inside } of candidates) {
     const around = surroundingsOf(arrangement, touching, region, seams, ring, inside);
     const wider = candidates.flatMap((other) =>
       other.inside.size > inside.size && isWithin(inside, other.inside) ? [other.inside] : [],
     );
-    const smallest = ring.kind === 'ring' ? roundMiddle(touching, around, wider) : roundCorner(around);
-    if (smallest === null || known.has(smallest.patches.join(' '))) continue;
-    known.add(smallest.patches.join(' '));
-    found.push({ ...smallest, ring, seams });
+    const smallest =
+      ring.kind === 'ring' ? roundMiddle(touching, around, wider, effort) : roundCorner(around, effort);
+    if (smallest !== null) found.push({ ...smallest, ring, seams });
   }
-  if (found.length === 0) found.push(anyInterlock(arrangement, touching, region));
+  if (found.length === 0) found.push(anyInterlock(arrangement, touching, region, seams));
   return found.sort((a, b) => a.patches.length - b.patches.length);
 }
 
@@ -69,6 +75,7 @@ function roundMiddle(
   touching: Touching,
   around: Surroundings,
   wider: readonly ReadonlySet<number>[],
+  effort: number,
 ): Smallest | null {
   const { graph, collar, outer, whole } = around;
   const middle = around.middle!;
@@ -80,46 +87,62 @@ function roundMiddle(
   };
   const keep = (nodes: ReadonlySet<number>): ReadonlySet<number> | null =>
     interlockedParts(graph, nodes).find(accept) ?? null;
-  const start = keep(collar) ?? keep(new Set(graph.keys()));
+  const start = keep(collar) ?? keep(withNeighbours(graph, collar));
   if (start === null) return null;
   const set = shrunk(start, keep);
+  // Round the ring, but held together by something beside it.
+  if (!isMinimal(graph, set)) return null;
 
-  const roots = wayOut(graph, middle, outer)!;
-  const less = smallestInterlocked(graph, roots, set.size - 1, accept);
-  const best = less.set ?? set;
-  const patches = [...best].flatMap((p) => (p === middle ? [...around.inside] : [p]));
-  patches.sort((p, q) => p - q);
-  const plain = plainGraph(touching, patches);
-  const asDrawn = new Set(patches);
+  const asDrawn = (nodes: ReadonlySet<number>): number[] =>
+    [...nodes].flatMap((p) => (p === middle ? [...around.inside] : [p])).sort((p, q) => p - q);
   // Seen as several patches, the middle may come apart along a seam right through it.
-  if (best.has(middle) && !isInterlocked(plain, asDrawn)) return null;
-  return { patches, smallest: less.proved && whole && isMinimal(plain, asDrawn) };
+  const holds = (nodes: ReadonlySet<number>): boolean => {
+    const patches = asDrawn(nodes);
+    return !nodes.has(middle) || isInterlocked(plainGraph(touching, patches), new Set(patches));
+  };
+  if (!holds(set)) return null;
+  const roots = wayOut(graph, middle, outer)!;
+  const less = smallestInterlocked(
+    graph,
+    roots,
+    set.size - 1,
+    (nodes) => accept(nodes) && holds(nodes),
+    effort,
+  );
+  const best = less.set ?? set;
+  const patches = asDrawn(best);
+  return { patches, smallest: less.proved && whole && (best.size === patches.length || !best.has(middle)) };
 }
 
 /** The patches round a corner, or fewer of them that hold each other. */
-function roundCorner({ graph, collar }: Surroundings): Smallest | null {
+function roundCorner({ graph, collar }: Surroundings, effort: number): Smallest | null {
   const keep = (nodes: ReadonlySet<number>) => interlockedParts(graph, nodes)[0] ?? null;
   const start = keep(collar);
   if (start === null) return null;
   const set = shrunk(start, keep);
-  const less = smallestInterlocked(graph, [...collar], set.size - 1, (nodes) =>
-    [...nodes].every((p) => collar.has(p)),
-  );
-  const patches = [...(less.set ?? set)].sort((p, q) => p - q);
-  return { patches, smallest: less.proved };
+  const within = (nodes: ReadonlySet<number>) => isWithin(nodes, collar);
+  const less = smallestInterlocked(graph, [...collar], set.size - 1, within, effort);
+  return { patches: [...(less.set ?? set)].sort((p, q) => p - q), smallest: less.proved };
 }
 
-/** The interlocked set that is left when patches are taken away one by one, with the shortest ring in it. */
-function anyInterlock(arrangement: Arrangement, touching: Touching, region: Region): Interlock {
+/** The interlocked set that is left when patches are taken away one by one, near the shortest ring of seams. */
+function anyInterlock(arrangement: Arrangement, touching: Touching, region: Region, seams: Seams): Interlock {
   const graph = plainGraph(touching, region);
   const keep = (nodes: ReadonlySet<number>) => interlockedParts(graph, nodes)[0] ?? null;
-  const set = shrunk(new Set(region), keep);
-  const less = smallestInterlocked(graph, region, set.size - 1, () => true);
+  const { corners } = shortestRing(arrangement, seams)!;
+  let near: ReadonlySet<number> = new Set(corners.flatMap((vertex) => touching.around[vertex]!));
+  let start = keep(near);
+  while (start === null) {
+    // Twice as large each time, so that not many are looked at in vain.
+    const { size } = near;
+    while (near.size < Math.min(2 * size, region.length)) near = withNeighbours(graph, near);
+    start = keep(near);
+  }
+  const set = shrunk(start, keep);
+  const less = smallestInterlocked(graph, region, set.size - 1, () => true, SETS_LOOKED_AT);
   const patches = [...(less.set ?? set)].sort((p, q) => p - q);
-  const seams = seamsOf(touching, withEnclosed(arrangement, touching, patches));
-  const ring = shortestRing(arrangement, seams);
-  if (ring === null) throw new Error('interlocksOf: straight seams suffice for this region');
-  return { patches, smallest: less.proved, ring, seams };
+  const inner = seamsOf(touching, withEnclosed(arrangement, touching, patches));
+  return { patches, smallest: less.proved, ring: shortestRing(arrangement, inner)!, seams: inner };
 }
 
 /** A set of patches with those that it encloses. */

@@ -36,6 +36,13 @@ export function partsWithout(
   return parts;
 }
 
+/** A set with all its neighbours. */
+export function withNeighbours(graph: ContactGraph, nodes: ReadonlySet<number>): Set<number> {
+  const wider = new Set(nodes);
+  for (const node of nodes) for (const { neighbour } of graph.get(node)!) wider.add(neighbour);
+  return wider;
+}
+
 /** The lines of the contacts inside a set, ascending. */
 export function linesWithin(graph: ContactGraph, nodes: ReadonlySet<number>): number[] {
   const lines = new Set<number>();

@@ -18,12 +18,12 @@ export interface Ring {
 }
 
 /** Where a heading leads: the vertex at that end of its run. */
-const endOf = (seams: Seams, { run, end }: Heading): number => {
+export const endOf = (seams: Seams, { run, end }: Heading): number => {
   const { vertices } = seams.runs[run]!;
   return end === 0 ? vertices[0]! : vertices.at(-1)!;
 };
 
-const isBlocked = (seams: Seams, { run, end }: Heading): boolean => seams.runs[run]!.blocked[end];
+export const isBlocked = (seams: Seams, { run, end }: Heading): boolean => seams.runs[run]!.blocked[end];
 
 /** Vertices inside the region in which seams end and through which none runs straight. */
 export function cornersWithin(seams: Seams): Ring[] {
@@ -103,7 +103,7 @@ export function shortestRing(arrangement: Arrangement, seams: Seams): Ring | nul
   let best: Heading[] | null = null;
   for (const { index } of seams.runs) {
     for (const end of [0, 1] as const) {
-      const ring = shortestWayRound(seams, { run: index, end });
+      const ring = shortestWayRound(seams, { run: index, end }, best?.length ?? Number.POSITIVE_INFINITY);
       if (ring === null) continue;
       const better =
         best === null ||
@@ -123,11 +123,12 @@ const ringOf = (seams: Seams, headings: readonly Heading[], side: 1 | -1): Ring 
   side,
 });
 
-function shortestWayRound(seams: Seams, start: Heading): Heading[] | null {
+/** @param most seams: longer ways are not looked for */
+function shortestWayRound(seams: Seams, start: Heading, most: number): Heading[] | null {
   if (!isBlocked(seams, start)) return null;
   const cameFrom = new Map<number, Heading | null>([[2 * start.run + start.end, null]]);
   let front = [start];
-  while (front.length > 0) {
+  for (let seamsSoFar = 1; front.length > 0 && seamsSoFar <= most; seamsSoFar += 1) {
     const next: Heading[] = [];
     for (const heading of front) {
       for (const { run, place } of seams.at.get(endOf(seams, heading))!) {

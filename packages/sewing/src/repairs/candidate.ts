@@ -1,0 +1,19 @@
+import type { Drawing } from '@seamwright/arrangement';
+import { formatInches, type Point } from '@seamwright/geometry';
+
+/** What a repair does to the drawing. */
+export type RepairKind = 'extend' | 'slide' | 'merge' | 'line-up' | 'trim' | 'reach';
+
+/** A change that may be a repair; whether it is one shows when the changed drawing is solved. */
+export interface Candidate {
+  readonly kind: RepairKind;
+  readonly message: string;
+  readonly drawing: Drawing;
+  readonly splits: readonly (readonly [Point, Point])[];
+  /** What it will cost, as far as that can be told without solving: which candidates are tried first. */
+  readonly patches: number;
+  readonly seamLength: number;
+}
+
+/** A length as the maker reads it: `1 1/2 in`, to a thousandth. */
+export const inches = (value: number): string => `${formatInches(Math.round(value * 1000) / 1000)} in`;

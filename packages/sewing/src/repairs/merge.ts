@@ -1,0 +1,93 @@
+import { type Arrangement, across, type Drawing, type LineId, placeName } from '@seamwright/arrangement';
+import { distance, midpoint, parameterOn, SNAP_DISTANCE } from '@seamwright/geometry';
+import { type Candidate, inches } from './candidate.ts';
+import { DrawingEdit } from './edit.ts';
+
+/** The ways of making one patch of two that touch at a corner: the line between them is taken away. */
+export function merges(drawing: Drawing, arrangement: Arrangement, corners: readonly number[]): Candidate[] {
+  const pairs = new Map<string, readonly [number, number]>();
+  for (const { from, to, left, right } of arrangement.edges) {
+    if (left < 0 || right < 0 || !(corners.includes(from) || corners.includes(to))) continue;
+    const pair = [Math.min(left, right), Math.max(left, right)] as const;
+    pairs.set(pair.join(' '), pair);
+  }
+  return [...pairs.values()].flatMap((pair) => merge(drawing, arrangement, pair) ?? []);
+}
+
+function merge(
+  drawing: Drawing,
+  arrangement: Arrangement,
+  [p, q]: readonly [number, number],
+): Candidate | null {
+  const { edges, vertices, outline } = arrangement;
+  const shared = arrangement.patches[p]!.border.filter((edge) => across(arrangement, edge, p) === q);
+  const { line } = edges[shared[0]!]!;
+  if (shared.some((edge) => edges[edge]!.line !== line)) return null;
+  const ends = shared.flatMap((edge) => [edges[edge]!.from, edges[edge]!.to]);
+  const outer = ends.filter((v) => ends.indexOf(v) === ends.lastIndexOf(v));
+  if (outer.length !== 2) return null;
+  const [a, b] = outer.map((v) => vertices[v]!.at) as [Pt, Pt];
+  return {
+    kind: 'merge',
+    message: `Take away the ${inches(distance(a, b))} of line at ${placeName(midpoint(a, b), outline)}, so that the patches on its two sides become one`,
+    drawing: withoutStretch(drawing, arrangement, line, outer as [number, number], shared),
+    splits: [],
+    patches: -1,
+    seamLength: -distance(a, b),
+  };
+}
+
+type Pt = Arrangement['vertices'][number]['at'];
+
+/** The drawing without a stretch of a line between two vertices; what is left of the splits there stays. */
+export function withoutStretch(
+  drawing: Drawing,
+  arrangement: Arrangement,
+  line: number,
+  stretch: readonly [number, number],
+  edges: readonly number[],
+): Drawing {
+  const edit = new DrawingEdit(drawing);
+  const { a, b } = arrangement.lines[line]!;
+  const size = distance(a, b);
+  const along = (at: Pt) => parameterOn(a, b, at) * size;
+  const [first, last] = [...stretch].sort(
+    (v, w) => along(arrangement.vertices[v]!.at) - along(arrangement.vertices[w]!.at),
+  ) as [number, number];
+  const drawn = new Set<LineId>(edges.flatMap((edge) => arrangement.edges[edge]!.drawn));
+  const { members } = arrangement.lines[line]!;
+  for (const id of drawn) {
+    const split = edit.split(id);
+    if (split === undefined) continue;
+    const forwards = along(edit.at(split.from)) < along(edit.at(split.to));
+    const [low, high] = forwards ? [split.from, split.to] : [split.to, split.from];
+    const [gapStart, gapEnd] = [first, last].map((v) => along(arrangement.vertices[v]!.at)) as [
+      number,
+      number,
+    ];
+    const before = gapStart - along(edit.at(low)) > SNAP_DISTANCE;
+    const after = along(edit.at(high)) - gapEnd > SNAP_DISTANCE;
+    const cutAt = (vertex: number) => edit.pointAtVertex(arrangement, vertex, members);
+    if (!before && !after) {
+      edit.remove(id);
+    } else if (!after) {
+      edit.setEnd(id, forwards ? 'to' : 'from', cutAt(first));
+    } else {
+      if (!before) {
+        edit.setEnd(id, forwards ? 'from' : 'to', cutAt(last));
+        continue;
+      }
+      edit.setEnd(id, forwards ? 'to' : 'from', cutAt(first));
+      const rest = edit.addSplit(cutAt(last), high);
+      for (const point of edit.placedOn(id)) {
+        if (along(point) >= gapEnd - SNAP_DISTANCE) {
+          edit.setFacts(
+            point.id,
+            (point.on ?? []).map((other) => (other === id ? rest : other)),
+          );
+        }
+      }
+    }
+  }
+  return edit.finish();
+}
