@@ -47,12 +47,24 @@ export function Popover({ label, button, buttonLabel, buttonClass, children }: P
         className={styles.panel}
         aria-label={label}
         onBeforeToggle={beforeToggle}
-        onToggle={(event) => setOpen(event.newState === 'open')}
+        onToggle={(event) => {
+          setOpen(event.newState === 'open');
+          if (event.newState === 'open') enter(event.currentTarget, trigger.current);
+        }}
       >
         {open && children(() => panel.current?.hidePopover())}
       </section>
     </>
   );
+}
+
+/**
+ * What is marked `data-first` in a panel has the focus when it opens: a field always, anything else when the panel was
+ * opened by keys.
+ */
+function enter(panel: HTMLElement, button: HTMLElement | null): void {
+  const first = panel.querySelector<HTMLElement>('[data-first]');
+  if (first !== null && (first.matches('input') || button?.matches(':focus-visible'))) first.focus();
 }
 
 /** Below the button when there is more room than above it; never past the window's sides. */

@@ -147,9 +147,7 @@ function LetterForm({ study, patch, close }: LetterFormProps) {
         {(control) => (
           <input
             {...control}
-            // The panel was opened for this field.
-            // biome-ignore lint/a11y/noAutofocus: it opens at the press of its own button
-            autoFocus
+            data-first
             value={typed}
             maxLength={4}
             autoComplete="off"

@@ -77,6 +77,7 @@ function CandidateLine({ study, candidate, first, choose }: CandidateLineProps) 
       <button
         type="button"
         data-stop
+        data-first={first ? '' : undefined}
         tabIndex={first ? 0 : -1}
         className={styles.candidate}
         onClick={choose}
