@@ -1,10 +1,8 @@
 import { type Arrangement, type Finding, placeName, toldOneByOne } from '@seamwright/arrangement';
 import type { Point, Segment } from '@seamwright/geometry';
 import type { Touching } from './contact.ts';
-import { straightCuts } from './cuts.ts';
 import { type Interlock, interlocksOf } from './diagnosis/interlocks.ts';
 import { stuckParts } from './diagnosis/stuck-parts.ts';
-import { peel } from './peel.ts';
 import type { Region } from './region.ts';
 
 /**
@@ -67,16 +65,3 @@ const middleOf = (points: readonly Point[]): Point => ({
   x: points.reduce((sum, { x }) => sum + x, 0) / points.length,
   y: points.reduce((sum, { y }) => sum + y, 0) / points.length,
 });
-
-/** A small set of patches that hold each other; {@link interlockedFindings} says more. */
-export function interlockedCore(touching: Touching, region: Region): Region {
-  const { core } = peel(touching, region);
-  if (core.length === 1) return core;
-  for (const { parts } of straightCuts(touching, core)) {
-    for (const part of parts) {
-      const inner = interlockedCore(touching, part);
-      if (inner.length > 1) return inner;
-    }
-  }
-  return core;
-}

@@ -1,10 +1,10 @@
-import type { Arrangement, Finding } from '@seamwright/arrangement';
+import type { Arrangement } from '@seamwright/arrangement';
 import { assemble, type Joinery } from './assemble.ts';
 import { leavesOf } from './assembly.ts';
 import { letterConflict, smallestConflict } from './conflict.ts';
 import { touching as touchingOf } from './contact.ts';
 import { crossingsOf } from './crossings.ts';
-import { interlockedCore } from './interlock.ts';
+import { interlockedFindings } from './interlock.ts';
 import type { Wish } from './refine.ts';
 import type { Region } from './region.ts';
 import { SEARCH_EFFORT } from './search.ts';
@@ -73,9 +73,7 @@ export function planSewing(arrangement: Arrangement, options: PlanOptions = {}):
     unheld: stuck.flat(),
     figures,
     conflict,
-    findings: result.sewable
-      ? []
-      : stuck.map((region) => interlocked(arrangement, interlockedCore(touching, region))),
+    findings: result.sewable ? [] : interlockedFindings(arrangement, touching, stuck),
   };
 }
 
@@ -85,16 +83,3 @@ const patchesOf = (pin: Pin): readonly number[] =>
     : pin.kind === 'before'
       ? [pin.patch, pin.than]
       : [pin.patch];
-
-function interlocked(arrangement: Arrangement, core: Region): Finding {
-  return {
-    kind: 'interlocked',
-    severity: 'error',
-    message:
-      `${core.length} patches hold each other: every seam between them ends on another, so none can be sewn last. ` +
-      'Let one of these seams run through to the edge or to the next line.',
-    at: core.map((p) => arrangement.patches[p]!.heart),
-    lines: [],
-    repairs: [],
-  };
-}
