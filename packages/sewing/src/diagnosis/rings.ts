@@ -23,7 +23,7 @@ export const endOf = (seams: Seams, { run, end }: Heading): number => {
   return end === 0 ? vertices[0]! : vertices.at(-1)!;
 };
 
-export const isBlocked = (seams: Seams, { run, end }: Heading): boolean => seams.runs[run]!.blocked[end];
+const isBlocked = (seams: Seams, { run, end }: Heading): boolean => seams.runs[run]!.blocked[end];
 
 /** Vertices inside the region in which seams end and through which none runs straight. */
 export function cornersWithin(seams: Seams): Ring[] {

@@ -40,7 +40,7 @@ function merge(
 type Pt = Arrangement['vertices'][number]['at'];
 
 /** The drawing without a stretch of a line between two vertices; what is left of the splits there stays. */
-export function withoutStretch(
+function withoutStretch(
   drawing: Drawing,
   arrangement: Arrangement,
   line: number,
