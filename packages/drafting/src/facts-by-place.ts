@@ -10,8 +10,8 @@ import {
 import { keepSoundFacts, MOST_FACTS, withOn } from './facts.ts';
 import { type DrawnLine, drawnLines } from './lines.ts';
 
-/** Whether two lines run in one direction, either way round; a third of their length could not cross them apart. */
-function areParallel(
+/** Whether two lines run in one direction, either way round. */
+export function areParallel(
   one: { readonly from: Point; readonly to: Point },
   other: { readonly from: Point; readonly to: Point },
 ): boolean {
@@ -25,7 +25,7 @@ function areParallel(
  * slide on, or two that cross. Edges come first, then splits in the order in which they were drawn. Lines that end in
  * the point `besides` are left out.
  */
-function holdersAt(drawing: Drawing, at: Point, besides?: PointId): readonly LineId[] {
+export function holdersAt(drawing: Drawing, at: Point, besides?: PointId): readonly LineId[] {
   const found: DrawnLine[] = [];
   for (const line of drawnLines(drawing).values()) {
     if (line.from.id === besides || line.to.id === besides) continue;

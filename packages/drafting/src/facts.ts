@@ -1,20 +1,21 @@
 import type { Drawing, DrawingPoint, LineId, PointId } from '@seamwright/arrangement';
+import { distanceToSegment, SAME_COORDINATE } from '@seamwright/geometry';
 import { drawnLines, linesEndingIn } from './lines.ts';
 
 /**
- * What moves when a point moves: the lines that end in it, the points that were placed on those lines, the
+ * What moves when points move: the lines that end in it, the points that were placed on those lines, the
  * lines that end in them, and so on.
  */
 export interface Followers {
-  /** The point itself too. */
+  /** The points themselves too. */
   readonly points: ReadonlySet<PointId>;
   readonly lines: ReadonlySet<LineId>;
 }
 
-export function followersOf(drawing: Drawing, point: PointId): Followers {
-  const points = new Set<PointId>([point]);
+export function followersOf(drawing: Drawing, ...moved: readonly PointId[]): Followers {
+  const points = new Set<PointId>(moved);
   const lines = new Set<LineId>();
-  const waiting = [point];
+  const waiting = [...moved];
   for (let next = waiting.pop(); next !== undefined; next = waiting.pop()) {
     for (const line of linesEndingIn(drawing, next)) lines.add(line.id);
     for (const other of Object.values(drawing.points)) {
@@ -29,13 +30,15 @@ export function followersOf(drawing: Drawing, point: PointId): Followers {
 /** The most lines that place a point: one to slide on, two that cross. A third could not be kept true. */
 export const MOST_FACTS = 2;
 
+const NONE: ReadonlySet<PointId> = new Set();
+
 /**
  * Takes off the facts that cannot be kept true: of lines that are gone, of lines that end in the point, of
  * outline corners (they are what edges hang on, and stand by themselves), beyond the second, and the ones that would
  * make a point hang on itself by way of other lines. Where a ring of points hang on each other, the fact of the
- * point that comes last is the one that goes; `last` names a point whose facts are the first to yield.
+ * point that comes last is the one that goes; `last` names points whose facts are the first to yield.
  */
-export function keepSoundFacts(drawing: Drawing, last?: PointId): Drawing {
+export function keepSoundFacts(drawing: Drawing, last: ReadonlySet<PointId> = NONE): Drawing {
   const withFacts = Object.values(drawing.points).filter((point) => point.on !== undefined);
   if (withFacts.length === 0) return drawing;
   const lines = drawnLines(drawing);
@@ -51,7 +54,7 @@ export function keepSoundFacts(drawing: Drawing, last?: PointId): Drawing {
     );
   };
 
-  withFacts.sort((a, b) => Number(a.id === last) - Number(b.id === last));
+  withFacts.sort((a, b) => Number(last.has(a.id)) - Number(last.has(b.id)));
   for (const point of withFacts) {
     if (corners.has(point.id)) continue;
     const sound: LineId[] = [];
@@ -67,6 +70,22 @@ export function keepSoundFacts(drawing: Drawing, last?: PointId): Drawing {
   for (const point of withFacts) {
     const on = kept.get(point.id) ?? [];
     if (on.length !== point.on!.length) points[point.id] = withOn(point, on);
+  }
+  return { ...drawing, points };
+}
+
+/** Takes off the facts of these points that their coordinates contradict. */
+export function keepTrueFacts(drawing: Drawing, of: ReadonlySet<PointId>): Drawing {
+  const lines = drawnLines(drawing);
+  const points: Record<PointId, DrawingPoint> = { ...drawing.points };
+  for (const id of of) {
+    const point = points[id];
+    if (point?.on === undefined) continue;
+    const on = point.on.filter((line) => {
+      const under = lines.get(line);
+      return under !== undefined && distanceToSegment(point, under.from, under.to) <= SAME_COORDINATE;
+    });
+    if (on.length < point.on.length) points[id] = withOn(point, on);
   }
   return { ...drawing, points };
 }

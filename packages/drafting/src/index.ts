@@ -1,11 +1,14 @@
+export * from './angles.ts';
 export * from './edits/index.ts';
 export { type Followers, followersOf } from './facts.ts';
 export { type DrawnLine, drawnLines, linesEndingIn } from './lines.ts';
 export * from './outlines.ts';
 export * from './placement.ts';
+export type { RunTo } from './reach.ts';
 export * from './shelf/index.ts';
 export { type Size, sizeOf } from './size.ts';
 export type { CatchPlace } from './snapping/places.ts';
 export * from './snapping/snap.ts';
 export * from './snapping/snap-scene.ts';
+export * from './symmetry/mirror.ts';
 export * from './tools/index.ts';

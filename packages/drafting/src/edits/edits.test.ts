@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { bareDrawings, carryOut, drawings, editScripts } from '../../test/drawings.ts';
+import { allEditScripts, bareDrawings, carryOut, drawings, editScripts } from '../../test/drawings.ts';
 import { expectSound, frozen } from '../../test/sound.ts';
 import { resizeDrawing } from './resize-drawing.ts';
 
@@ -27,6 +27,32 @@ describe('any sequence of edits', () => {
     // Every kind of edit was really made, not refused throughout.
     for (const kind of ['split', 'move', 'delete split', 'delete point', 'add corner', 'resize', 'outline'])
       expect(done.get(kind), kind).toBeGreaterThan(50);
+  });
+
+  it('of lines, patches and several parts at once, too', () => {
+    const done = new Map<string, number>();
+    fc.assert(
+      fc.property(bareDrawings, allEditScripts, (bare, script) => {
+        let drawing = bare;
+        for (const edit of script) {
+          const result = carryOut(drawing, edit);
+          if (!result.ok) {
+            expect(result.problem.what).toMatch(/^[A-Z].*[^.]$/);
+            expect(result.problem.remedy).toMatch(/^[A-Z].*[^.]$/);
+            continue;
+          }
+          drawing = frozen(result.value);
+          expectSound(drawing);
+          done.set(edit.kind, (done.get(edit.kind) ?? 0) + 1);
+        }
+      }),
+      { seed: 104, numRuns: 300 },
+    );
+    for (const kind of [
+      ...['run', 'through', 'measure', 'square to', 'parallel', 'move line', 'bands', 'fan'],
+      ...['trim', 'cut', 'extend', 'join', 'transform', 'copy', 'delete parts'],
+    ])
+      expect(done.get(kind), kind).toBeGreaterThan(10);
   });
 
   it('gives the same drawing for the same edits', () => {

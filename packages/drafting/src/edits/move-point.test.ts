@@ -1,37 +1,16 @@
-import type { Drawing } from '@seamwright/arrangement';
 import { describe, expect, it } from 'vitest';
 import { must } from '../../test/drawings.ts';
-import { expectSound, frozen } from '../../test/sound.ts';
+import { pointAt, withLines } from '../../test/exact.ts';
+import { expectSound } from '../../test/sound.ts';
 import { square } from '../outlines.ts';
-import { placeExactly } from '../snapping/snap.ts';
-import { snapScene } from '../snapping/snap-scene.ts';
-import { addSplit } from './add-split.ts';
 import { movePoint } from './move-point.ts';
-
-/** Draws lines between exact places, one after the other. */
-function withLines(
-  start: Drawing,
-  ...lines: readonly (readonly [number, number, number, number])[]
-): Drawing {
-  return frozen(
-    lines.reduce((drawing, [x1, y1, x2, y2]) => {
-      const scene = snapScene(drawing);
-      return must(
-        addSplit(drawing, placeExactly({ x: x1, y: y1 }, scene), placeExactly({ x: x2, y: y2 }, scene)),
-      );
-    }, start),
-  );
-}
-
-const at = (drawing: Drawing, x: number, y: number) =>
-  Object.values(drawing.points).find((p) => Math.hypot(p.x - x, p.y - y) < 1e-9)?.id ?? 'none';
 
 const block = must(square(8));
 
 describe('moving a point', () => {
   it('moves every line that ends there', () => {
     const drawing = withLines(block, [4, 4, 0, 0], [4, 4, 8, 0], [4, 4, 4, 8]);
-    const centre = at(drawing, 4, 4);
+    const centre = pointAt(drawing, 4, 4);
     const moved = must(movePoint(drawing, centre, { at: { x: 3, y: 5 } }));
     expect(moved.splits).toEqual(drawing.splits);
     expect(moved.points[centre]).toEqual({ id: centre, x: 3, y: 5 });
@@ -41,49 +20,49 @@ describe('moving a point', () => {
   it('takes what lies on its lines along, at the same share of the way', () => {
     // An end on the first line at a quarter of the way, and one on the edge below.
     const drawing = withLines(block, [0, 4, 8, 4], [2, 4, 2, 8]);
-    const moved = must(movePoint(drawing, at(drawing, 8, 4), { at: { x: 8, y: 1 }, on: ['edge:p2'] }));
-    expect(moved.points[at(drawing, 2, 4)]).toMatchObject({ x: 2, y: 3.25 });
-    expect(moved.points[at(drawing, 2, 8)]).toBe(drawing.points[at(drawing, 2, 8)]);
+    const moved = must(movePoint(drawing, pointAt(drawing, 8, 4), { at: { x: 8, y: 1 }, on: ['edge:p2'] }));
+    expect(moved.points[pointAt(drawing, 2, 4)]).toMatchObject({ x: 2, y: 3.25 });
+    expect(moved.points[pointAt(drawing, 2, 8)]).toBe(drawing.points[pointAt(drawing, 2, 8)]);
     expectSound(moved);
   });
 
   it('takes the end on a crossing to the new crossing', () => {
     const drawing = withLines(block, [0, 4, 8, 4], [4, 0, 4, 8], [4, 4, 8, 8]);
-    const crossing = at(drawing, 4, 4);
+    const crossing = pointAt(drawing, 4, 4);
     expect(drawing.points[crossing]!.on).toHaveLength(2);
-    const moved = must(movePoint(drawing, at(drawing, 4, 0), { at: { x: 2, y: 0 } }));
+    const moved = must(movePoint(drawing, pointAt(drawing, 4, 0), { at: { x: 2, y: 0 } }));
     expect(moved.points[crossing]).toMatchObject({ x: 3, y: 4 });
     expectSound(moved);
   });
 
   it('keeps the end on the first line when the crossing is gone', () => {
     const drawing = withLines(block, [0, 4, 8, 4], [4, 0, 4, 5], [4, 4, 8, 8]);
-    const crossing = at(drawing, 4, 4);
+    const crossing = pointAt(drawing, 4, 4);
     const [first] = drawing.points[crossing]!.on!;
-    const moved = must(movePoint(drawing, at(drawing, 4, 5), { at: { x: 4, y: 3 } }));
+    const moved = must(movePoint(drawing, pointAt(drawing, 4, 5), { at: { x: 4, y: 3 } }));
     expect(moved.points[crossing]).toMatchObject({ x: 4, y: 4, on: [first] });
     expectSound(moved);
   });
 
   it('follows through points that hang on points that hang on it', () => {
     const drawing = withLines(block, [0, 4, 8, 4], [4, 4, 4, 8], [4, 6, 8, 6]);
-    const moved = must(movePoint(drawing, at(drawing, 0, 4), { at: { x: 0, y: 2 } }));
-    expect(moved.points[at(drawing, 4, 4)]).toMatchObject({ x: 4, y: 3 });
-    expect(moved.points[at(drawing, 4, 6)]).toMatchObject({ x: 4, y: 5.5 });
+    const moved = must(movePoint(drawing, pointAt(drawing, 0, 4), { at: { x: 0, y: 2 } }));
+    expect(moved.points[pointAt(drawing, 4, 4)]).toMatchObject({ x: 4, y: 3 });
+    expect(moved.points[pointAt(drawing, 4, 6)]).toMatchObject({ x: 4, y: 5.5 });
     expectSound(moved);
   });
 
   it('moves what lies on an edge when its corner moves', () => {
     const drawing = withLines(block, [4, 0, 4, 8]);
     const moved = must(movePoint(drawing, 'p1', { at: { x: 0, y: 2 } }));
-    expect(moved.points[at(drawing, 4, 0)]).toMatchObject({ x: 4, y: 1 });
+    expect(moved.points[pointAt(drawing, 4, 0)]).toMatchObject({ x: 4, y: 1 });
     expectSound(moved);
   });
 
   it('drops the fact, but keeps the place, where a point would hang on itself', () => {
     const drawing = withLines(block, [0, 4, 8, 4], [4, 4, 4, 8]);
     const hanging = drawing.splits[1]!.id;
-    const end = at(drawing, 0, 4);
+    const end = pointAt(drawing, 0, 4);
     const moved = must(movePoint(drawing, end, { at: { x: 4, y: 6 }, on: [hanging] }));
     expect(moved.points[end]).toEqual({ id: end, x: 4, y: 6 });
     expectSound(moved);
@@ -91,7 +70,7 @@ describe('moving a point', () => {
 
   it('makes one point of two, and one line of two that then join the same points', () => {
     const drawing = withLines(block, [0, 0, 4, 4], [0, 0, 5, 5], [5, 5, 8, 0]);
-    const [first, second] = [at(drawing, 4, 4), at(drawing, 5, 5)];
+    const [first, second] = [pointAt(drawing, 4, 4), pointAt(drawing, 5, 5)];
     const moved = must(movePoint(drawing, first, { at: { x: 5, y: 5 }, point: second }));
     expect(moved.points[first]).toBeUndefined();
     expect(moved.splits).toHaveLength(2);
@@ -100,7 +79,7 @@ describe('moving a point', () => {
 
   it('lets a corner take over the point that it is put on', () => {
     const drawing = withLines(block, [2, 2, 8, 8]);
-    const moved = must(movePoint(drawing, 'p1', { at: { x: 2, y: 2 }, point: at(drawing, 2, 2) }));
+    const moved = must(movePoint(drawing, 'p1', { at: { x: 2, y: 2 }, point: pointAt(drawing, 2, 2) }));
     expect(moved.outline).toEqual(drawing.outline);
     expect(moved.points.p1).toEqual({ id: 'p1', x: 2, y: 2 });
     expect(moved.splits[0]!.from).toBe('p1');

@@ -1,11 +1,11 @@
 import type { Drawing, DrawingPoint, LineId, PointId, Split } from '@seamwright/arrangement';
-import { fail, ok, type Result } from '@seamwright/geometry';
+import { distance, fail, ok, type Result, SAME_COORDINATE } from '@seamwright/geometry';
 import { checkLengths, checkOutline, passes } from '../checks.ts';
-import { followersOf, keepSoundFacts, withOn } from '../facts.ts';
+import { followersOf, keepSoundFacts, keepTrueFacts, withOn } from '../facts.ts';
 import type { Placement } from '../placement.ts';
 import { settle } from '../settle.ts';
 import { checkPlace } from './check-place.ts';
-import { linesOfPlacement, pointIn } from './put-down.ts';
+import { pointIn } from './put-down.ts';
 
 /**
  * Moves a point, and with it all lines that meet there; points on those lines follow ({@link settle}).
@@ -17,40 +17,61 @@ import { linesOfPlacement, pointIn } from './put-down.ts';
  *
  * Refused: a line without length, two corners on one spot, an outline that crosses itself or grows too large.
  */
-export function movePoint(drawing: Drawing, id: PointId, target: Placement): Result<Drawing> {
-  const point = drawing.points[id];
-  if (point === undefined)
-    return fail('That point is not in the drawing', `point ${id}`, 'Choose another point');
-  const place = checkPlace(target.at);
-  if (!place.ok) return place;
+export const movePoint = (drawing: Drawing, id: PointId, target: Placement): Result<Drawing> =>
+  movePoints(drawing, new Map([[id, target]]));
 
-  const caught =
-    target.point === undefined
-      ? pointIn(drawing, target.at, followersOf(drawing, id).points)
-      : drawing.points[target.point];
-  const next =
-    caught === undefined || caught.id === id
-      ? ok({ drawing: relocated(drawing, point, target), survivor: id })
-      : unite(drawing, point, caught);
-  if (!next.ok) return next;
+/** Moves several points at once, each as {@link movePoint} does; facts that no longer hold at their new places go. */
+export function movePoints(drawing: Drawing, moves: ReadonlyMap<PointId, Placement>): Result<Drawing> {
+  for (const [id, target] of moves) {
+    if (drawing.points[id] === undefined)
+      return fail('That point is not in the drawing', `point ${id}`, 'Choose another point');
+    const place = checkPlace(target.at);
+    if (!place.ok) return place;
+  }
+  const followers = followersOf(drawing, ...moves.keys());
+  const taken = new Map<PointId, PointId>();
+  const points: Record<PointId, DrawingPoint> = { ...drawing.points };
+  for (const [id, target] of moves) {
+    const caught =
+      target.point === undefined
+        ? pointIn(drawing, target.at, followers.points)
+        : drawing.points[target.point];
+    if (caught !== undefined && caught.id !== id && !moves.has(caught.id)) taken.set(id, caught.id);
+    else points[id] = withOn({ ...points[id]!, x: target.at.x, y: target.at.y }, target.on ?? []);
+  }
 
-  const { survivor } = next.value;
-  const sound = keepSoundFacts(next.value.drawing, survivor);
-  const settled = settle(drawing, sound, new Set([survivor]));
+  let next: Drawing = { ...drawing, points };
+  const moved = new Set<PointId>();
+  const settleOn = (id: PointId, other: PointId): Result<Drawing> => {
+    const result = unite(next, next.points[id]!, next.points[other]!);
+    if (result.ok) moved.add(result.value.survivor);
+    return result.ok ? ok(result.value.drawing) : result;
+  };
+  for (const [id] of moves) {
+    // A point that was put on another, or on one that was moved before it.
+    const other = taken.get(id) ?? [...moved].find((known) => isOneSpot(next, known, id));
+    if (other === undefined || next.points[other] === undefined) {
+      moved.add(id);
+      continue;
+    }
+    const one = settleOn(id, other);
+    if (!one.ok) return one;
+    next = one.value;
+  }
+  for (const id of moved) if (next.points[id] === undefined) moved.delete(id);
+
+  const settled = settle(drawing, keepSoundFacts(next, moved), moved);
   return passes(
-    settled,
+    keepTrueFacts(settled, moved),
     checkLengths(drawing),
     ...(drawing.outline.some(isMoved(drawing, settled)) ? [checkOutline] : []),
   );
 }
 
-const isMoved = (before: Drawing, after: Drawing) => (id: PointId) => before.points[id] !== after.points[id];
+const isOneSpot = ({ points }: Drawing, one: PointId, other: PointId): boolean =>
+  points[one] !== undefined && distance(points[one], points[other]!) <= SAME_COORDINATE;
 
-function relocated(drawing: Drawing, point: DrawingPoint, target: Placement): Drawing {
-  const { x, y } = target.at;
-  const moved = withOn({ ...point, x, y }, linesOfPlacement(drawing, target));
-  return { ...drawing, points: { ...drawing.points, [point.id]: moved } };
-}
+const isMoved = (before: Drawing, after: Drawing) => (id: PointId) => before.points[id] !== after.points[id];
 
 /** Makes one point of two, at the place of `target`. A corner survives, else the target does. */
 function unite(
