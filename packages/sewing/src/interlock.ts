@@ -33,8 +33,7 @@ function findingOf(arrangement: Arrangement, interlock: Interlock): Finding {
   return {
     kind: 'interlocked',
     severity: 'error',
-    message:
-      messageOf(interlock, placeName(middleOf(at), arrangement.outline)) + (smallest ? '' : NOT_PROVED),
+    message: messageOf(interlock, placeName(meanOf(at), arrangement.outline)) + (smallest ? '' : NOT_PROVED),
     at,
     lines: [...new Set(drawn)].sort(),
     patches,
@@ -61,7 +60,8 @@ function messageOf({ ring, patches }: Interlock, where: string): string {
   return `${count} seams meet at ${where} and none runs straight through, so the last of them would turn a corner, and ${held}. ${MEND}`;
 }
 
-const middleOf = (points: readonly Point[]): Point => ({
+/** The mean of some points: where a ring of seams is said to be. */
+export const meanOf = (points: readonly Point[]): Point => ({
   x: points.reduce((sum, { x }) => sum + x, 0) / points.length,
   y: points.reduce((sum, { y }) => sum + y, 0) / points.length,
 });

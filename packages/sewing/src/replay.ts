@@ -18,7 +18,10 @@ export interface ReplayedReport {
     readonly units: readonly [string, string];
     readonly makes: string;
     readonly seam: Side;
+    /** Sewn from the seam's first point, and not to its end. */
     readonly partial: boolean;
+    /** Of a partial join: the stretch that is left, from where the sewing stops outwards, and the join after which it is closed. */
+    readonly open?: { readonly seam: Side; readonly closedAfter: number };
   }[];
 }
 
@@ -38,6 +41,9 @@ const SHORTEST_CONTACT = 1e-6;
  * - in each foundation, each piece but the first touches those before it, along one straight line;
  * - the joins use every foundation once, in working order, each along one straight line with the seam as given, and
  *   make one block;
+ * - a partial join stops somewhere along its seam, and what it leaves open runs straight on from there; until that is
+ *   closed, units may touch across it; it is closed when all that lies on both sides of it is in one unit, from whose
+ *   boundary it is reached, and no foundation holds both sides;
  * - the pieces' areas add up to the outline's.
  */
 export function replay(report: ReplayedReport): string[] {
@@ -48,6 +54,9 @@ export function replay(report: ReplayedReport): string[] {
     faults.push(`the pieces' areas add up to ${total}, the outline's is ${shoelace(report.outline)}`);
   }
 
+  const openSeams = report.joins.flatMap(({ open, makes }, made) =>
+    open === undefined ? [] : [{ ...open, makes, made, closed: false }],
+  );
   const seen = new Set<string>();
   const units = new Map<string, readonly string[]>();
   for (const { letter, order } of report.foundations) {
@@ -63,27 +72,124 @@ export function replay(report: ReplayedReport): string[] {
       if (contact.length === 0) faults.push(`${name} touches nothing sewn before it`);
       else if (!isStraight(contact))
         faults.push(`${name} touches what is sewn before it on more than one line`);
+      if (openSeams.some(({ seam }) => contact.some((side) => overlap(seam, side).some(isMoreThanAPoint))))
+        faults.push(`${name} lies across an open seam from what is on its own foundation`);
     });
     units.set(letter, order);
   }
   for (const name of polygonOf.keys()) if (!seen.has(name)) faults.push(`${name} is in no foundation`);
 
-  for (const { units: joined, makes, seam, partial } of report.joins) {
+  report.joins.forEach(({ units: joined, makes, seam, partial, open }, index) => {
     const [a, b] = joined.map((unit) => units.get(unit));
     if (a === undefined || b === undefined) {
       faults.push(`${joined.join(' + ')} cannot be joined: one of them is not there`);
-      continue;
+      return;
     }
-    const contact = contactOf(a, b, polygonOf);
+    const contact = contactOf(a, b, polygonOf).filter(
+      (side) => !openSeams.some((other) => !other.closed && liesAlong(side, other.seam)),
+    );
     if (contact.length === 0) faults.push(`${joined.join(' and ')} do not touch`);
     else if (!isStraight(contact)) faults.push(`${joined.join(' and ')} touch on more than one line`);
     else if (!sameRun(contact, seam)) faults.push(`the seam of ${makes} is not where its units touch`);
-    if (partial) faults.push(`the join of ${makes} is partial`);
+    if (partial !== (open !== undefined))
+      faults.push(
+        `the join of ${makes} is partial, and what it leaves open is not told, or the other way round`,
+      );
+    else if (open !== undefined && !runsOn(seam, open.seam))
+      faults.push(`what the join of ${makes} leaves open does not run on from where its seam stops`);
     for (const unit of joined) units.delete(unit);
     units.set(makes, [...a, ...b]);
-  }
+
+    // One that opens into another is closed before it.
+    const due = openSeams.filter(({ closedAfter }) => closedAfter === index);
+    for (let ready = due; ready.length > 0; ) {
+      ready = due.filter((one) => {
+        const others = openSeams.filter((other) => other !== one && !other.closed).map((other) => other.seam);
+        const unit = [...units.values()].find((u) => coversBothSides(u, one.seam, polygonOf));
+        return (
+          !one.closed &&
+          one.made <= index &&
+          unit !== undefined &&
+          reaches(unit, one.seam[1], others, polygonOf)
+        );
+      });
+      for (const one of ready) one.closed = true;
+    }
+  });
+  for (const { makes, closed } of openSeams)
+    if (!closed) faults.push(`what the join of ${makes} leaves open cannot be closed when it should be`);
   if (units.size !== 1) faults.push(`${units.size} units are left, not one block`);
   return faults;
+}
+
+const lengthOf = ([p, q]: Side): number => Math.hypot(q[0] - p[0], q[1] - p[1]);
+
+const isMoreThanAPoint = (side: Side): boolean => lengthOf(side) > TOUCH;
+
+/** Whether the whole of a stretch lies on another. */
+function liesAlong(side: Side, other: Side): boolean {
+  const shared = overlap(side, other)[0];
+  return shared !== undefined && lengthOf(side) - lengthOf(shared) <= TOUCH;
+}
+
+/** Whether what is open goes straight on from somewhere along a seam, over its second point or up to it. */
+function runsOn(seam: Side, open: Side): boolean {
+  if (!isStraight([seam, open])) return false;
+  const [p, q] = seam;
+  const along = ([x, y]: Pair) => ((x - p[0]) * (q[0] - p[0]) + (y - p[1]) * (q[1] - p[1])) / lengthOf(seam);
+  const [from, to] = [along(open[0]), along(open[1])];
+  return from > TOUCH && from < lengthOf(seam) - TOUCH && to >= lengthOf(seam) - TOUCH;
+}
+
+/** Whether pieces of one unit lie on both sides of a stretch, all along it. */
+function coversBothSides(
+  unit: readonly string[],
+  stretch: Side,
+  polygonOf: ReadonlyMap<string, readonly Pair[]>,
+): boolean {
+  const shared = unit.flatMap((name, i) => contactOf([name], unit.slice(i + 1), polygonOf));
+  const from = ([x, y]: Pair) => Math.hypot(x - stretch[0][0], y - stretch[0][1]);
+  const covered = shared
+    .flatMap((side) => overlap(stretch, side))
+    .map(([p, q]) => [Math.min(from(p), from(q)), Math.max(from(p), from(q))] as const)
+    .sort(([p], [q]) => p - q);
+  let reached = 0;
+  for (const [low, high] of covered) if (low <= reached + TOUCH) reached = Math.max(reached, high);
+  return reached >= lengthOf(stretch) - TOUCH;
+}
+
+/** Whether a point lies on a unit's boundary or on a seam that is still open, so that a seam can be sewn out to it. */
+function reaches(
+  unit: readonly string[],
+  point: Pair,
+  open: readonly Side[],
+  polygonOf: ReadonlyMap<string, readonly Pair[]>,
+): boolean {
+  if (open.some((seam) => distanceTo(point, seam) <= TOUCH)) return true;
+  const sides = unit.flatMap((name) => sidesOf(polygonOf.get(name) ?? []).map((side) => ({ name, side })));
+  return sides.some(({ name, side }) => {
+    if (distanceTo(point, side) > TOUCH) return false;
+    const own = lengthOf(side);
+    const at = Math.hypot(point[0] - side[0][0], point[1] - side[0][1]);
+    const shared = sides.flatMap((other) => (other.name === name ? [] : overlap(side, other.side)));
+    // A little way from the point along the side, back and forth: is another piece of the unit there?
+    return [at - 4 * TOUCH, at + 4 * TOUCH].some((s) => {
+      if (s < 0 || s > own) return false;
+      const beside: Pair = [
+        side[0][0] + ((side[1][0] - side[0][0]) * s) / own,
+        side[0][1] + ((side[1][1] - side[0][1]) * s) / own,
+      ];
+      return !shared.some((stretch) => distanceTo(beside, stretch) <= TOUCH);
+    });
+  });
+}
+
+/** How far a point is from a stretch. */
+function distanceTo([x, y]: Pair, [p, q]: Side): number {
+  const squared = (q[0] - p[0]) ** 2 + (q[1] - p[1]) ** 2;
+  const share = squared === 0 ? 0 : ((x - p[0]) * (q[0] - p[0]) + (y - p[1]) * (q[1] - p[1])) / squared;
+  const t = Math.min(1, Math.max(0, share));
+  return Math.hypot(x - p[0] - t * (q[0] - p[0]), y - p[1] - t * (q[1] - p[1]));
 }
 
 /** The stretches of boundary that two groups of pieces share. */

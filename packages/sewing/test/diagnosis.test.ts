@@ -7,7 +7,7 @@ import { interlockedFindings } from '../src/interlock.ts';
 import { floorplans, wallsOf } from './floorplans.ts';
 import { grownSeams } from './grown-seams.ts';
 import { smallestInterlockedSets } from './interlocked-by-definition.ts';
-import { cellsOf, patchAt, randomFrom, windmill } from './windmills.ts';
+import { cellsOf, levelBetween, nestedWindmills, patchAt, randomFrom, windmill } from './windmills.ts';
 
 const SIZE = 12;
 const SQUARE: readonly Point[] = [
@@ -74,37 +74,11 @@ describe('windmills in larger blocks', () => {
 
   it('each of several is a finding of its own, side by side and one inside the other', () => {
     for (let seed = 1; seed <= 100; seed += 1) {
-      const random = randomFrom(1000 + seed);
-      const { cells, lines } = cellsOf(2, 2, SIZE);
-      const mills = cells.map((cell) => windmill(3 + Math.floor(random() * 4), cell, random));
-      // In the middle of each: as wide as the square that fits into the circle that the seams touch.
-      const within = mills.map(({ centre, radius }) => {
-        const half = radius * Math.SQRT1_2;
-        const { x, y } = centre;
-        return { left: x - half, right: x + half, top: y - half, bottom: y + half };
-      });
-      const inner = within.map((cell) => windmill(3 + Math.floor(random() * 4), cell, random));
-      // The inner windmill's seams end on a square of their own, whose sides run on to the outer windmill's seams.
-      const squares = within.flatMap(({ left, right, top, bottom }, i) => {
-        const reach = (a: Point, b: Point): Segment => extendedTo(mills[i]!.seams, a, b);
-        const over = { a: { x: left, y: top }, b: { x: right, y: top } };
-        const under = { a: { x: left, y: bottom }, b: { x: right, y: bottom } };
-        return [
-          reach(over.a, over.b),
-          reach(under.a, under.b),
-          { a: over.a, b: under.a },
-          { a: over.b, b: under.b },
-        ];
-      });
-      const arrangement = arranged([
-        ...lines,
-        ...mills.flatMap(({ seams }) => seams),
-        ...inner.flatMap(({ seams }) => seams),
-        ...squares,
-      ]);
+      const { segments, mills } = nestedWindmills(SIZE, randomFrom(1000 + seed));
+      const arrangement = arranged(segments);
       const findings = diagnosed(arrangement);
       const sets = findings.map(({ patches }) => patches!.join(' ')).sort();
-      const expected = [...mills, ...inner].map(({ beside }) =>
+      const expected = mills.map(({ beside }) =>
         beside
           .map((p) => patchAt(arrangement, p))
           .sort((p, q) => p - q)
@@ -115,19 +89,6 @@ describe('windmills in larger blocks', () => {
     }
   });
 });
-
-/** The line through a and b, from seam to seam on both sides. */
-function extendedTo(seams: readonly Segment[], a: Point, b: Point): Segment {
-  const middle = { x: (a.x + b.x) / 2, y: a.y };
-  const hits = seams.flatMap(({ a: p, b: q }) => {
-    const t = (a.y - p.y) / (q.y - p.y);
-    return t >= 0 && t <= 1 ? [p.x + t * (q.x - p.x)] : [];
-  });
-  return {
-    a: { x: Math.max(...hits.filter((x) => x < middle.x)), y: a.y },
-    b: { x: Math.min(...hits.filter((x) => x > middle.x)), y: a.y },
-  };
-}
 
 describe('corners', () => {
   const hexagon = Array.from({ length: 6 }, (_, i) => ({
@@ -219,7 +180,7 @@ describe('the smallest interlocked set, against trying every set', () => {
       const mill = windmill(3 + Math.floor(random() * 3), WHOLE, random);
       const y = mill.centre.y + mill.radius * (random() - 0.5);
       const across = random() * 3;
-      const middle = extendedTo(mill.seams, { x: mill.centre.x - 0.1, y }, { x: mill.centre.x + 0.1, y });
+      const middle = levelBetween(mill.seams, mill.centre.x, y);
       const outside: Segment[] = [
         { a: { x: 0, y }, b: middle.a },
         { a: middle.b, b: { x: SIZE, y } },

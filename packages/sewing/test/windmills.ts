@@ -102,6 +102,42 @@ export function cellsOf(columns: number, rows: number, size: number): { cells: C
   return { cells, lines };
 }
 
+/** Four cells with a windmill each, in whose middle is a smaller one: all their seams, and all eight. */
+export function nestedWindmills(
+  size: number,
+  random: () => number,
+): { segments: Segment[]; mills: Windmill[] } {
+  const { cells, lines } = cellsOf(2, 2, size);
+  const outer = cells.map((cell) => windmill(3 + Math.floor(random() * 4), cell, random));
+  // As wide as the square that fits into the circle that the seams touch.
+  const within = outer.map(({ centre: { x, y }, radius }) => {
+    const half = radius * Math.SQRT1_2;
+    return { left: x - half, right: x + half, top: y - half, bottom: y + half };
+  });
+  const inner = within.map((cell) => windmill(3 + Math.floor(random() * 4), cell, random));
+  // The inner windmill's seams end on a square of their own, two of whose sides run on to the outer windmill's seams.
+  const squares = within.flatMap(({ left, right, top, bottom }, i) => [
+    levelBetween(outer[i]!.seams, (left + right) / 2, top),
+    levelBetween(outer[i]!.seams, (left + right) / 2, bottom),
+    { a: { x: left, y: top }, b: { x: left, y: bottom } },
+    { a: { x: right, y: top }, b: { x: right, y: bottom } },
+  ]);
+  const mills = [...outer, ...inner];
+  return { segments: [...lines, ...mills.flatMap(({ seams }) => seams), ...squares], mills };
+}
+
+/** The level line through a point, from seam to seam on both sides. */
+export function levelBetween(seams: readonly Segment[], x: number, y: number): Segment {
+  const hits = seams.flatMap(({ a, b }) => {
+    const t = (y - a.y) / (b.y - a.y);
+    return t >= 0 && t <= 1 ? [a.x + t * (b.x - a.x)] : [];
+  });
+  return {
+    a: { x: Math.max(...hits.filter((hit) => hit < x)), y },
+    b: { x: Math.min(...hits.filter((hit) => hit > x)), y },
+  };
+}
+
 /** The patch at a point; an error when there is none. */
 export function patchAt({ patches }: Arrangement, p: Point): number {
   const patch = patches.find(({ polygon }) => contains(polygon, p) === 'inside');

@@ -1,0 +1,78 @@
+import type { Joinery } from '../assemble.ts';
+import type { Touching } from '../contact.ts';
+import { seamsOf } from '../diagnosis/seam-runs.ts';
+import type { Region } from '../region.ts';
+
+/**
+ * A seam of a region left open from the region's boundary inwards: it is sewn from where it ends at another seam up to half of
+ * the edge `tip`, and the rest is closed when what lies on both sides of it is there.
+ */
+export interface Slit {
+  readonly line: number;
+  /** The edge that is sewn half-way. */
+  readonly tip: number;
+  /** The edges left open altogether, from the tip outwards; one at least. */
+  readonly open: readonly number[];
+  /** The vertices of the open edges, from the tip outwards: the last is where the seam leaves the region. */
+  readonly vertices: readonly number[];
+}
+
+/**
+ * All ways of leaving one seam of a region open: seams that leave it at one end and end at another seam at the other, open up to
+ * each of their inner edges. (A seam that leaves it at both ends is a straight cut and needs no slit; one that leaves it at neither
+ * could not be closed.)
+ */
+export function slitsOf(touching: Touching, region: Region): Slit[] {
+  return seamsOf(touching, region).runs.flatMap(({ line, edges, vertices, blocked }) => {
+    if (blocked[0] === blocked[1]) return [];
+    const inwards = blocked[0] ? [...edges].reverse() : edges;
+    const places = blocked[0] ? [...vertices].reverse() : vertices;
+    return inwards.slice(1).map((tip, i) => ({
+      line,
+      tip,
+      open: inwards.slice(0, i + 1).reverse(),
+      vertices: places.slice(0, i + 2).reverse(),
+    }));
+  });
+}
+
+/** Of each seam's slits the one that is open farthest: what cannot be sewn with it cannot be sewn with the others. */
+export function deepest(slits: readonly Slit[]): Slit[] {
+  return slits.filter(
+    (slit, i) => slits[i + 1]?.line !== slit.line || slits[i + 1]!.open.length <= slit.open.length,
+  );
+}
+
+/** Who touches whom while some seams are open: across them nobody does, and their vertices lie on a boundary. */
+export function slitTouching(touching: Touching, slits: readonly Slit[]): Touching {
+  const open = new Set(slits.flatMap((slit) => slit.open));
+  const onSlit = new Set(slits.flatMap((slit) => slit.vertices));
+  return {
+    ...touching,
+    contacts: touching.contacts.map((contacts) =>
+      contacts.some(({ edge }) => open.has(edge)) ? contacts.filter(({ edge }) => !open.has(edge)) : contacts,
+    ),
+    around: touching.around.map((patches, vertex) =>
+      onSlit.has(vertex) && !patches.includes(-1) ? [...patches, -1] : patches,
+    ),
+  };
+}
+
+/** A block as the search sees it while some seams are open. */
+export function slitJoinery({ arrangement, touching, crossings }: Joinery, slits: readonly Slit[]): Joinery {
+  const onSlit = new Set(slits.flatMap((slit) => slit.vertices));
+  return {
+    arrangement,
+    touching: slitTouching(touching, slits),
+    // Round a vertex on an open seam the patches need not all be joined: it proves nothing.
+    crossings: crossings.filter(({ vertex }) => !onSlit.has(vertex)),
+  };
+}
+
+/** The pairs of patches that a slit keeps on different foundations: those on its two sides, half sewn or not at all. */
+export function pairsBeside({ arrangement }: Joinery, { tip, open }: Slit): (readonly [number, number])[] {
+  return [tip, ...open].map((edge) => {
+    const { left, right } = arrangement.edges[edge]!;
+    return [left, right] as const;
+  });
+}

@@ -1,0 +1,234 @@
+import { type Arrangement, arrange, drawingFromSegments } from '@seamwright/arrangement';
+import type { Point, Segment } from '@seamwright/geometry';
+import { describe, expect, it } from 'vitest';
+import type { Joinery } from '../src/assemble.ts';
+import { touching as touchingOf } from '../src/contact.ts';
+import { crossingsOf } from '../src/crossings.ts';
+import { planSewing, type ReplayedReport, replay, type SewingPlan, sewingReport } from '../src/index.ts';
+import { assembleWithPartialSeams } from '../src/partial/assemble-partial.ts';
+import { setInFindings } from '../src/partial/set-in.ts';
+import { writePartialPlan } from '../src/partial/write-partial.ts';
+import { NO_WILL } from '../src/will.ts';
+import { grownSeams } from './grown-seams.ts';
+import { knownDrawings } from './read-drawings.ts';
+import { cellsOf, nestedWindmills, randomFrom, windmill } from './windmills.ts';
+
+const SIZE = 12;
+const SQUARE: readonly Point[] = [
+  { x: 0, y: 0 },
+  { x: SIZE, y: 0 },
+  { x: SIZE, y: SIZE },
+  { x: 0, y: SIZE },
+];
+const WHOLE = { left: 0, top: 0, right: SIZE, bottom: SIZE };
+
+function arranged(segments: readonly Segment[], outline: readonly Point[] = SQUARE): Arrangement {
+  const result = arrange(drawingFromSegments(outline, segments));
+  if (!result.ok) throw new Error(result.problem.what);
+  return result.value;
+}
+
+/** The plan with partial seams; null where they do not suffice. */
+function partialPlan(arrangement: Arrangement): SewingPlan | null {
+  const touching = touchingOf(arrangement);
+  const joinery: Joinery = { arrangement, touching, crossings: crossingsOf(arrangement) };
+  const made = assembleWithPartialSeams(
+    joinery,
+    arrangement.patches.map(({ index }) => index),
+  );
+  if (made === null) return null;
+  const { sections, joins, stuck } = writePartialPlan(joinery, made, NO_WILL, new Map());
+  expect(stuck).toEqual([]);
+  return { ...planSewing(arrangement, { effort: 0 }), verdict: 'partial seams', sections, joins, unheld: [] };
+}
+
+/** The report, with what each partial join leaves open. */
+function reported(arrangement: Arrangement, plan: SewingPlan): ReplayedReport {
+  const report = sewingReport(arrangement, plan);
+  const minX = Math.min(...arrangement.outline.map(({ x }) => x));
+  const minY = Math.min(...arrangement.outline.map(({ y }) => y));
+  const pair = ({ x, y }: Point) => [x - minX, y - minY] as const;
+  const joins = report.joins.map((join, i) => {
+    const { open } = plan.joins[i]!;
+    if (open === undefined) return join;
+    const { seam, closedAfter } = open;
+    return { ...join, open: { seam: [pair(seam.a), pair(seam.b)] as const, closedAfter } };
+  });
+  return { ...report, joins };
+}
+
+const partialJoins = ({ joins }: SewingPlan) => joins.filter(({ partial }) => partial);
+
+const cycleOfFive = () => {
+  const { outline, segments } = knownDrawings().find(({ name }) => name === 'cycle-of-five')!;
+  return arranged(segments, outline);
+};
+
+describe('partial seams', () => {
+  it('sew four oblongs round a square: one seam half-way, round, and closed last', () => {
+    const arrangement = cycleOfFive();
+    const plan = partialPlan(arrangement)!;
+    expect(plan.sections).toHaveLength(5);
+    expect(plan.joins.map(({ partial }) => partial)).toEqual([true, false, false, false]);
+    expect(plan.joins[0]!.open!.closedAfter).toBe(3);
+    expect(replay(reported(arrangement, plan))).toEqual([]);
+  });
+
+  it('sew every one of 500 windmills in larger blocks, with one', () => {
+    for (let seed = 1; seed <= 500; seed += 1) {
+      const random = randomFrom(seed);
+      const k = 3 + Math.floor(random() * 4);
+      const { cells, lines } = cellsOf(1 + Math.floor(random() * 3), 1 + Math.floor(random() * 3), SIZE);
+      const cell = cells[Math.floor(random() * cells.length)]!;
+      const arrangement = arranged([...lines, ...windmill(k, cell, random).seams]);
+      const plan = partialPlan(arrangement);
+      expect(plan, `seed ${seed}`).not.toBeNull();
+      expect(partialJoins(plan!), `seed ${seed}`).toHaveLength(1);
+      expect(replay(reported(arrangement, plan!)), `seed ${seed}`).toEqual([]);
+    }
+  });
+
+  it('sew windmills side by side and one inside the other, with one for each', () => {
+    for (let seed = 1; seed <= 40; seed += 1) {
+      const { segments, mills } = nestedWindmills(SIZE, randomFrom(1000 + seed));
+      const arrangement = arranged(segments);
+      const plan = partialPlan(arrangement);
+      expect(plan, `seed ${seed}`).not.toBeNull();
+      expect(partialJoins(plan!), `seed ${seed}`).toHaveLength(mills.length);
+      expect(replay(reported(arrangement, plan!)), `seed ${seed}`).toEqual([]);
+    }
+  });
+
+  it('sew whatever seams stop at each other in T-junctions only', () => {
+    const seen = { none: 0, one: 0, more: 0 };
+    for (let seed = 1; seed <= 400; seed += 1) {
+      const random = randomFrom(seed);
+      const arrangement = arranged(grownSeams(3 + Math.floor(random() * 18), WHOLE, random));
+      const plan = partialPlan(arrangement);
+      expect(plan, `seed ${seed}`).not.toBeNull();
+      const { length } = partialJoins(plan!);
+      seen[length === 0 ? 'none' : length === 1 ? 'one' : 'more'] += 1;
+      const straight = planSewing(arrangement, { effort: 0 }).verdict !== 'not sewable';
+      expect(length === 0, `seed ${seed}`).toBe(straight);
+      expect(replay(reported(arrangement, plan!)), `seed ${seed}`).toEqual([]);
+    }
+    expect(Math.min(seen.none, seen.one, seen.more)).toBeGreaterThan(50);
+  });
+});
+
+describe('seams that would have to be set in', () => {
+  const l = (x1: number, y1: number, x2: number, y2: number) => ({
+    a: { x: x1, y: y1 },
+    b: { x: x2, y: y2 },
+  });
+  const all = (arrangement: Arrangement) => arrangement.patches.map(({ index }) => index);
+  const hexagon = Array.from({ length: 6 }, (_, i) => ({
+    x: 3 * Math.cos((i * Math.PI) / 3),
+    y: 3 * Math.sin((i * Math.PI) / 3),
+  }));
+  const drawings: Record<string, Arrangement> = {
+    'three diamonds in a hexagon': arranged(
+      [0, 2, 4].map((i) => ({ a: { x: 0, y: 0 }, b: hexagon[i]! })),
+      hexagon,
+    ),
+    'a mitred attic window': arranged([l(3, 0, 3, 9), l(3, 9, 12, 9), l(3, 9, 0, 12)]),
+    'a patch let into the corner of another': arranged([l(4, 0, 4, 4), l(4, 4, 0, 4)]),
+  };
+
+  for (const [name, arrangement] of Object.entries(drawings)) {
+    it(`are named, not sewn: ${name}`, () => {
+      expect(partialPlan(arrangement)).toBeNull();
+      const findings = setInFindings(arrangement, touchingOf(arrangement), all(arrangement));
+      expect(findings.map(({ kind, at }) => [kind, at.length])).toEqual([['set-in-seam', 1]]);
+    });
+  }
+
+  it('are not named where partial seams do', () => {
+    const arrangement = cycleOfFive();
+    expect(setInFindings(arrangement, touchingOf(arrangement), all(arrangement))).toEqual([]);
+  });
+
+  it('are named beside windmills that partial seams would sew', () => {
+    const segments = windmill(4, { left: 0, top: 0, right: SIZE, bottom: 6 }, randomFrom(5)).seams;
+    const arrangement = arranged([...segments, l(0, 6, 12, 6), l(4, 6, 4, 9), l(4, 9, 0, 9)]);
+    expect(partialPlan(arrangement)).toBeNull();
+    const findings = setInFindings(arrangement, touchingOf(arrangement), all(arrangement));
+    expect(findings.map(({ at }) => at)).toEqual([[{ x: 4, y: 9 }]]);
+  });
+});
+
+describe('the checker finds what is wrong with partial seams', () => {
+  const arrangement = cycleOfFive();
+  const report = reported(arrangement, partialPlan(arrangement)!);
+  type Joins = {
+    -readonly [K in keyof ReplayedReport['joins'][number]]: ReplayedReport['joins'][number][K];
+  }[];
+  const changed = (change: (joins: Joins) => unknown) => {
+    const joins = structuredClone(report.joins) as Joins;
+    change(joins);
+    return replay({ ...report, joins });
+  };
+  const first = report.joins[0]!;
+  const { seam, closedAfter } = first.open!;
+
+  it('nothing wrong with the report as it is', () => {
+    expect(replay(report)).toEqual([]);
+  });
+
+  it('a seam closed before all is there, or never', () => {
+    for (const early of [0, 1, 2, 4, -1]) {
+      const faults = changed((joins) => {
+        joins[0]!.open = { seam, closedAfter: early };
+      });
+      expect(faults, `after ${early}`).not.toEqual([]);
+    }
+    expect(closedAfter).toBe(3);
+  });
+
+  it('an open stretch that starts at the seam’s end, stops short, goes elsewhere, or is not told', () => {
+    const [from, to] = seam;
+    const part = [(from[0] + to[0]) / 2, (from[1] + to[1]) / 2] as const;
+    const aside = [to[0] + (to[1] - from[1]) / 4, to[1] + (to[0] - from[0]) / 4] as const;
+    for (const other of [
+      [first.seam[1], to],
+      [first.seam[0], to],
+      [from, part],
+      [from, aside],
+      [to, from],
+    ] as const) {
+      const faults = changed((joins) => {
+        joins[0]!.open = { seam: other, closedAfter };
+      });
+      expect(faults).not.toEqual([]);
+    }
+    expect(
+      changed((joins) => {
+        delete joins[0]!.open;
+      }),
+    ).not.toEqual([]);
+    expect(
+      changed((joins) => {
+        joins[0]!.partial = false;
+      }),
+    ).not.toEqual([]);
+  });
+
+  it('a foundation that holds both sides of an open seam', () => {
+    const both = report.joins.at(-1)!.units;
+    const letters = report.foundations.map(({ letter }) => letter);
+    const pairs = letters.flatMap((a, i) => letters.slice(i + 1).map((b) => [a, b] as const));
+    expect(both.some((unit) => letters.includes(unit))).toBe(true);
+    // The two oblongs that the open seam lies between, put on one foundation.
+    const faults = pairs.map(([a, b]) => {
+      const rename = (name: string) => (name === `${b}1` ? `${a}2` : name);
+      return replay({
+        ...report,
+        pieces: report.pieces.map((piece) => ({ ...piece, name: rename(piece.name) })),
+        foundations: report.foundations
+          .filter(({ letter }) => letter !== b)
+          .map(({ letter, order }) => ({ letter, order: letter === a ? [...order, `${a}2`] : order })),
+      });
+    });
+    expect(faults.flat().filter((fault) => fault.includes('lies across an open seam'))).toHaveLength(2);
+  });
+});
