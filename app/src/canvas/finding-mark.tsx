@@ -1,4 +1,5 @@
 import type { Finding } from '@seamwright/arrangement';
+import type { Point } from '@seamwright/geometry';
 import 'konva/lib/shapes/Line.js';
 import 'konva/lib/shapes/Text.js';
 import { memo } from 'react';
@@ -29,12 +30,20 @@ const TRIANGLE = [
   { x: -13, y: 10 },
 ];
 
+/** Where its sign stands: a ring of seams has one, in its middle, so that the ends of the seams are seen. */
+function placesOf({ at, ring }: Finding): readonly Point[] {
+  if (ring === undefined || at.length === 0) return at;
+  const mean = (coordinate: (point: Point) => number) =>
+    at.reduce((sum, point) => sum + coordinate(point), 0) / at.length;
+  return [{ x: mean(({ x }) => x), y: mean(({ y }) => y) }];
+}
+
 /** A finding's sign and number at each of its places, the same size at every zoom. */
 export const FindingMark = memo(function FindingMark({ finding, number, place = inFront }: FindingMarkProps) {
   const theme = useTheme();
   const scale = useScale();
   const error = finding.severity === 'error';
-  return finding.at.map((point, index) => {
+  return placesOf(finding).map((point, index) => {
     const at = place(point);
     return (
       // biome-ignore lint/suspicious/noArrayIndexKey: places have no name of their own

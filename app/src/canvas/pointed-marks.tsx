@@ -1,4 +1,4 @@
-import type { Segment } from '@seamwright/geometry';
+import { midpoint, type Point, type Segment } from '@seamwright/geometry';
 import { useMemo } from 'react';
 import { type Pointed, pointedNow, usePointed } from '../store/pointed.ts';
 import type { Study } from '../study/study.ts';
@@ -11,7 +11,10 @@ interface PointedMarksProps {
   readonly place: Place;
 }
 
-/** What a list beside the canvas is at: rings round patches, seams made heavy, lines that would be added dashed. */
+/**
+ * What a list beside the canvas is at: rings round patches, seams made heavy, lines that would be added dashed, those that
+ * would be taken away crossed out.
+ */
 export function PointedMarks({ study, place }: PointedMarksProps) {
   const look = useLook(place);
   const pointed = usePointed(pointedNow);
@@ -26,10 +29,12 @@ const SEAM = 6;
 const ADDED = 3;
 /** Light on either side of a line, so that it stands out from hatching and seams. */
 const CASING = 3;
+/** Half the width of the cross on a line that would be taken away. */
+const CROSS = 8;
 const DASHES: readonly number[] = [9, 6];
 
 function paintPointed(pointed: Pointed | null, { arrangement }: Study, look: Look): Paint {
-  const { patches = [], seams = [], added = [] } = pointed ?? {};
+  const { patches = [], seams = [], added = [], removed = [] } = pointed ?? {};
   const { theme, scale, place } = look;
   return (context) => {
     if (pointed === null) return;
@@ -45,6 +50,11 @@ function paintPointed(pointed: Pointed | null, { arrangement }: Study, look: Loo
     addSegments(context, seams, place);
     stroke(context, theme.sheet, (SEAM + CASING) / scale);
     stroke(context, theme.accent, SEAM / scale);
+    context.beginPath();
+    addSegments(context, removed, place);
+    for (const { a, b } of removed) addCross(context, place(midpoint(a, b)), CROSS / scale);
+    stroke(context, theme.sheet, (ADDED + 2 * CASING) / scale);
+    stroke(context, theme.wrong, ADDED / scale);
     context.beginPath();
     addSegments(context, added, place);
     stroke(context, theme.sheet, (ADDED + 2 * CASING) / scale);
@@ -68,4 +78,11 @@ function addSegments(context: CanvasRenderingContext2D, segments: readonly Segme
     context.moveTo(a.x, a.y);
     context.lineTo(b.x, b.y);
   }
+}
+
+function addCross(context: CanvasRenderingContext2D, { x, y }: Point, size: number): void {
+  context.moveTo(x - size, y - size);
+  context.lineTo(x + size, y + size);
+  context.moveTo(x - size, y + size);
+  context.lineTo(x + size, y - size);
 }

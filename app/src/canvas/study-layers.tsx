@@ -13,6 +13,7 @@ import {
 } from './paint-patches.ts';
 import { Painting } from './painting.tsx';
 import { PointedMarks } from './pointed-marks.tsx';
+import { RingMarks } from './ring-marks.tsx';
 import { useLook } from './use-look.ts';
 
 interface StudyProps {
@@ -85,6 +86,7 @@ const only = (study: Study, patches: NonNullable<Study['arrangement']>['patches'
 export function FindingMarks({ study, place = inFront }: StudyProps) {
   return (
     <>
+      <RingMarks study={study} place={place} />
       <PointedMarks study={study} place={place} />
       {study.findings.map((finding, index) => (
         <FindingMark

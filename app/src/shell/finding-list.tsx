@@ -1,43 +1,116 @@
-import type { Finding, Repair } from '@seamwright/arrangement';
-import { change } from '../store/changes.ts';
-import { applyRepair } from '../store/repairs.ts';
+import type { Drawing, Finding, Repair } from '@seamwright/arrangement';
+import { useMemo, useRef } from 'react';
+import { type Pointed, usePointed } from '../store/pointed.ts';
+import { applyRepair, changesOf } from '../store/repairs.ts';
 import { useWork } from '../store/work.ts';
-import { Button } from '../ui/button.tsx';
 import { FindingSign } from '../ui/finding-sign.tsx';
+import { rove } from '../ui/roving.ts';
+import { usePointing } from '../ui/use-pointing.ts';
 import styles from './finding-list.module.css';
+import { priceWords } from './price-words.ts';
 
-/** The findings with the signs and numbers that they have on the canvas, and their repairs ready to apply. */
+/**
+ * The findings with the signs and numbers that they have on the canvas, and their repairs ready to apply, best first. One
+ * stop of the Tab key; arrows go through findings and repairs, and the canvas shows the one that is come to.
+ */
 export function FindingList() {
   const findings = useWork((work) => work.study?.findings);
-  if (findings === undefined || findings.length === 0) return null;
+  const drawing = useWork((work) => work.study?.drawing);
+  const list = useRef<HTMLOListElement>(null);
+  if (findings === undefined || findings.length === 0 || drawing === undefined) return null;
   return (
-    <ol className={styles.list} aria-label="Findings">
+    <ol ref={list} tabIndex={-1} className={styles.list} aria-label="Findings" onKeyDown={rove}>
       {findings.map((finding, index) => (
-        // biome-ignore lint/suspicious/noArrayIndexKey: a finding is known by its number
-        <FindingLine key={index} finding={finding} number={index + 1} />
+        <FindingLine
+          // biome-ignore lint/suspicious/noArrayIndexKey: a finding is known by its number
+          key={index}
+          finding={finding}
+          index={index}
+          drawing={drawing}
+          // The button that was pressed goes away with its finding: the focus stays in the list.
+          repaired={() => list.current?.focus()}
+        />
       ))}
     </ol>
   );
 }
 
-function FindingLine({ finding, number }: { readonly finding: Finding; readonly number: number }) {
+interface FindingLineProps {
+  readonly finding: Finding;
+  readonly index: number;
+  /** The drawing that the finding is about. */
+  readonly drawing: Drawing;
+  readonly repaired: () => void;
+}
+
+function FindingLine({ finding, index, drawing, repaired }: FindingLineProps) {
+  const { severity, message, repairs, patches = [], ring } = finding;
+  const what: Pointed = { of: drawing, finding: index, ...(ring === undefined ? { patches } : {}) };
+  const pointing = usePointing(what);
+  const number = index + 1;
+  const words = `finding-${number}`;
   return (
     <li className={styles.line}>
-      <FindingSign severity={finding.severity} number={number} />
-      <div className={styles.words}>
-        <p>{finding.message}</p>
-        {finding.repairs.map((repair) => (
-          <RepairButton key={repair.message} repair={repair} />
-        ))}
-      </div>
+      <button
+        type="button"
+        data-stop
+        tabIndex={index === 0 ? 0 : -1}
+        className={styles.finding}
+        {...pointing}
+        // Where a press gives no focus, it shows all the same.
+        onClick={() => usePointed.setState({ focused: what })}
+      >
+        <FindingSign severity={severity} number={number} />
+        <span id={words}>{message}</span>
+      </button>
+      {repairs.length > 0 && (
+        <ul className={styles.repairs} aria-label={`Repairs of finding ${number}`}>
+          {repairs.map((repair, place) => (
+            <RepairLine
+              // biome-ignore lint/suspicious/noArrayIndexKey: two may read alike
+              key={place}
+              repair={repair}
+              best={place === 0 && repairs.length > 1}
+              index={index}
+              drawing={drawing}
+              repaired={repaired}
+            />
+          ))}
+        </ul>
+      )}
     </li>
   );
 }
 
-function RepairButton({ repair }: { readonly repair: Repair }) {
+interface RepairLineProps extends Pick<FindingLineProps, 'index' | 'drawing' | 'repaired'> {
+  readonly repair: Repair;
+  readonly best: boolean;
+}
+
+/** One repair: shown dashed on the canvas while it is pointed at, done when it is pressed. */
+function RepairLine({ repair, best, index, drawing, repaired }: RepairLineProps) {
+  const unit = useWork((work) => work.history.present.unit);
+  const changes = useMemo(() => changesOf(drawing, repair), [drawing, repair]);
+  const pointing = usePointing({ of: drawing, finding: index, ...changes });
   return (
-    <Button onClick={() => change('Repair', (drawing) => applyRepair(drawing, repair))}>
-      {repair.message}
-    </Button>
+    <li>
+      <button
+        type="button"
+        data-stop
+        tabIndex={-1}
+        className={styles.repair}
+        {...pointing}
+        onClick={() => {
+          applyRepair(drawing, repair);
+          repaired();
+        }}
+      >
+        <span className={styles.what}>
+          {repair.message}
+          {best && <span className={styles.best}>best</span>}
+        </span>
+        {repair.price !== undefined && <span className={styles.price}>{priceWords(repair.price, unit)}</span>}
+      </button>
+    </li>
   );
 }

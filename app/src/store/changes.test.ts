@@ -8,7 +8,7 @@ import { change, changeBlock, endStep, holdInHand, redo, showIn, undo } from './
 import { freshPattern } from './fresh.ts';
 import { useNotices } from './notices.ts';
 import { openBlock } from './places.ts';
-import { applyRepair } from './repairs.ts';
+import { repairedDrawing } from './repairs.ts';
 import { currentBlock, currentDrawing, useWork } from './work.ts';
 
 beforeEach(() => {
@@ -111,7 +111,7 @@ test('a repair is applied whole or not at all', () => {
     { x: 2, y: 2 },
     { x: 2, y: 2 },
   ] as const;
-  const repaired = applyRepair(drawing, { message: '', splits: [good] });
+  const repaired = repairedDrawing(drawing, { message: '', splits: [good] });
   expect(repaired.ok && repaired.value.splits).toHaveLength(1);
-  expect(applyRepair(drawing, { message: '', splits: [good, nowhere] }).ok).toBe(false);
+  expect(repairedDrawing(drawing, { message: '', splits: [good, nowhere] }).ok).toBe(false);
 });

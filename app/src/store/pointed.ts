@@ -12,6 +12,8 @@ export interface Pointed {
   readonly seams?: readonly Segment[];
   /** Lines that would be added. */
   readonly added?: readonly Segment[];
+  /** Lines that would be taken away. */
+  readonly removed?: readonly Segment[];
   /** A finding by its place in the study's list. */
   readonly finding?: number;
 }

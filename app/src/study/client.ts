@@ -1,7 +1,9 @@
+import type { Finding, Repair } from '@seamwright/arrangement';
 import type { AlternativeName, SewingPlan } from '@seamwright/sewing';
 import { amendPattern } from '../store/changes.ts';
 import { warn } from '../store/notices.ts';
 import { currentBlock, currentDrawing, currentWishes, useWork, type Work } from '../store/work.ts';
+import { findingsToMend, withRepairs } from './mending.ts';
 import { dropSlowQuestion, quickAnswer } from './quick.ts';
 import { refine, stopRefining } from './refining.ts';
 import type { Study } from './study.ts';
@@ -95,30 +97,53 @@ function takeKnownPlan(): boolean {
   return true;
 }
 
-/** Looks for the plans that are not known yet, the chosen one first. */
+/** Looks for the plans that are not known yet, the chosen one first, and then for the repairs of what it finds. */
 async function refineNow(): Promise<void> {
   const { study } = useWork.getState();
   if (study === null || study.stale || study.plan === null) return;
   const { drawing, records, wishes } = study;
   const missing = stillToPlan(study);
-  if (missing.length === 0) return;
+  const [first, ...others] = missing;
+  const chosen = first === wishes.choice ? first : undefined;
+  if (missing.length === 0 && findingsToMend(study).length === 0) return;
   try {
-    await refine({ drawing, records, wishes }, missing, (name, plan) => take(study, name, plan));
+    await refine({ drawing, records, wishes }, async (ask) => {
+      const plan = async (name: AlternativeName) =>
+        takePlan(study, name, await ask((worker) => worker.plan(name)));
+      if (chosen !== undefined) await plan(chosen);
+      const now = useWork.getState().study;
+      for (const finding of now === null ? [] : findingsToMend(now)) {
+        takeRepairs(study, finding, await ask((worker) => worker.repairs(finding)));
+      }
+      for (const name of chosen === undefined ? missing : others) await plan(name);
+    });
   } catch (error) {
     giveUp(error);
   }
 }
 
-/** Takes in one plan of those asked for; an answer about what has changed since is let go. */
-function take(asked: Study, name: AlternativeName, plan: SewingPlan): void {
+/** The study, if it is still about what was asked. */
+function stillAbout(asked: Study): Study | null {
   const { study } = useWork.getState();
-  if (study === null || study.stale || study.drawing !== asked.drawing || study.wishes !== asked.wishes)
-    return;
+  const same =
+    study !== null && !study.stale && study.drawing === asked.drawing && study.wishes === asked.wishes;
+  return same ? study : null;
+}
+
+/** Takes in one plan of those asked for; an answer about what has changed since is let go. */
+function takePlan(asked: Study, name: AlternativeName, plan: SewingPlan): void {
+  const study = stillAbout(asked);
+  if (study === null) return;
   const ways = { ...study.ways, [name]: plan };
   const chosen = name === study.wishes.choice;
   useWork.setState({
     study: chosen ? { ...withPlan(study, plan, study.wishes), ways, refined: true } : { ...study, ways },
   });
+}
+
+function takeRepairs(asked: Study, finding: Finding, repairs: readonly Repair[]): void {
+  const study = stillAbout(asked);
+  if (study !== null) useWork.setState({ study: withRepairs(study, finding, repairs) });
 }
 
 function upToDate(work: Work): boolean {

@@ -1,26 +1,24 @@
-import type { AlternativeName, SewingPlan } from '@seamwright/sewing';
 import { type Computing, Ended, startComputing } from './computing.ts';
 import type { StudyQuestion } from './study.ts';
 
 let worker: Computing | null = null;
 let busy = false;
 
+/** Asks the refining worker about a drawing; rejects with {@link Ended} when it is stopped meanwhile. */
+export type Asking = Computing['ask'];
+
 /**
- * Looks for the best plans, one name after the other, and gives each to `found`. What was being refined before is
- * dropped; so is this when {@link stopRefining} is called.
+ * Lets `work` ask about a drawing, one question after the other, for as long as nobody calls {@link stopRefining}. What
+ * was being refined before is dropped.
  */
-export async function refine(
-  question: StudyQuestion,
-  names: readonly AlternativeName[],
-  found: (name: AlternativeName, plan: SewingPlan) => void,
-): Promise<void> {
+export async function refine(question: StudyQuestion, work: (ask: Asking) => Promise<void>): Promise<void> {
   stopRefining();
   worker ??= startComputing();
   const { ask } = worker;
   busy = true;
   try {
     await ask((asked) => asked.begin(question));
-    for (const name of names) found(name, await ask((asked) => asked.plan(name)));
+    await work(ask);
     busy = false;
   } catch (error) {
     // Ended: a newer question has begun, with a worker of its own.

@@ -37,6 +37,8 @@ export interface Study extends StudyAnswer {
   readonly ways: Ways;
   /** The arrangement's findings, then the plan's; their number on the screen is their place here + 1. */
   readonly findings: readonly Finding[];
+  /** Of the findings: those whose repairs have been looked for. Where there are none, there may be some yet. */
+  readonly mended: ReadonlySet<Finding>;
   /** By patch index: `A1`; `?` where no foundation holds it. */
   readonly names: readonly string[];
   /** By patch index: index of its section in the plan; -1 where none. */

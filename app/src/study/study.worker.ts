@@ -1,4 +1,4 @@
-import { type Arrangement, arrange, carryPatches } from '@seamwright/arrangement';
+import { type Arrangement, arrange, carryPatches, type Finding, type Repair } from '@seamwright/arrangement';
 import type { Result } from '@seamwright/geometry';
 import {
   type FoundationJob,
@@ -8,7 +8,7 @@ import {
   writePdf,
 } from '@seamwright/pages';
 import { resolvePins } from '@seamwright/pattern';
-import { type AlternativeName, planAlternative, type SewingPlan } from '@seamwright/sewing';
+import { type AlternativeName, planAlternative, repairsFor, type SewingPlan } from '@seamwright/sewing';
 import { expose, transfer } from 'comlink';
 import { tooManyPatches } from './limits.ts';
 import type { StudyAnswer, StudyQuestion } from './study.ts';
@@ -48,6 +48,12 @@ const worker = {
   plan(name: AlternativeName): SewingPlan {
     const { question, arrangement } = subject!;
     return planned(question, arrangement, name);
+  },
+
+  /** The repairs of one finding of what was begun with, each proved by solving again; best first. */
+  repairs(finding: Finding): readonly Repair[] {
+    const { question, arrangement } = subject!;
+    return repairsFor(question.drawing, arrangement, finding);
   },
 
   layOut(job: FoundationJob): Result<PagePlan> {

@@ -1,6 +1,7 @@
 import type { Drawing } from '@seamwright/arrangement';
 import { type PinRecord, resolvePins, type SewingWishes } from '@seamwright/pattern';
 import type { SewingPlan } from '@seamwright/sewing';
+import { keepingRepairs } from './mending.ts';
 import type { Study, StudyAnswer } from './study.ts';
 
 /** Of what the answer is. */
@@ -16,6 +17,8 @@ export function toStudy(answer: StudyAnswer, subject: Subject): Study {
     ...answer,
     ...subject,
     ...derived(answer, subject.wishes),
+    findings: findingsOf(answer),
+    mended: new Set(),
     stale: false,
     refined: answer.plan === null,
     ways: {},
@@ -28,12 +31,18 @@ export const withPlan = (study: Study, plan: SewingPlan, wishes: SewingWishes): 
   plan,
   wishes,
   ...derived({ ...study, plan }, wishes),
+  ...keepingRepairs(findingsOf({ ...study, plan }), study),
 });
+
+const findingsOf = ({ arrangement, plan }: StudyAnswer): Study['findings'] => [
+  ...(arrangement?.findings ?? []),
+  ...(plan?.findings ?? []),
+];
 
 function derived(
   { arrangement, plan, records }: StudyAnswer,
   { pins }: SewingWishes,
-): Pick<Study, 'findings' | 'names' | 'sectionOf' | 'clashing' | 'lost'> {
+): Pick<Study, 'names' | 'sectionOf' | 'clashing' | 'lost'> {
   const count = arrangement?.patches.length ?? 0;
   const names = new Array<string>(count).fill('?');
   const sectionOf = new Array<number>(count).fill(-1);
@@ -44,7 +53,6 @@ function derived(
     }
   }
   return {
-    findings: [...(arrangement?.findings ?? []), ...(plan?.findings ?? [])],
     names,
     sectionOf,
     clashing: clashing(pins, records, plan),

@@ -31,7 +31,13 @@ export function InHand({ study }: { readonly study: Study }) {
       run: () => document.querySelector<HTMLElement>(`#${BAR} button`)?.focus(),
       when: () => useWork.getState().selection.patches.length > 0,
     },
-    { keys: 'Escape', does: 'Let go of what is in hand', run: selectNothing },
+    {
+      keys: 'Escape',
+      does: 'Let go of what is in hand',
+      run: selectNothing,
+      // An open panel is what Escape closes first.
+      when: () => document.querySelector(':popover-open') === null,
+    },
   ]);
   const sewable = patches.every((patch) => study.sectionOf[patch]! >= 0);
   if (patches.length === 0 || !sewable) return null;
