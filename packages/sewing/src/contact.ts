@@ -40,22 +40,23 @@ export interface AlongLine {
 }
 
 export function touching(arrangement: Arrangement): Touching {
-  const { patches, edges, vertices } = arrangement;
-  const around: Set<number>[] = vertices.map(() => new Set());
-  for (const { from, to, left, right } of edges) {
-    for (const v of [from, to]) around[v]!.add(left).add(right);
-  }
+  const { patches, edges, lines } = arrangement;
   const linesOf: number[][] = [];
+  // For each line, its number among those of the patch that is looked at.
+  const slotOf = new Int32Array(lines.length).fill(-1);
   const contacts = patches.map(({ index, border }) => {
-    const lines: number[] = [];
-    linesOf.push(lines);
-    return border.flatMap((edge): Contact[] => {
+    const own: number[] = [];
+    const shared: Contact[] = [];
+    for (const edge of border) {
       const neighbour = across(arrangement, edge, index);
-      if (neighbour < 0) return [];
+      if (neighbour < 0) continue;
       const { line } = edges[edge]!;
-      if (!lines.includes(line)) lines.push(line);
-      return [{ edge, line, neighbour, slot: lines.indexOf(line) }];
-    });
+      if (slotOf[line] === -1) slotOf[line] = own.push(line) - 1;
+      shared.push({ edge, line, neighbour, slot: slotOf[line]! });
+    }
+    for (const line of own) slotOf[line] = -1;
+    linesOf.push(own);
+    return shared;
   });
   const alongLines = sortedAlongLines(arrangement);
   const rankOf = edges.map(() => 0);
@@ -68,7 +69,7 @@ export function touching(arrangement: Arrangement): Touching {
     rankOf,
     contacts,
     linesOf,
-    around: around.map((set) => [...set]),
+    around: patchesRound(arrangement),
     sharedVertex: (e, f) => {
       const { from, to } = edges[e]!;
       const other = edges[f]!;
@@ -76,6 +77,19 @@ export function touching(arrangement: Arrangement): Touching {
       return to === other.from || to === other.to ? to : -1;
     },
   };
+}
+
+/** For each vertex, the patches round it, each once; -1 stands for the outside. */
+export function patchesRound({ vertices, edges }: Arrangement): number[][] {
+  const around: number[][] = vertices.map(() => []);
+  for (const { from, to, left, right } of edges) {
+    for (const vertex of [from, to]) {
+      const patches = around[vertex]!;
+      if (!patches.includes(left)) patches.push(left);
+      if (!patches.includes(right)) patches.push(right);
+    }
+  }
+  return around;
 }
 
 function sortedAlongLines({ edges, lines, vertices }: Arrangement): AlongLine[] {

@@ -1,5 +1,5 @@
 import type { Touching } from './contact.ts';
-import { maskOf, type Region } from './region.ts';
+import { type Region, withMask } from './region.ts';
 import { mayCut, type Will } from './will.ts';
 
 /** A stretch of one line right across a region, from its boundary to its boundary. */
@@ -22,19 +22,23 @@ export interface Cut {
  * others. (Two connected parts that touched along two separate stretches would enclose something that is in neither;
  * and a stretch that ends inside the region leaves a way round its end.)
  */
-export function runsAcross(touching: Touching, region: Region, mask: Uint8Array): Run[] {
-  const ranks: number[] = [];
+export function runsAcross(touching: Touching, region: Region): Run[] {
+  return withMask(touching, region, (mask) => runsOf(touching, region, mask));
+}
+
+function runsOf(touching: Touching, region: Region, mask: Uint8Array): Run[] {
+  const inner: number[] = [];
   for (const p of region) {
     for (const { edge, neighbour } of touching.contacts[p]!) {
-      if (p < neighbour && mask[neighbour] === 1) ranks.push(touching.rankOf[edge]!);
+      if (p < neighbour && mask[neighbour] === 1) inner.push(touching.rankOf[edge]!);
     }
   }
-  ranks.sort((r, s) => r - s);
+  const ranks = Int32Array.from(inner).sort();
   const onBoundary = (vertex: number) => touching.around[vertex]!.some((p) => p < 0 || mask[p] === 0);
 
   const runs: Run[] = [];
   let edges: number[] = [];
-  let inner: number[] = [];
+  let passed: number[] = [];
   let before = -1;
   for (const rank of ranks) {
     const { edge, line, start, end } = touching.alongLines[rank]!;
@@ -42,58 +46,57 @@ export function runsAcross(touching: Touching, region: Region, mask: Uint8Array)
     const goesOn =
       edges.length > 0 && before === rank - 1 && previous?.line === line && previous.end === start;
     if (goesOn) {
-      inner.push(start);
+      passed.push(start);
     } else {
       edges = [];
-      inner = [];
+      passed = [];
     }
     before = rank;
     if (edges.length === 0 && !onBoundary(start)) continue;
     edges.push(edge);
     if (!onBoundary(end)) continue;
-    runs.push({ line, edges, inner });
+    runs.push({ line, edges, inner: passed });
     edges = [];
-    inner = [];
+    passed = [];
   }
   return runs;
 }
 
 /** The two parts that a run leaves of a region; null when it leaves one (in a region with a hole). */
-function partsBeside(
-  touching: Touching,
-  region: Region,
-  mask: Uint8Array,
-  { edges }: Run,
-): readonly [Region, Region] | null {
+function partsBeside(touching: Touching, region: Region, { edges }: Run): readonly [Region, Region] | null {
   const cut = new Set(edges);
   const [first] = edges;
   const beside = region.filter((p) => touching.contacts[p]!.some(({ edge }) => edge === first));
-  const inPart = new Uint8Array(touching.count);
-  const open = [beside[0]!];
-  inPart[beside[0]!] = 1;
-  for (let patch = open.pop(); patch !== undefined; patch = open.pop()) {
-    for (const { edge, neighbour } of touching.contacts[patch]!) {
-      if (mask[neighbour] === 0 || inPart[neighbour] === 1 || cut.has(edge)) continue;
-      inPart[neighbour] = 1;
-      open.push(neighbour);
+  return withMask(touching, region, (left) => {
+    const open = [beside[0]!];
+    left[beside[0]!] = 0;
+    for (let patch = open.pop(); patch !== undefined; patch = open.pop()) {
+      for (const { edge, neighbour } of touching.contacts[patch]!) {
+        if (left[neighbour] === 0 || cut.has(edge)) continue;
+        left[neighbour] = 0;
+        open.push(neighbour);
+      }
     }
-  }
-  if (inPart[beside[1]!] === 1) return null;
-  return [region.filter((p) => inPart[p] === 1), region.filter((p) => inPart[p] === 0)];
+    if (left[beside[1]!] === 0) return null;
+    return [region.filter((p) => left[p] === 0), region.filter((p) => left[p] === 1)];
+  });
 }
 
 /** All straight cuts of a connected region, in the order of their lines. */
 export function straightCuts(touching: Touching, region: Region): Cut[] {
-  const mask = maskOf(touching, region);
-  return runsAcross(touching, region, mask).flatMap((run) => {
-    const parts = partsBeside(touching, region, mask, run);
+  return runsAcross(touching, region).flatMap((run) => {
+    const parts = partsBeside(touching, region, run);
     return parts === null ? [] : [{ run, parts }];
   });
 }
 
+/** Of runs that are equally good, so many are tried. */
+const HANDFUL = 8;
+
 /**
- * One straight cut of a region, or null when there is none: of the runs that pass the most crossings, the one with the
- * fewest edges to sew. Looks at one cut only, for regions too large to compare all.
+ * One straight cut of a region, or null when there is none: of the runs that pass the most crossings, one with the
+ * fewest edges to sew, and of a handful of those the one that halves the region best. Looks at no more cuts than that,
+ * for regions too large to compare all.
  */
 export function someCut(
   touching: Touching,
@@ -101,15 +104,28 @@ export function someCut(
   isCrossing: (vertex: number) => boolean,
   will: Will,
 ): Cut | null {
-  const mask = maskOf(touching, region);
-  const rated = runsAcross(touching, region, mask).map((run) => ({
+  const rated = runsAcross(touching, region).map((run) => ({
     run,
     crossings: run.inner.filter(isCrossing).length,
   }));
   rated.sort((r, s) => s.crossings - r.crossings || r.run.edges.length - s.run.edges.length);
-  for (const { run } of rated) {
-    const parts = partsBeside(touching, region, mask, run);
-    if (parts !== null && mayCut(will, parts[0])) return { run, parts };
+  const [best] = rated;
+  const equal = rated.filter(
+    ({ run, crossings }) => crossings === best?.crossings && run.edges.length === best.run.edges.length,
+  ).length;
+  const allowed = ({ run }: { run: Run }): Cut[] => {
+    const parts = partsBeside(touching, region, run);
+    return parts !== null && mayCut(will, parts[0]) ? [{ run, parts }] : [];
+  };
+  const step = Math.max(1, Math.floor(equal / HANDFUL));
+  const tried = rated.slice(0, equal).filter((_, i) => i % step === 0);
+  const halving = tried.flatMap(allowed);
+  if (halving.length > 0) return halving.reduce((a, b) => (smallerPart(b) > smallerPart(a) ? b : a));
+  for (const candidate of rated) {
+    const [cut] = allowed(candidate);
+    if (cut !== undefined) return cut;
   }
   return null;
 }
+
+const smallerPart = ({ parts: [a, b] }: Cut): number => Math.min(a.length, b.length);

@@ -1,4 +1,5 @@
 import type { Contact, Touching } from './contact.ts';
+import { WorkingMemory } from './working-memory.ts';
 
 /** Some patches of a block, ascending. Regions that are sewn are connected. */
 export type Region = readonly number[];
@@ -9,6 +10,19 @@ export function maskOf(touching: Touching, region: Region): Uint8Array {
   for (const p of region) mask[p] = 1;
   return mask;
 }
+
+const masks = new WorkingMemory((touching) => new Uint8Array(touching.count));
+
+/** Gives `use` the region as a mask, for as long as it runs. It may take patches of the region out of it. */
+export const withMask = <T>(touching: Touching, region: Region, use: (mask: Uint8Array) => T): T =>
+  masks.lend(touching, (mask) => {
+    for (const p of region) mask[p] = 1;
+    try {
+      return use(mask);
+    } finally {
+      for (const p of region) mask[p] = 0;
+    }
+  });
 
 /** The contacts of `patch` with the patches of the mask. */
 const contactsIn = (touching: Touching, patch: number, mask: Uint8Array): readonly Contact[] =>
@@ -59,6 +73,5 @@ export function holdsWithout(touching: Touching, region: Region, mask: Uint8Arra
   });
   if (runs <= 1) return true;
   const rest = region.filter((p) => p !== patch && mask[p] === 1);
-  const restMask = maskOf(touching, rest);
-  return partsOf(touching, rest, restMask).length === 1;
+  return withMask(touching, rest, (left) => partsOf(touching, rest, left).length === 1);
 }

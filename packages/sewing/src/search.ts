@@ -1,9 +1,9 @@
 import { type Assembly, isSewable, joinOf, sectionOf, stuckAt } from './assembly.ts';
 import type { Touching } from './contact.ts';
-import { type Crossing, leastFoundations } from './crossings.ts';
+import { type Crossing, CrossingBound } from './crossings.ts';
 import { type Cut, runsAcross, someCut, straightCuts } from './cuts.ts';
 import { isOneFoundation, peel } from './peel.ts';
-import { maskOf, type Region } from './region.ts';
+import { type Region, withMask } from './region.ts';
 import { mayCut, type Will } from './will.ts';
 
 /**
@@ -39,16 +39,20 @@ interface Known {
  */
 export class Search {
   private readonly known = new Map<string, Known>();
+  /** What is known of the very arrays that were asked for: most are asked for again. */
+  private readonly knownOf = new WeakMap<Region, Known>();
   private readonly crossingAt: ReadonlySet<number>;
+  private readonly crossingBound: CrossingBound;
 
   /** @param effort contacts that may be visited */
   constructor(
     private readonly touching: Touching,
-    private readonly crossings: readonly Crossing[],
+    crossings: readonly Crossing[],
     private readonly will: Will,
     private effort: number,
   ) {
     this.crossingAt = new Set(crossings.map(({ vertex }) => vertex));
+    this.crossingBound = new CrossingBound(crossings);
   }
 
   get spent(): boolean {
@@ -128,7 +132,7 @@ export class Search {
   }
 
   private sortedCuts(region: Region): readonly Cut[] {
-    const runs = runsAcross(this.touching, region, maskOf(this.touching, region));
+    const runs = runsAcross(this.touching, region);
     this.spend(region, runs.length + 1);
     // Too much to look at: no number can be proved impossible without all the cuts.
     if (this.spent) return [];
@@ -165,12 +169,14 @@ export class Search {
     return Math.max(
       2,
       Math.ceil(region.length / this.will.largestSection),
-      leastFoundations(this.crossings, maskOf(this.touching, region)),
+      withMask(this.touching, region, (mask) => this.crossingBound.leastFoundations(region, mask)),
     );
   }
 
   private remember(region: Region): Known {
-    const key = this.keyOf(region);
+    const seen = this.knownOf.get(region);
+    if (seen !== undefined) return seen;
+    const key = keyOf(region);
     let known = this.known.get(key);
     if (known === undefined) {
       this.spend(region, 1);
@@ -179,17 +185,22 @@ export class Search {
         : { region, atLeast: this.bound(region) };
       this.known.set(key, known);
     }
+    this.knownOf.set(region, known);
     return known;
-  }
-
-  /** A region's patches as a string of bits. */
-  private keyOf(region: Region): string {
-    const words = new Uint16Array((this.touching.count >> 4) + 1);
-    for (const p of region) words[p >> 4]! |= 1 << (p & 15);
-    return String.fromCharCode(...words);
   }
 
   private spend(region: Region, times: number): void {
     for (const p of region) this.effort -= times * this.touching.contacts[p]!.length;
   }
+}
+
+/** A region's patches as a string: the first, then bits for those up to the last. */
+function keyOf(region: Region): string {
+  const first = region[0]! >> 4;
+  const words = new Uint16Array((region.at(-1)! >> 4) - first + 1);
+  for (const p of region) words[(p >> 4) - first]! |= 1 << (p & 15);
+  let key = `${first} `;
+  // A call takes only so many arguments.
+  for (let i = 0; i < words.length; i += 4096) key += String.fromCharCode(...words.subarray(i, i + 4096));
+  return key;
 }

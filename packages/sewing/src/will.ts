@@ -35,6 +35,7 @@ export function willOf(pins: readonly Pin[], largestSection = Number.POSITIVE_IN
 /** Whether a set of patches may share a section as far as its members go (its orders are another question). */
 export function mayBeSection({ largestSection, firsts, apart }: Will, region: Region): boolean {
   if (region.length > largestSection) return false;
+  if (apart.length === 0 && firsts.size <= 1) return true;
   const has = new Set(region);
   if (apart.some(([p, q]) => has.has(p) && has.has(q))) return false;
   let first = 0;
