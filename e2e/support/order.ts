@@ -3,7 +3,7 @@ import type { Place } from './draw.ts';
 import { expect } from './test.ts';
 
 /** The block as it is seen from the front at the Order station. */
-const front = (page: Page): Locator => page.getByRole('application', { name: 'Front, as sewn' });
+export const front = (page: Page): Locator => page.getByRole('application', { name: 'Front, as sewn' });
 
 /** The patches in hand and what can be pinned with them. */
 export const inHand = (page: Page): Locator => page.getByRole('region', { name: 'In hand' });
@@ -35,3 +35,12 @@ export async function nameAt(page: Page, place: Place): Promise<string> {
 
 /** What the canvas looks like, to be compared with what it looked like before. */
 export const picture = (page: Page): Promise<Buffer> => front(page).screenshot();
+
+/** Presses Tab until an element has the focus. */
+export async function tabTo(page: Page, element: Locator): Promise<void> {
+  for (let presses = 0; presses < 60; presses++) {
+    await page.keyboard.press('Tab');
+    if (await element.evaluate((one) => one === document.activeElement)) return;
+  }
+  expect(false, 'the Tab key reaches it').toBe(true);
+}
