@@ -34,6 +34,15 @@ export const stuckAt = (patches: Region): Assembly => ({
 export const isSewable = (assembly: Assembly): boolean =>
   assembly.kind === 'section' || (assembly.kind === 'join' && assembly.units.every(isSewable));
 
+type Leaf = Exclude<Assembly, { kind: 'join' }>;
+
 /** All sections of an assembly, and the stuck parts, from left to right. */
-export const leavesOf = (assembly: Assembly): readonly Exclude<Assembly, { kind: 'join' }>[] =>
-  assembly.kind === 'join' ? assembly.units.flatMap(leavesOf) : [assembly];
+export function leavesOf(assembly: Assembly): readonly Leaf[] {
+  const leaves: Leaf[] = [];
+  const gather = (part: Assembly): void => {
+    if (part.kind === 'join') part.units.forEach(gather);
+    else leaves.push(part);
+  };
+  gather(assembly);
+  return leaves;
+}

@@ -24,10 +24,15 @@ export interface Copy {
 export interface Shape {
   readonly patches: Region;
   readonly outline: Polygon;
+  /** Inches round it. */
+  readonly rim: number;
+  /** Square inches. */
+  readonly area: number;
 }
 
 export function shapeOf(arrangement: Arrangement, patches: Region): Shape {
-  return { patches, outline: cornersOfRing(arrangement, boundaryRing(arrangement, new Set(patches))) };
+  const outline = cornersOfRing(arrangement, boundaryRing(arrangement, new Set(patches)));
+  return { patches, outline, rim: perimeter(outline), area: area(outline) };
 }
 
 /**
@@ -37,9 +42,8 @@ export function shapeOf(arrangement: Arrangement, patches: Region): Shape {
 function findCopy(arrangement: Arrangement, template: Shape, copy: Shape): Copy | null {
   const n = template.outline.length;
   if (copy.outline.length !== n || copy.patches.length !== template.patches.length) return null;
-  const size = perimeter(template.outline);
-  if (Math.abs(perimeter(copy.outline) - size) > n * STRAIGHT_WITHIN) return null;
-  if (Math.abs(area(copy.outline) - area(template.outline)) > size * STRAIGHT_WITHIN) return null;
+  if (Math.abs(copy.rim - template.rim) > n * STRAIGHT_WITHIN) return null;
+  if (Math.abs(copy.area - template.area) > template.rim * STRAIGHT_WITHIN) return null;
 
   for (const mirrored of [false, true]) {
     // A mirror image runs the other way round.
@@ -93,16 +97,33 @@ const sameCorners = (image: Polygon, polygon: Polygon): boolean =>
 /** Numbers the different templates among shapes as they come: copies have the number of the first of them. */
 export class Templates {
   private readonly found: Shape[] = [];
+  /** The numbers of those with so many corners and patches and about so long a rim. */
+  private readonly alike = new Map<string, number[]>();
 
   constructor(private readonly arrangement: Arrangement) {}
 
   /** The template's number, and how the shape is a copy of it; null where it is the first. */
   classify(shape: Shape): { template: number; copy: Copy | null } {
-    for (const [template, first] of this.found.entries()) {
-      const copy = findCopy(this.arrangement, first, shape);
+    for (const template of this.candidates(shape)) {
+      const copy = findCopy(this.arrangement, this.found[template]!, shape);
       if (copy !== null) return { template, copy };
     }
-    this.found.push(shape);
-    return { template: this.found.length - 1, copy: null };
+    const template = this.found.push(shape) - 1;
+    const key = keyOf(shape, 0);
+    const others = this.alike.get(key);
+    if (others === undefined) this.alike.set(key, [template]);
+    else others.push(template);
+    return { template, copy: null };
   }
+
+  private candidates(shape: Shape): number[] {
+    const near = [-1, 0, 1].flatMap((step) => this.alike.get(keyOf(shape, step)) ?? []);
+    return near.sort((s, t) => s - t);
+  }
+}
+
+/** Corners, patches, and the rim's length in steps of as much as the rims of copies may differ. */
+function keyOf({ outline, patches, rim }: Shape, step: number): string {
+  const corners = outline.length;
+  return `${corners} ${patches.length} ${Math.floor(rim / (corners * STRAIGHT_WITHIN)) + step}`;
 }

@@ -1,11 +1,10 @@
 import type { Arrangement } from '@seamwright/arrangement';
 import { distance } from '@seamwright/geometry';
 import type { Assembly } from './assembly.ts';
-import { leavesOf } from './assembly.ts';
 import { runOf, type Touching } from './contact.ts';
 import { letterOf, unitName } from './letters.ts';
 import { sectionInOrder, sewSection } from './order.ts';
-import { maskOf, type Region } from './region.ts';
+import type { Region } from './region.ts';
 import { shapeOf, Templates } from './templates.ts';
 import type { Figures, Join, Section } from './types.ts';
 import type { Will } from './will.ts';
@@ -34,6 +33,14 @@ export function writePlan(
   return new PlanWriter(arrangement, touching, will, letters).write(assembly);
 }
 
+/** Sections that are joined already. */
+interface Unit {
+  readonly letters: readonly string[];
+  readonly patches: number[];
+  /** Its number in {@link PlanWriter.unitOf}. */
+  readonly number: number;
+}
+
 class PlanWriter {
   private readonly sections: Section[] = [];
   private readonly joins: Join[] = [];
@@ -41,6 +48,9 @@ class PlanWriter {
   private readonly templates: Templates;
   private readonly firstOf = new Map<number, Section>();
   private readonly taken: ReadonlySet<string>;
+  /** For each patch, the number of the unit that it is in so far. */
+  private readonly unitOf: Int32Array;
+  private readonly leastOf = new Map<Assembly, number>();
   private matchPoints = 0;
   private nextLetter = 0;
 
@@ -52,6 +62,7 @@ class PlanWriter {
   ) {
     this.templates = new Templates(arrangement);
     this.taken = new Set(letters.values());
+    this.unitOf = new Int32Array(touching.count).fill(-1);
   }
 
   write(assembly: Assembly): WrittenPlan {
@@ -66,24 +77,25 @@ class PlanWriter {
     return { sections, joins, figures, stuck };
   }
 
-  /** @returns the unit's letters and patches, or null where it holds something that cannot be sewn */
-  private unit(assembly: Assembly): { letters: string[]; patches: Region } | null {
+  /** @returns null where it holds something that cannot be sewn */
+  private unit(assembly: Assembly): Unit | null {
     if (assembly.kind === 'stuck') {
       this.stuck.push(assembly.patches);
       return null;
     }
     if (assembly.kind === 'section') {
       const section = this.section(assembly.patches);
-      this.sections.push(section);
-      return { letters: [section.letter], patches: assembly.patches };
+      const number = this.sections.push(section) - 1;
+      for (const p of assembly.patches) this.unitOf[p] = number;
+      return { letters: [section.letter], patches: [...assembly.patches], number };
     }
     // Patches are numbered from the top left.
-    const [first, second] = [...assembly.units].sort((u, v) => leastPatch(u) - leastPatch(v));
+    const [first, second] = [...assembly.units].sort((u, v) => this.leastPatch(u) - this.leastPatch(v));
     const a = this.unit(first!);
     const b = this.unit(second!);
     if (a === null || b === null) return null;
+    const { seam, inner } = this.seamBetween(a, b, assembly.line);
     const letters = [...a.letters, ...b.letters];
-    const { seam, inner } = this.seamBetween(a.patches, b.patches, assembly.line);
     this.matchPoints += inner;
     this.joins.push({
       units: [unitName(a.letters), unitName(b.letters)],
@@ -92,7 +104,17 @@ class PlanWriter {
       line: assembly.line,
       partial: false,
     });
-    return { letters, patches: [...a.patches, ...b.patches] };
+    return this.together(a, b, letters);
+  }
+
+  /** The larger unit takes in the smaller, so that no patch is moved often. */
+  private together(a: Unit, b: Unit, letters: readonly string[]): Unit {
+    const [small, large] = bySize(a, b);
+    for (const p of small.patches) {
+      this.unitOf[p] = large.number;
+      large.patches.push(p);
+    }
+    return { ...large, letters };
   }
 
   private section(patches: Region): Section {
@@ -127,15 +149,26 @@ class PlanWriter {
     return letter;
   }
 
-  private seamBetween(a: Region, b: Region, line: number): { seam: Join['seam']; inner: number } {
-    const inB = maskOf(this.touching, b);
-    const edges = a.flatMap((p) =>
-      this.touching.contacts[p]!.filter(({ neighbour }) => inB[neighbour] === 1).map(({ edge }) => edge),
+  private seamBetween(a: Unit, b: Unit, line: number): { seam: Join['seam']; inner: number } {
+    const [small, large] = bySize(a, b);
+    const edges = small.patches.flatMap((p) =>
+      this.touching.contacts[p]!.flatMap(({ edge, neighbour }) =>
+        this.unitOf[neighbour] === large.number ? [edge] : [],
+      ),
     );
     return { seam: runOf(this.arrangement, line, edges), inner: edges.length - 1 };
   }
+
+  private leastPatch(assembly: Assembly): number {
+    if (assembly.kind !== 'join') return assembly.patches[0]!;
+    let least = this.leastOf.get(assembly);
+    if (least === undefined) {
+      least = Math.min(...assembly.units.map((unit) => this.leastPatch(unit)));
+      this.leastOf.set(assembly, least);
+    }
+    return least;
+  }
 }
 
-function leastPatch(assembly: Assembly): number {
-  return Math.min(...leavesOf(assembly).map(({ patches }) => patches[0]!));
-}
+const bySize = (a: Unit, b: Unit): readonly [Unit, Unit] =>
+  a.patches.length < b.patches.length ? [a, b] : [b, a];
