@@ -1,4 +1,5 @@
 export * from './angles.ts';
+export { centreOf } from './centre.ts';
 export * from './edits/index.ts';
 export { type Followers, followersOf } from './facts.ts';
 export { type DrawnLine, drawnLines, linesEndingIn } from './lines.ts';
@@ -10,5 +11,5 @@ export { type Size, sizeOf } from './size.ts';
 export type { CatchPlace } from './snapping/places.ts';
 export * from './snapping/snap.ts';
 export * from './snapping/snap-scene.ts';
-export * from './symmetry/mirror.ts';
+export * from './symmetry/index.ts';
 export * from './tools/index.ts';

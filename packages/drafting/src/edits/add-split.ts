@@ -42,7 +42,9 @@ export function addSplit(
     if (!place.ok) return place;
   }
   if (distance(start.at, end.at) <= SNAP_DISTANCE) return noLength();
-  return ends === 'held' ? join(drawing, start, end) : runOut(drawing, start, end);
+  if (ends === 'held') return join(drawing, start, end);
+  const run = runOut(drawing, start, end);
+  return run.ok ? join(drawing, ...run.value) : run;
 }
 
 const noLength = () => fail('Both ends of the line are in one place', '', 'Put the second end farther away');
@@ -65,8 +67,12 @@ function join(drawing: Drawing, start: Placement, end: Placement): Result<Drawin
   return ok({ ...to.drawing, splits: [...splits, { id: ids.split(), from: from.id, to: to.id }] });
 }
 
-/** Joins the two after those that are on nothing have run to where a line should end. */
-function runOut(drawing: Drawing, start: Placement, end: Placement): Result<Drawing> {
+/** The ends of a line after those that are on nothing have run to where it should end. */
+export function runOut(
+  drawing: Drawing,
+  start: Placement,
+  end: Placement,
+): Result<readonly [from: Placement, to: Placement]> {
   const outline = outlineOf(drawing);
   const within = inside(outline, { a: start.at, b: end.at });
   const [first, last] = [within[0], within.at(-1)];
@@ -80,9 +86,5 @@ function runOut(drawing: Drawing, start: Placement, end: Placement): Result<Draw
     if (contains(outline, place.at) !== 'inside') return trimmed;
     return runFrom(drawing, place.at, direction) ?? place;
   };
-  return join(
-    drawing,
-    run(start, placedAt(drawing, first.a), back),
-    run(end, placedAt(drawing, last.b), ahead),
-  );
+  return ok([run(start, placedAt(drawing, first.a), back), run(end, placedAt(drawing, last.b), ahead)]);
 }

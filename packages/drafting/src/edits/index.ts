@@ -1,5 +1,5 @@
 export * from './add-lines.ts';
-export * from './add-split.ts';
+export { addSplit, type Ends } from './add-split.ts';
 export * from './cut-split.ts';
 export * from './delete-point.ts';
 export * from './delete-split.ts';

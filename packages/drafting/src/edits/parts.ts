@@ -29,6 +29,20 @@ export function pointsOfParts(drawing: Drawing, { points, lines }: Parts): Reado
 
 const NOTHING = fail('Nothing is chosen', '', 'Choose points or lines first');
 
+/** Where a transform takes the points of the parts; what each is on goes along as far as it still holds there. */
+export function movesOfParts(
+  drawing: Drawing,
+  parts: Parts,
+  transform: Transform,
+): ReadonlyMap<PointId, Placement> {
+  const moves = new Map<PointId, Placement>();
+  for (const id of pointsOfParts(drawing, parts)) {
+    const { x, y, on } = drawing.points[id]!;
+    moves.set(id, { at: transformPoint(transform, { x, y }), ...(on && { on }) });
+  }
+  return moves;
+}
+
 /**
  * Moves, turns or mirrors parts of a drawing (`translation`, `rotation`, {@link mirrorAcross}): their points go to
  * their images, lines stretch after them. Points that come to lie on others become one with them; on lines, they
@@ -37,11 +51,7 @@ const NOTHING = fail('Nothing is chosen', '', 'Choose points or lines first');
  * Refused: what {@link movePoints} refuses.
  */
 export function transformParts(drawing: Drawing, parts: Parts, transform: Transform): Result<Drawing> {
-  const moves = new Map<PointId, Placement>();
-  for (const id of pointsOfParts(drawing, parts)) {
-    const { x, y, on } = drawing.points[id]!;
-    moves.set(id, { at: transformPoint(transform, { x, y }), ...(on && { on }) });
-  }
+  const moves = movesOfParts(drawing, parts, transform);
   if (moves.size === 0) return NOTHING;
   const moved = movePoints(drawing, moves);
   return moved.ok ? ok(withFactsByPlace(moved.value, new Set(moves.keys()))) : moved;

@@ -1,18 +1,16 @@
 import type { Drawing, DrawingPoint } from '@seamwright/arrangement';
 import {
   contains,
-  cross,
   distance,
   distanceToSegment,
   lerp,
   midpoint,
   type Point,
-  type Polygon,
   parameterOn,
   SNAP_DISTANCE,
   segmentCrossing,
-  subtract,
 } from '@seamwright/geometry';
+import { centreOf } from '../centre.ts';
 import { outlineOf } from '../checks.ts';
 import type { Followers } from '../facts.ts';
 import { type DrawnLine, drawnLines } from '../lines.ts';
@@ -48,7 +46,7 @@ function makeScene(drawing: Drawing, leavingOut?: Followers): SnapScene {
   lines.forEach((line, i) => {
     addMiddlesBetween(line, shares[i]!, places);
   });
-  if (lines.length === all.length) addBlockMiddle(outlineOf(drawing), places);
+  if (lines.length === all.length) addBlockMiddle(drawing, places);
   return { places: places.all, lines };
 }
 
@@ -124,22 +122,9 @@ function addMiddlesBetween(line: DrawnLine, shares: readonly number[], places: P
   }
 }
 
-/** The outline's centre of area, where it lies inside: the middle of every regular block. */
-function addBlockMiddle(outline: Polygon, places: Places): void {
-  const origin = outline[0];
-  if (origin === undefined) return;
-  let doubledArea = 0;
-  let x = 0;
-  let y = 0;
-  for (let i = 1; i + 1 < outline.length; i++) {
-    const u = subtract(outline[i]!, origin);
-    const v = subtract(outline[i + 1]!, origin);
-    const weight = cross(u, v);
-    doubledArea += weight;
-    x += (u.x + v.x) * weight;
-    y += (u.y + v.y) * weight;
-  }
-  if (doubledArea === 0) return;
-  const at = { x: origin.x + x / (3 * doubledArea), y: origin.y + y / (3 * doubledArea) };
-  if (contains(outline, at) === 'inside') places.add({ kind: 'middle', reason: 'middle of the block', at });
+/** The block's centre, where it lies inside. */
+function addBlockMiddle(drawing: Drawing, places: Places): void {
+  const at = centreOf(drawing);
+  if (contains(outlineOf(drawing), at) === 'inside')
+    places.add({ kind: 'middle', reason: 'middle of the block', at });
 }

@@ -1,0 +1,62 @@
+import type { Drawing } from '@seamwright/arrangement';
+import {
+  fail,
+  ok,
+  type Point,
+  type Result,
+  rotation,
+  SAME_COORDINATE,
+  type Segment,
+  type Transform,
+  transformSegment,
+} from '@seamwright/geometry';
+import { centreOf } from '../centre.ts';
+import { mirrorAcross } from './mirror.ts';
+
+/** How what is drawn is repeated about the block's centre. */
+export interface Symmetry {
+  /** How often in a full turn; 1: not turned. */
+  readonly turns: 1 | 2 | 3 | 4 | 6 | 8;
+  /** The angles of mirror axes through the centre, degrees: 0 level, 45 rising to the right, 90 upright. */
+  readonly mirrors: readonly number[];
+}
+
+export const NO_SYMMETRY: Symmetry = { turns: 1, mirrors: [] };
+
+/** The most turns that turns and axes together may come to; more would be axes that were mistyped. */
+const MOST_TURNS = 24;
+
+/**
+ * All transforms under which a drawing of this symmetry is the same, the one that leaves everything where it is first.
+ *
+ * Two axes at an angle φ turn by 2φ together, so the turns are the multiples of the greatest common measure of all such
+ * angles and of the chosen turn; with n of them, axes follow one another at 180° / n.
+ *
+ * Refused: axes and turns that come to more than 24 turns, or that are no numbers.
+ */
+export function transformsOf(symmetry: Symmetry, centre: Point): Result<readonly Transform[]> {
+  const { turns, mirrors } = symmetry;
+  if (!mirrors.every(Number.isFinite)) return fail('An axis has no angle', '', 'Give degrees, such as 45');
+  const [axis, ...others] = mirrors;
+  const measures = others.map((other) => 2 * Math.abs(other - axis!));
+  const measure = measures.reduce(commonMeasure, 360 / turns);
+  const count = Math.round(360 / measure);
+  if (count > MOST_TURNS)
+    return fail('These axes and turns would repeat every line too often', '', 'Choose fewer axes');
+  const steps = Array.from({ length: count }, (_, k) => k);
+  return ok([
+    ...steps.map((k) => rotation((360 * k) / count, centre)),
+    ...(axis === undefined ? [] : steps.map((k) => mirrorAcross(axis + (180 * k) / count, centre))),
+  ]);
+}
+
+/** Euclid's algorithm, with a remainder that is but a rounding taken for none. */
+const commonMeasure = (a: number, b: number): number => (b <= SAME_COORDINATE ? a : commonMeasure(b, a % b));
+
+/** A stretch and its images, for showing them while it is drawn; itself alone where the symmetry is refused. */
+export function imagesOf(drawing: Drawing, symmetry: Symmetry, segment: Segment): readonly Segment[] {
+  const transforms = transformsOf(symmetry, centreOf(drawing));
+  return transforms.ok
+    ? transforms.value.map((transform) => transformSegment(transform, segment))
+    : [segment];
+}
