@@ -1,9 +1,10 @@
 import type { Drawing, Finding, Repair } from '@seamwright/arrangement';
-import { useMemo, useRef } from 'react';
+import { useMemo, useRef, useState } from 'react';
 import { type Pointed, usePointed } from '../store/pointed.ts';
 import { applyRepair, changesOf } from '../store/repairs.ts';
 import { useWork } from '../store/work.ts';
 import { FindingSign } from '../ui/finding-sign.tsx';
+import { counted } from '../ui/plural.ts';
 import { rove } from '../ui/roving.ts';
 import { usePointing } from '../ui/use-pointing.ts';
 import styles from './finding-list.module.css';
@@ -48,7 +49,8 @@ function FindingLine({ finding, index, drawing, repaired }: FindingLineProps) {
   const what: Pointed = { of: drawing, finding: index, ...(ring === undefined ? { patches } : {}) };
   const pointing = usePointing(what);
   const number = index + 1;
-  const words = `finding-${number}`;
+  const [all, setAll] = useState(false);
+  const shown = all ? repairs : repairs.slice(0, FEW);
   return (
     <li className={styles.line}>
       <button
@@ -61,11 +63,11 @@ function FindingLine({ finding, index, drawing, repaired }: FindingLineProps) {
         onClick={() => usePointed.setState({ focused: what })}
       >
         <FindingSign severity={severity} number={number} />
-        <span id={words}>{message}</span>
+        <span>{unbroken(message)}</span>
       </button>
       {repairs.length > 0 && (
         <ul className={styles.repairs} aria-label={`Repairs of finding ${number}`}>
-          {repairs.map((repair, place) => (
+          {shown.map((repair, place) => (
             <RepairLine
               // biome-ignore lint/suspicious/noArrayIndexKey: two may read alike
               key={place}
@@ -76,11 +78,30 @@ function FindingLine({ finding, index, drawing, repaired }: FindingLineProps) {
               repaired={repaired}
             />
           ))}
+          {shown.length < repairs.length && (
+            <li>
+              <button
+                type="button"
+                data-stop
+                tabIndex={-1}
+                className={styles.more}
+                onClick={() => setAll(true)}
+              >
+                {counted(repairs.length - shown.length, 'more repair')}
+              </button>
+            </li>
+          )}
         </ul>
       )}
     </li>
   );
 }
+
+/** Repairs that are offered at once; the others are asked for. */
+const FEW = 3;
+
+/** A place such as (2, 4½) is read in one piece. */
+const unbroken = (words: string): string => words.replace(/\(([^ ()]+), ([^ ()]+)\)/g, '($1,\u00a0$2)');
 
 interface RepairLineProps extends Pick<FindingLineProps, 'index' | 'drawing' | 'repaired'> {
   readonly repair: Repair;
@@ -106,7 +127,7 @@ function RepairLine({ repair, best, index, drawing, repaired }: RepairLineProps)
         }}
       >
         <span className={styles.what}>
-          {repair.message}
+          {unbroken(repair.message)}
           {best && <span className={styles.best}>best</span>}
         </span>
         {repair.price !== undefined && <span className={styles.price}>{priceWords(repair.price, unit)}</span>}

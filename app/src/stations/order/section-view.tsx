@@ -8,6 +8,7 @@ import { patchAt } from '../../canvas/patch-at.ts';
 import type { CanvasPointer } from '../../canvas/pointer.ts';
 import { SectionOutline } from '../../canvas/section-outline.tsx';
 import { FindingMarks, SelectedPatches, StudiedPatches } from '../../canvas/study-layers.tsx';
+import { usePointed } from '../../store/pointed.ts';
 import { select, selectNothing, togglePatch } from '../../store/selection.ts';
 import type { Study } from '../../study/study.ts';
 import styles from './order-station.module.css';
@@ -43,6 +44,11 @@ export function SectionView({ side, drawing, study }: SectionViewProps) {
     else if (record === undefined) selectNothing();
     else select({ patches: [record.id] });
   };
+  const sight = usePointed(({ focused }) =>
+    focused !== null && focused.of === study?.drawing && focused.finding !== undefined
+      ? (study.findings[focused.finding]?.at[0] ?? null)
+      : null,
+  );
   const { title, more } = WORDS[side];
   return (
     <figure className={styles.view} data-view={side}>
@@ -54,6 +60,7 @@ export function SectionView({ side, drawing, study }: SectionViewProps) {
         label={`${title}, ${more}`}
         bounds={bounds}
         margin={20}
+        inSight={sight === null ? null : place(sight)}
         onPointer={tap}
         testId={`order-${side}`}
       >
