@@ -6,8 +6,8 @@ const PAPER = '#fbf8f2';
 const SHEET = '#fffdf9';
 const INK = '#2a2825';
 const SOFT = '#5c564d';
-export const WRONG = '#ae2a1e';
-export const MENDS = '#1a5fa6';
+const WRONG = '#ae2a1e';
+const MENDS = '#1a5fa6';
 /** Tints of sections; each also has its letter. */
 const TINTS = ['#e3d9c3', '#cfdde6', '#e6d0ca', '#d4dfc8', '#ded3e3'];
 
