@@ -62,7 +62,7 @@ function cut({ a, b }: Segment, [from, to]: Stretch): Segment {
 }
 
 /** Whether two segments lie on one straight line, as far as their ends tell. */
-export const areCollinear = (one: Segment, other: Segment): boolean => {
+const areCollinear = (one: Segment, other: Segment): boolean => {
   const [long, short] = distance(one.a, one.b) >= distance(other.a, other.b) ? [one, other] : [other, one];
   return [short.a, short.b].every((end) => distanceToLine(end, long.a, long.b) <= SAME_COORDINATE);
 };

@@ -19,7 +19,7 @@ export function pointIn(drawing: Drawing, at: Point, skip?: ReadonlySet<PointId>
 }
 
 /** Of the lines that a placement names, those that are there and do run through it. */
-export function linesOfPlacement(drawing: Drawing, { at, on }: Placement): readonly LineId[] {
+function linesOfPlacement(drawing: Drawing, { at, on }: Placement): readonly LineId[] {
   const lines = drawnLines(drawing);
   const sound = (on ?? []).filter((id) => {
     const line = lines.get(id);

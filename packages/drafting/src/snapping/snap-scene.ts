@@ -5,10 +5,13 @@ import {
   distanceToSegment,
   lerp,
   midpoint,
+  normalize,
   type Point,
   parameterOn,
+  SAME_COORDINATE,
   SNAP_DISTANCE,
   segmentCrossing,
+  subtract,
 } from '@seamwright/geometry';
 import { centreOf } from '../centre.ts';
 import { outlineOf } from '../checks.ts';
@@ -21,6 +24,10 @@ export interface SnapScene {
   /** Corners and ends, then crossings, then middles. */
   readonly places: readonly CatchPlace[];
   readonly lines: readonly DrawnLine[];
+  /** The directions in which lines run, each once: unit vectors, to the right or straight down. */
+  readonly directions: readonly { readonly direction: Point; readonly line: DrawnLine }[];
+  /** How long lines are, each length once, inches. */
+  readonly lengths: readonly { readonly length: number; readonly line: DrawnLine }[];
 }
 
 const known = new WeakMap<Drawing, SnapScene>();
@@ -47,7 +54,31 @@ function makeScene(drawing: Drawing, leavingOut?: Followers): SnapScene {
     addMiddlesBetween(line, shares[i]!, places);
   });
   if (lines.length === all.length) addBlockMiddle(drawing, places);
-  return { places: places.all, lines };
+  return { places: places.all, lines, directions: directionsOf(lines), lengths: lengthsOf(lines) };
+}
+
+function directionsOf(lines: readonly DrawnLine[]): SnapScene['directions'] {
+  const all = lines.map((line) => {
+    const { x, y } = normalize(subtract(line.to, line.from));
+    // Level lines that differ by a rounding must not come out as left and right.
+    const isLeftward = x < -SAME_COORDINATE || (x <= SAME_COORDINATE && y < 0);
+    return { direction: isLeftward ? { x: 0 - x, y: 0 - y } : { x, y }, line };
+  });
+  return once(all, ({ direction: { x, y } }) => Math.atan2(y, x));
+}
+
+const lengthsOf = (lines: readonly DrawnLine[]): SnapScene['lengths'] =>
+  once(
+    lines.map((line) => ({ length: distance(line.from, line.to), line })),
+    ({ length }) => length,
+  );
+
+/** Of items that measure the same ({@link SAME_COORDINATE}) the first, in the order of their measure. */
+function once<T>(items: readonly T[], measure: (item: T) => number): readonly T[] {
+  const sorted = items.map((item) => ({ item, size: measure(item) })).sort((a, b) => a.size - b.size);
+  return sorted
+    .filter(({ size }, i) => i === 0 || size - sorted[i - 1]!.size > SAME_COORDINATE)
+    .map(({ item }) => item);
 }
 
 function addPoints(drawing: Drawing, points: readonly DrawingPoint[], places: Places): void {

@@ -70,7 +70,7 @@ function sceneWith(corners: readonly Point[], { drawing }: ToolContext): SnapSce
     return { kind: 'corner', reason: closes ? 'closes the outline' : 'a corner of this outline', at };
   });
   const isOther = ({ at }: CatchPlace) => !corners.some((corner) => isSame(corner, at));
-  return { places: [...own, ...scene.places.filter(isOther)], lines: scene.lines };
+  return { ...scene, places: [...own, ...scene.places.filter(isOther)] };
 }
 
 const isSame = (one: Point, other: Point): boolean => distance(one, other) <= SNAP_DISTANCE;

@@ -13,6 +13,17 @@ const TRIANGLE = [0, -R - 2, R + 1, R - 1, -R - 1, R - 1];
 const DIAMOND = [0, -R, R, 0, 0, R, -R, 0];
 const RISING = [-R, R, R, -R];
 const FALLING = [-R, -R, R, R];
+/** A foot and an upright on it, two level strokes, two marks as on equal sides, a corner's two legs. */
+const SQUARE_TO = [-R, -R, -R, R, R, R];
+const STROKES = [
+  [-R, -4, R, -4],
+  [-R, 4, R, 4],
+];
+const TICKS = [
+  [-4, -R, -4, R],
+  [4, -R, 4, R],
+];
+const LEGS = [R, -R, -R, R, R, R];
 const ACROSS = [-R, 0, R, 0];
 const UPRIGHT = [0, -R, 0, R];
 
@@ -39,6 +50,10 @@ export function SnapMark({ snap }: { readonly snap: Snap }) {
         <Line {...look} points={UPRIGHT} />
       </>
     ),
+    perpendicular: <Line {...look} points={SQUARE_TO} />,
+    parallel: STROKES.map((points) => <Line key={points.join()} {...look} points={points} />),
+    equal: TICKS.map((points) => <Line key={points.join()} {...look} points={points} />),
+    angle: <Line {...look} points={LEGS} />,
     free: <Circle radius={3} fill={theme.accent} perfectDrawEnabled={false} />,
   };
   return (
