@@ -1,14 +1,8 @@
 import { type Arrangement, arrange, carryPatches, type Finding, type Repair } from '@seamwright/arrangement';
 import type { Result } from '@seamwright/geometry';
-import {
-  type FoundationJob,
-  layFoundations,
-  type PageFonts,
-  type PagePlan,
-  writePdf,
-} from '@seamwright/pages';
+import type { FoundationJob, PageFonts, PagePlan } from '@seamwright/pages';
 import { resolvePins } from '@seamwright/pattern';
-import { type AlternativeName, planAlternative, repairsFor, type SewingPlan } from '@seamwright/sewing';
+import { type AlternativeName, planAlternative, type SewingPlan } from '@seamwright/sewing';
 import { expose, transfer } from 'comlink';
 import { tooManyPatches } from './limits.ts';
 import type { StudyAnswer, StudyQuestion } from './study.ts';
@@ -18,6 +12,8 @@ const QUICK_EFFORT = 100_000;
 
 /** The question that the slower answers are about. */
 let subject: { readonly question: StudyQuestion; readonly arrangement: Arrangement } | null = null;
+
+const later = () => import('./later.ts');
 
 /** What is computed off the page's thread. */
 const worker = {
@@ -51,16 +47,19 @@ const worker = {
   },
 
   /** The repairs of one finding of what was begun with, each proved by solving again; best first. */
-  repairs(finding: Finding): readonly Repair[] {
+  async repairs(finding: Finding): Promise<readonly Repair[]> {
+    const { repairsFor } = await later();
     const { question, arrangement } = subject!;
     return repairsFor(question.drawing, arrangement, finding);
   },
 
-  layOut(job: FoundationJob): Result<PagePlan> {
+  async layOut(job: FoundationJob): Promise<Result<PagePlan>> {
+    const { layFoundations } = await later();
     return layFoundations(job);
   },
 
   async pdf(plan: PagePlan, fonts: PageFonts): Promise<Uint8Array> {
+    const { writePdf } = await later();
     const bytes = await writePdf(plan, fonts);
     return transfer(bytes, [bytes.buffer]);
   },

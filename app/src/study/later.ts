@@ -1,0 +1,3 @@
+/** What the worker needs only after the first answer: loaded then, so that a first visit does not wait for it. */
+export { layFoundations, writePdf } from '@seamwright/pages';
+export { repairsFor } from '@seamwright/sewing';
