@@ -47,7 +47,7 @@ export function assembleWithPartialSeams(
 }
 
 /** Whether a region can be sewn with as many partial seams as there can be. */
-export const partialSeamsSuffice = ({ touching }: Joinery, region: Region): boolean =>
+const partialSeamsSuffice = ({ touching }: Joinery, region: Region): boolean =>
   leftByPartialSeams(touching, region).length === 0;
 
 /** A part that partial seams do not help with, and who touches whom when all other seams are open that can be. */
