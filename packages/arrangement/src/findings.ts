@@ -116,7 +116,8 @@ function looseEnds({ outline, places, links, faces, kept }: Evidence): Finding[]
   return found.sort((f, g) => f.at[0]!.y - g.at[0]!.y || f.at[0]!.x - g.at[0]!.x);
 }
 
-const inches = (value: number): string => `${formatInches(Math.round(value * 1000) / 1000)} in`;
+/** A length as the maker reads it, to a thousandth: `1½ in`. */
+export const inches = (value: number): string => `${formatInches(Math.round(value * 1000) / 1000)} in`;
 
 /** Shapes that no line connects with the outline: the patch round them touches them on all sides. */
 function islands({ outline, places, kept }: Evidence): Finding[] {

@@ -82,3 +82,20 @@ export const OUTLINE_DECIMALS = 8;
  * are meant; smaller would leave corners in the middle of straight edges.
  */
 export const OUTLINE_ROUNDING = 1e-7;
+
+/**
+ * Inches. Seams that stop on either side of a line, or go on from each other, no farther apart than this were probably
+ * meant to be one straight line.
+ *
+ * 1/8 in is half a seam allowance: the eye takes a step of that size for a slip. Larger would suspect steps that are
+ * drawn on purpose; smaller would let slips pass that show on the finished block.
+ */
+export const LINE_UP_DISTANCE = 1 / 8;
+
+/**
+ * Degrees. Seams whose directions differ by no more than this were probably meant to be one straight line.
+ *
+ * At 3° a seam of 2.4 in leaves the straight line by 1/8 in, as much as {@link LINE_UP_DISTANCE}. Larger would suspect the bends of
+ * a curve drawn in short seams (24 to a circle bend by 15°); smaller would let long seams that miss each other pass.
+ */
+export const LINE_UP_ANGLE = 3;

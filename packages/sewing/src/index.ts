@@ -1,4 +1,6 @@
 export * from './alternatives.ts';
+export * from './diagnosis/shapes/limits.ts';
+export { shapeFindings } from './diagnosis/shapes/shape-findings.ts';
 export * from './letters.ts';
 export * from './plan.ts';
 export type { Wish } from './refine.ts';

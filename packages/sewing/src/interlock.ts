@@ -20,8 +20,14 @@ export const interlockedFindings = (
     regions
       .flatMap((region) => stuckParts(touching, region))
       .flatMap((part) => interlocksOf(arrangement, touching, part))
+      .filter((interlock) => !isIsland(arrangement, interlock))
       .map((interlock) => findingOf(arrangement, interlock)),
   );
+
+/** Whether a corner is one of an island, which the arrangement tells of. */
+const isIsland = ({ patches }: Arrangement, { ring, patches: held }: Interlock): boolean =>
+  ring.kind === 'corner' &&
+  held.some((p) => patches[p]!.holes.some((hole) => hole.includes(ring.corners[0]!)));
 
 function findingOf(arrangement: Arrangement, interlock: Interlock): Finding {
   const { ring, seams, patches, smallest } = interlock;

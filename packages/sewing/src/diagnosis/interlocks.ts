@@ -53,7 +53,12 @@ export function interlocksOf(
     );
     const smallest =
       ring.kind === 'ring' ? roundMiddle(touching, around, wider, effort) : roundCorner(around, effort);
-    if (smallest !== null) found.push({ ...smallest, ring, seams });
+    if (smallest === null) continue;
+    const known = found.some(
+      (other) => other.ring.kind === 'corner' && other.patches.join(' ') === smallest.patches.join(' '),
+    );
+    // Two patches that meet in several corners are one thing to tell.
+    if (ring.kind === 'ring' || !known) found.push({ ...smallest, ring, seams });
   }
   if (found.length === 0) found.push(anyInterlock(arrangement, touching, region, seams));
   return found.sort((a, b) => a.patches.length - b.patches.length);

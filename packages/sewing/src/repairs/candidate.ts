@@ -1,5 +1,5 @@
 import type { Drawing } from '@seamwright/arrangement';
-import { formatInches, type Point } from '@seamwright/geometry';
+import type { Point } from '@seamwright/geometry';
 
 /** What a repair does to the drawing. */
 export type RepairKind = 'extend' | 'slide' | 'merge' | 'line-up' | 'trim' | 'reach';
@@ -14,6 +14,3 @@ export interface Candidate {
   readonly patches: number;
   readonly seamLength: number;
 }
-
-/** A length as the maker reads it: `1 1/2 in`, to a thousandth. */
-export const inches = (value: number): string => `${formatInches(Math.round(value * 1000) / 1000)} in`;

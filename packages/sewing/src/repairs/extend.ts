@@ -1,5 +1,5 @@
-import { type Arrangement, type Drawing, placeName } from '@seamwright/arrangement';
-import { type Candidate, inches } from './candidate.ts';
+import { type Arrangement, type Drawing, inches, placeName } from '@seamwright/arrangement';
+import type { Candidate } from './candidate.ts';
 import { DrawingEdit } from './edit.ts';
 import { type SeamEnd, type Stop, stopsAhead } from './ways-on.ts';
 
@@ -37,7 +37,7 @@ function extension(
 }
 
 /** The drawing with a seam that runs on to a stop: the split itself made longer where it is one that ends there. */
-function extended(
+export function extended(
   drawing: Drawing,
   arrangement: Arrangement,
   { line, vertex }: SeamEnd,

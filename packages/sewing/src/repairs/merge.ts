@@ -1,15 +1,37 @@
-import { type Arrangement, across, type Drawing, type LineId, placeName } from '@seamwright/arrangement';
-import { distance, midpoint, parameterOn, SNAP_DISTANCE } from '@seamwright/geometry';
-import { type Candidate, inches } from './candidate.ts';
+import {
+  type Arrangement,
+  across,
+  type Drawing,
+  type Edge,
+  inches,
+  type LineId,
+  placeName,
+} from '@seamwright/arrangement';
+import { distance, midpoint, type Point, parameterOn, SNAP_DISTANCE } from '@seamwright/geometry';
+import type { Candidate } from './candidate.ts';
 import { DrawingEdit } from './edit.ts';
 
-/** The ways of making one patch of two that touch at a corner: the line between them is taken away. */
-export function merges(drawing: Drawing, arrangement: Arrangement, corners: readonly number[]): Candidate[] {
+/** The ways of making one patch of two that touch at one of some vertices: the line between them is taken away. */
+export const mergesAt = (
+  drawing: Drawing,
+  arrangement: Arrangement,
+  vertices: readonly number[],
+): Candidate[] =>
+  merges(drawing, arrangement, ({ from, to }) => vertices.includes(from) || vertices.includes(to));
+
+/** The ways of making one patch of one of some patches and a neighbour. */
+export const mergesOf = (
+  drawing: Drawing,
+  arrangement: Arrangement,
+  patches: readonly number[],
+): Candidate[] =>
+  merges(drawing, arrangement, ({ left, right }) => patches.includes(left) || patches.includes(right));
+
+function merges(drawing: Drawing, arrangement: Arrangement, mayGo: (edge: Edge) => boolean): Candidate[] {
   const pairs = new Map<string, readonly [number, number]>();
-  for (const { from, to, left, right } of arrangement.edges) {
-    if (left < 0 || right < 0 || !(corners.includes(from) || corners.includes(to))) continue;
-    const pair = [Math.min(left, right), Math.max(left, right)] as const;
-    pairs.set(pair.join(' '), pair);
+  for (const edge of arrangement.edges) {
+    const pair = [Math.min(edge.left, edge.right), Math.max(edge.left, edge.right)] as const;
+    if (pair[0] >= 0 && mayGo(edge)) pairs.set(pair.join(' '), pair);
   }
   return [...pairs.values()].flatMap((pair) => merge(drawing, arrangement, pair) ?? []);
 }
@@ -26,7 +48,7 @@ function merge(
   const ends = shared.flatMap((edge) => [edges[edge]!.from, edges[edge]!.to]);
   const outer = ends.filter((v) => ends.indexOf(v) === ends.lastIndexOf(v));
   if (outer.length !== 2) return null;
-  const [a, b] = outer.map((v) => vertices[v]!.at) as [Pt, Pt];
+  const [a, b] = outer.map((v) => vertices[v]!.at) as [Point, Point];
   return {
     kind: 'merge',
     message: `Take away the ${inches(distance(a, b))} of line at ${placeName(midpoint(a, b), outline)}, so that the patches on its two sides become one`,
@@ -36,8 +58,6 @@ function merge(
     seamLength: -distance(a, b),
   };
 }
-
-type Pt = Arrangement['vertices'][number]['at'];
 
 /** The drawing without a stretch of a line between two vertices; what is left of the splits there stays. */
 function withoutStretch(
@@ -50,7 +70,7 @@ function withoutStretch(
   const edit = new DrawingEdit(drawing);
   const { a, b } = arrangement.lines[line]!;
   const size = distance(a, b);
-  const along = (at: Pt) => parameterOn(a, b, at) * size;
+  const along = (at: Point) => parameterOn(a, b, at) * size;
   const [first, last] = [...stretch].sort(
     (v, w) => along(arrangement.vertices[v]!.at) - along(arrangement.vertices[w]!.at),
   ) as [number, number];

@@ -10,6 +10,7 @@ import { distance } from '@seamwright/geometry';
 import { touching as touchingOf } from '../contact.ts';
 import { type Interlock, interlocksOf } from '../diagnosis/interlocks.ts';
 import { endOf } from '../diagnosis/rings.ts';
+import { shapeFindings } from '../diagnosis/shapes/shape-findings.ts';
 import { stuckParts } from '../diagnosis/stuck-parts.ts';
 import type { Candidate, RepairKind } from './candidate.ts';
 import { type EndingRing, endingRing, hasRing } from './ending-ring.ts';
@@ -22,41 +23,53 @@ export interface ReadyRepair extends Repair {
   readonly drawing: Drawing;
 }
 
-/** What is wrong with a block, and how large it is: what a repair is measured against. */
-export interface Health {
-  readonly arrangement: Arrangement;
-  /** How many findings of each kind the arrangement came with. */
-  readonly counts: ReadonlyMap<string, number>;
+/** What is wrong with a block, and how large it is: what a repair is measured against. Worked out when it is asked for. */
+export class Health {
+  private knownCounts: ReadonlyMap<string, number> | null = null;
+  private knownRings: readonly EndingRing[] | null = null;
+
+  constructor(readonly arrangement: Arrangement) {}
+
+  /** How many findings of a kind the lines and the shapes of the patches give. */
+  count(kind: string): number {
+    return this.counts.get(kind) ?? 0;
+  }
+
+  get counts(): ReadonlyMap<string, number> {
+    if (this.knownCounts === null) {
+      const counts = new Map<string, number>();
+      for (const { kind } of [...this.arrangement.findings, ...shapeFindings(this.arrangement)])
+        counts.set(kind, (counts.get(kind) ?? 0) + 1);
+      this.knownCounts = counts;
+    }
+    return this.knownCounts;
+  }
+
   /** The windmills and corners that straight seams cannot sew. */
-  readonly rings: readonly EndingRing[];
-  readonly patches: number;
-  readonly seamLength: number;
-  readonly smallestPatch: number;
-}
+  get rings(): readonly EndingRing[] {
+    if (this.knownRings === null) {
+      const { arrangement } = this;
+      const touching = touchingOf(arrangement);
+      const all = arrangement.patches.map(({ index }) => index);
+      this.knownRings = stuckParts(touching, all)
+        .flatMap((part) => interlocksOf(arrangement, touching, part, 0))
+        .map((interlock) => endingRing(arrangement, seamEndsOf(interlock)));
+    }
+    return this.knownRings;
+  }
 
-/** @returns null where the drawing cannot be taken apart at all */
-function healthOfDrawing(drawing: Drawing): Health | null {
-  const result = arrange(drawing);
-  return result.ok ? healthOf(result.value) : null;
-}
+  get seamLength(): number {
+    const { edges, vertices } = this.arrangement;
+    const seams = edges.filter(({ left, right }) => left >= 0 && right >= 0);
+    return seams.reduce((sum, { from, to }) => sum + distance(vertices[from]!.at, vertices[to]!.at), 0);
+  }
 
-export function healthOf(arrangement: Arrangement): Health {
-  const { patches, edges, vertices, findings } = arrangement;
-  const touching = touchingOf(arrangement);
-  const all = patches.map(({ index }) => index);
-  const counts = new Map<string, number>();
-  for (const { kind } of findings) counts.set(kind, (counts.get(kind) ?? 0) + 1);
-  const seams = edges.filter(({ left, right }) => left >= 0 && right >= 0);
-  return {
-    arrangement,
-    counts,
-    rings: stuckParts(touching, all)
-      .flatMap((part) => interlocksOf(arrangement, touching, part, 0))
-      .map((interlock) => endingRing(arrangement, seamEndsOf(interlock))),
-    patches: patches.length,
-    seamLength: seams.reduce((sum, { from, to }) => sum + distance(vertices[from]!.at, vertices[to]!.at), 0),
-    smallestPatch: patches.reduce((least, { area }) => Math.min(least, area), Number.POSITIVE_INFINITY),
-  };
+  get smallestPatch(): number {
+    return this.arrangement.patches.reduce(
+      (least, { area }) => Math.min(least, area),
+      Number.POSITIVE_INFINITY,
+    );
+  }
 }
 
 const seamEndsOf = ({ ring, seams }: Interlock): readonly Pick<SeamEnd, 'line' | 'vertex'>[] =>
@@ -74,24 +87,34 @@ export function troubleOf(arrangement: Arrangement, { kind, ring }: Finding): Tr
 }
 
 /**
- * Whether a trouble is gone and nothing new came for it. Rings that were there before, unseen beside others, are not new; but
- * only a seam that runs on is sure to make none that are unseen, so of other changes the rings must become fewer.
+ * Whether a trouble is gone and none that keeps the block from being sewn came for it. Rings that were there before, unseen
+ * beside others, are not new; but only a seam that runs on is sure to make none that are unseen, so of other changes the rings
+ * must become fewer.
  */
 function isBetter(before: Health, after: Health, trouble: Trouble, kind: RepairKind): boolean {
-  const gone =
-    typeof trouble === 'string'
-      ? (after.counts.get(trouble) ?? 0) < (before.counts.get(trouble) ?? 0)
-      : !hasRing(after.arrangement, trouble) &&
-        (kind === 'extend' || after.rings.length < before.rings.length);
+  if (typeof trouble === 'string') {
+    if (after.count(trouble) >= before.count(trouble)) return false;
+  } else if (hasRing(after.arrangement, trouble)) {
+    return false;
+  } else if (kind !== 'extend' && after.rings.length >= before.rings.length) {
+    return false;
+  }
   return (
-    gone &&
-    [...after.counts].every(([k, n]) => n <= (before.counts.get(k) ?? 0)) &&
+    HINDRANCES.every((k) => after.count(k) <= before.count(k)) &&
     after.rings.every((ring) => hasRing(before.arrangement, ring))
   );
 }
 
+/** Findings without which a block may be sewn, and with which it may not. */
+const HINDRANCES = ['loose-end', 'island'];
+
+/** Whether no kind of finding became more frequent. */
+const isClean = (before: Health, after: Health): boolean =>
+  [...after.counts].every(([kind, n]) => n <= before.count(kind));
+
 /**
- * Tries candidates, the least costly first, and keeps those that remove a finding and make nothing else worse; best first.
+ * Tries candidates, the least costly first, and keeps those that remove a finding and make nothing else worse; best first. Where
+ * there is none, those are kept that only leave new cautions.
  *
  * @param most repairs wanted
  * @param effort patches that may be looked at, over all changed drawings
@@ -104,21 +127,27 @@ export function provedRepairs(
   effort: number,
 ): { repairs: ReadyRepair[]; effortLeft: number } {
   const byCost = [...candidates].sort((c, d) => c.patches - d.patches || c.seamLength - d.seamLength);
-  const found: ReadyRepair[] = [];
+  const clean: ReadyRepair[] = [];
+  const others: ReadyRepair[] = [];
   let left = effort;
   for (const candidate of byCost) {
-    if (found.length === most || left <= 0) break;
-    const after = healthOfDrawing(candidate.drawing);
-    left -= after?.patches ?? before.patches;
-    if (after === null || !isBetter(before, after, trouble, candidate.kind)) continue;
+    if (clean.length === most || left <= 0) break;
+    const changed = arrange(candidate.drawing);
+    left -= changed.ok ? changed.value.patches.length : before.arrangement.patches.length;
+    if (!changed.ok) continue;
+    const after = new Health(changed.value);
+    if (!isBetter(before, after, trouble, candidate.kind)) continue;
     const price = {
-      patches: after.patches - before.patches,
+      patches: after.arrangement.patches.length - before.arrangement.patches.length,
       seamLength: after.seamLength - before.seamLength,
       smallestPatch: after.smallestPatch,
     };
     const { message, drawing, splits } = candidate;
-    found.push({ kind: candidate.kind, message, price, drawing, splits });
+    const repairs = isClean(before, after) ? clean : others;
+    repairs.push({ kind: candidate.kind, message, price, drawing, splits });
   }
+  const mends = typeof trouble !== 'string' || HINDRANCES.includes(trouble);
+  const found = clean.length === 0 && mends ? others.slice(0, most) : clean;
   found.sort(
     (r, s) =>
       r.price.patches - s.price.patches ||

@@ -1,10 +1,14 @@
 import type { Arrangement, Drawing, Finding } from '@seamwright/arrangement';
+import type { Point } from '@seamwright/geometry';
 import type { Candidate } from './candidate.ts';
 import { extensions } from './extend.ts';
-import { merges } from './merge.ts';
-import { type Health, healthOf, provedRepairs, type ReadyRepair, troubleOf } from './prove.ts';
+import { islandRepairs } from './island.ts';
+import { lineUps } from './line-up.ts';
+import { looseEndRepairs } from './loose-end.ts';
+import { mergesAt, mergesOf } from './merge.ts';
+import { Health, provedRepairs, type ReadyRepair, troubleOf } from './prove.ts';
 import { slides } from './slide.ts';
-import { seamEndOf } from './ways-on.ts';
+import { type SeamEnd, seamEndOf } from './ways-on.ts';
 
 /** Repairs of one finding: more would not help to choose. */
 const REPAIRS_TOLD = 6;
@@ -18,7 +22,8 @@ export const REPAIR_EFFORT = 10_000;
 /**
  * The repairs of a finding, best first: fewest added patches, then least added seam, then the largest smallest patch.
  *
- * Each is proved by solving the changed drawing again: there are fewer findings of this kind then, and of no other kind more.
+ * Each is proved by solving the changed drawing again: the finding is gone, and there are of no other kind more. Where what
+ * hinders sewing cannot be mended without new cautions, repairs that bring some are told.
  *
  * @param finding one that the arrangement or its plan came with
  */
@@ -47,19 +52,20 @@ export function withRepairs(
 }
 
 class Repairs {
-  private before: Health | null = null;
+  private readonly before: Health;
 
   constructor(
     private readonly drawing: Drawing,
     private readonly arrangement: Arrangement,
     private effort: number,
-  ) {}
+  ) {
+    this.before = new Health(arrangement);
+  }
 
   of(finding: Finding): readonly ReadyRepair[] {
     if (this.effort <= 0) return [];
     const candidates = candidatesFor(this.drawing, this.arrangement, finding);
     if (candidates.length === 0) return [];
-    this.before ??= healthOf(this.arrangement);
     const effort = Math.min(this.effort, REPAIR_EFFORT);
     const { repairs, effortLeft } = provedRepairs(
       this.before,
@@ -74,17 +80,52 @@ class Repairs {
 }
 
 function candidatesFor(drawing: Drawing, arrangement: Arrangement, finding: Finding): Candidate[] {
-  if (finding.kind === 'interlocked') {
-    const seams = (finding.ring ?? []).flatMap((seam) => seamEndOf(arrangement, seam) ?? []);
-    return [
-      ...seams.flatMap((seam) => extensions(drawing, arrangement, seam)),
-      ...seams.flatMap((seam) => slides(drawing, arrangement, seam)),
-      ...merges(
-        drawing,
-        arrangement,
-        seams.map(({ vertex }) => vertex),
-      ),
-    ];
+  switch (finding.kind) {
+    case 'interlocked': {
+      const seams = (finding.ring ?? []).flatMap((seam) => seamEndOf(arrangement, seam) ?? []);
+      return [
+        ...seams.flatMap((seam) => extensions(drawing, arrangement, seam)),
+        ...seams.flatMap((seam) => slides(drawing, arrangement, seam)),
+        ...mergesAt(
+          drawing,
+          arrangement,
+          seams.map(({ vertex }) => vertex),
+        ),
+        ...lineUps(drawing, arrangement, finding),
+      ];
+    }
+    case 'loose-end':
+      return looseEndRepairs(drawing, arrangement, finding);
+    case 'island':
+      return islandRepairs(drawing, arrangement, finding);
+    case 'near-line-up':
+      return lineUps(drawing, arrangement, finding);
+    case 'sliver':
+    case 'small-patch':
+      return mergesOf(drawing, arrangement, finding.patches ?? []);
+    case 'sharp-point': {
+      const ends = endsAt(arrangement, finding.at);
+      return [
+        ...mergesOf(drawing, arrangement, finding.patches ?? []),
+        ...ends.flatMap((seam) => slides(drawing, arrangement, seam)),
+      ];
+    }
+    default:
+      return [];
   }
-  return [];
+}
+
+/** The seams that end at one of some places. */
+function endsAt({ vertices, edges }: Arrangement, places: readonly Point[]): SeamEnd[] {
+  return places.flatMap((place) => {
+    const vertex = vertices.find(({ at }) => at.x === place.x && at.y === place.y);
+    const here = edges.filter(({ from, to }) => from === vertex?.index || to === vertex?.index);
+    return here
+      .filter((edge) => here.filter(({ line }) => line === edge.line).length === 1)
+      .map(({ line, from, to }) => ({
+        line,
+        vertex: vertex!.index,
+        start: from === vertex!.index ? to : from,
+      }));
+  });
 }

@@ -1,0 +1,108 @@
+import type { Arrangement, Patch } from '@seamwright/arrangement';
+import {
+  area,
+  contains,
+  cross,
+  DEEPEST_WITHIN,
+  distance,
+  dot,
+  edgesOf,
+  midpoint,
+  nearestOnSegment,
+  type Point,
+  type Polygon,
+  perimeter,
+  pointAt,
+  SAME_COORDINATE,
+  type Segment,
+  subtract,
+} from '@seamwright/geometry';
+
+/** A place where a patch is narrow. */
+export interface Narrow {
+  /** Inches, across. */
+  readonly width: number;
+  readonly at: Point;
+}
+
+/**
+ * The width of the largest circle in a patch, inches. Exact for triangles; for others it may be told too large by up to 1/128
+ * in, never too small.
+ */
+export function widestCircle({ polygon, holes, depth }: Patch): number {
+  if (polygon.length === 3 && holes.length === 0) return (4 * area(polygon)) / perimeter(polygon);
+  return 2 * (depth + DEEPEST_WITHIN);
+}
+
+/**
+ * Where a patch is narrower than a limit, if that matters: over its whole extent, between two sides that face each other for as
+ * far as the limit, or where one of its corners comes near another side. The tips of triangles do not count: sides that meet
+ * in a corner are always near each other there.
+ */
+export function narrowestPlace(arrangement: Arrangement, patch: Patch, limit: number): Narrow | null {
+  const rings: Polygon[] = [
+    patch.polygon,
+    ...patch.holes.map((hole) => hole.map((vertex) => arrangement.vertices[vertex]!.at)),
+  ];
+  const circle = widestCircle(patch);
+  const found: Narrow[] = circle < limit ? [{ width: circle, at: patch.heart }] : [];
+  const sides = rings.flatMap(edgesOf);
+  const isInside = (p: Point) =>
+    rings.every((ring, i) => contains(ring, p) === (i === 0 ? 'inside' : 'outside'));
+  for (const [i, side] of sides.entries()) {
+    for (const [j, other] of sides.entries()) {
+      if (i === j || areNeighbours(side, other)) continue;
+      const facing = j > i ? facingNarrowly(side, other, limit) : null;
+      const near = nearCorner(rings, side, other, limit);
+      for (const place of [facing, near]) if (place !== null && isInside(place.at)) found.push(place);
+    }
+  }
+  return found
+    .filter(({ width }) => limit - width > SAME_COORDINATE)
+    .reduce<Narrow | null>(
+      (least, place) => (least === null || place.width < least.width ? place : least),
+      null,
+    );
+}
+
+const areNeighbours = (side: Segment, other: Segment): boolean =>
+  [other.a, other.b].some((p) => p === side.a || p === side.b);
+
+/** Where two sides face each other at less than the limit for at least as far along. */
+function facingNarrowly(side: Segment, other: Segment, limit: number): Narrow | null {
+  const length = distance(side.a, side.b);
+  const u = subtract(side.b, side.a);
+  const along = (p: Point) => dot(subtract(p, side.a), u) / length;
+  const across = (p: Point) => cross(u, subtract(p, side.a)) / length;
+  // The inside lies on the right as one walks along a side, where `across` is more than 0; the facing side comes back.
+  const [start, end] = [along(other.b), along(other.a)];
+  if (end <= start) return null;
+  const widthAt = (s: number) =>
+    across(other.b) + ((across(other.a) - across(other.b)) * (s - start)) / (end - start);
+  const low = Math.max(0, start);
+  const high = Math.min(length, end);
+  const [widthLow, widthHigh] = [widthAt(low), widthAt(high)];
+  if (low >= high || widthLow <= 0 || widthHigh <= 0) return null;
+  // The stretch in which the width, which changes evenly, is less than the limit.
+  const reached = (limit - widthLow) / (widthHigh - widthLow);
+  const from = widthLow < limit ? 0 : widthHigh < limit ? reached : 1;
+  const to = widthHigh < limit ? 1 : widthLow < limit ? reached : 0;
+  if ((to - from) * (high - low) < limit) return null;
+  const s = widthLow <= widthHigh ? low : high;
+  const middle = low + ((from + to) / 2) * (high - low);
+  const foot = pointAt(side.a, side.b, middle / length);
+  const facingPoint = pointAt(other.b, other.a, (middle - start) / (end - start));
+  return { width: widthAt(s), at: midpoint(foot, facingPoint) };
+}
+
+/** Where a corner that points into the patch comes nearer than the limit to a side that does not end there. */
+function nearCorner(rings: readonly Polygon[], side: Segment, other: Segment, limit: number): Narrow | null {
+  const corner = other.a;
+  const ring = rings.find((r) => r.includes(corner))!;
+  const before = ring[(ring.indexOf(corner) + ring.length - 1) % ring.length]!;
+  const pointsIn = cross(subtract(corner, before), subtract(other.b, corner)) < 0;
+  if (!pointsIn || before === side.a || before === side.b) return null;
+  const foot = nearestOnSegment(corner, side.a, side.b);
+  const width = distance(corner, foot);
+  return width < limit ? { width, at: midpoint(corner, foot) } : null;
+}
