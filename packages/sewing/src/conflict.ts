@@ -9,21 +9,31 @@ const EFFORT_PER_SET = 1_000_000;
 /** Sets of pins that are tried for a smaller conflict, after one was found by leaving out pins one by one. */
 const SETS_TRIED = 200;
 
-/**
- * The smallest set of pins that cannot hold together, although the block can be sewn without them.
- *
- * Leaving out one pin after the other keeps only those that matter; then smaller sets are tried, by size, as far as
- * {@link SETS_TRIED} reaches.
- */
-export function smallestConflict(
+/** The smallest set of pins that cannot hold together, although the block can be sewn without them. */
+export const smallestConflict = (
   joinery: Joinery,
   region: Region,
   pins: readonly Pin[],
   largestSection: number,
-): readonly Pin[] {
-  const holds = (some: readonly Pin[]) =>
-    assemble(joinery, region, { will: willOf(some, largestSection), effort: EFFORT_PER_SET }).sewable;
+): readonly Pin[] =>
+  smallestSet(
+    pins,
+    (some) =>
+      assemble(joinery, region, { will: willOf(some, largestSection), effort: EFFORT_PER_SET }).sewable,
+    SETS_TRIED,
+  );
 
+/**
+ * The smallest set of pins that cannot hold together, of some that cannot.
+ *
+ * Leaving out one pin after the other keeps only those that matter; then smaller sets are tried, by size, as far as
+ * `setsTried` reaches.
+ */
+export function smallestSet(
+  pins: readonly Pin[],
+  holds: (some: readonly Pin[]) => boolean,
+  setsTried: number,
+): readonly Pin[] {
   let core = pins;
   for (const pin of pins) {
     const without = core.filter((p) => p !== pin);
@@ -33,7 +43,7 @@ export function smallestConflict(
   for (let size = 1; size < core.length; size += 1) {
     for (const some of subsets(pins, size)) {
       tried += 1;
-      if (tried > SETS_TRIED) return core;
+      if (tried > setsTried) return core;
       if (!holds(some)) return some;
     }
   }

@@ -5,6 +5,9 @@ import { letterConflict, smallestConflict } from './conflict.ts';
 import { touching as touchingOf } from './contact.ts';
 import { crossingsOf } from './crossings.ts';
 import { interlockedFindings } from './interlock.ts';
+import { setInFindings } from './partial/set-in.ts';
+import { writePartialPlan } from './partial/write-partial.ts';
+import { assemblePinned } from './partial-plan.ts';
 import type { Wish } from './refine.ts';
 import type { Region } from './region.ts';
 import { SEARCH_EFFORT } from './search.ts';
@@ -20,6 +23,8 @@ export interface PlanOptions {
   /** No section has more patches than this. */
   readonly largestSection?: number;
   readonly wish?: Wish;
+  /** Whether joins may be sewn half-way and finished later, where straight seams alone do not suffice. */
+  readonly partialSeams?: boolean;
 }
 
 /**
@@ -29,12 +34,16 @@ export interface PlanOptions {
  * Every answer holds: the orders and joins are good ones. `provenLeast` says whether fewer foundations are proved
  * impossible (under the maker's pins); `atLeast` is the proved bound. Pins that cannot hold together are named in
  * `conflict` and left out.
+ *
+ * Where straight seams do not suffice and partial ones are allowed, these are planned: as few foundations as were found, with
+ * no bound but that one foundation is not enough. A seam that would have to be set in is named, never planned.
  */
 export function planSewing(arrangement: Arrangement, options: PlanOptions = {}): SewingPlan {
   const {
     effort = SEARCH_EFFORT,
     largestSection = Number.POSITIVE_INFINITY,
     wish = 'fewest foundations',
+    partialSeams = false,
   } = options;
   const touching = touchingOf(arrangement);
   const joinery: Joinery = { arrangement, touching, crossings: crossingsOf(arrangement) };
@@ -50,7 +59,12 @@ export function planSewing(arrangement: Arrangement, options: PlanOptions = {}):
     pins = pins.filter((pin) => !clash.includes(pin));
     result = assemble(joinery, all, { effort, will: willOf(pins, largestSection), wish });
   }
-  const parts = leavesOf(result.assembly).map(({ patches }) => patches);
+  const partial = partialSeams && !result.sewable ? assemblePinned(joinery, all, pins, largestSection) : null;
+  if (partial !== null) {
+    conflict.push(...partial.conflict);
+    pins = [...partial.pins];
+  }
+  const parts = leavesOf((partial ?? result).assembly).map(({ patches }) => patches);
   const letterPins = pins.filter((pin) => pin.kind === 'letter');
   const letterClash = letterConflict(parts, letterPins);
   conflict.push(...letterClash);
@@ -58,24 +72,41 @@ export function planSewing(arrangement: Arrangement, options: PlanOptions = {}):
     letterPins.filter((pin) => !letterClash.includes(pin)).map(({ patch, letter }) => [patch, letter]),
   );
 
-  const written = writePlan(arrangement, touching, result.assembly, willOf(pins, largestSection), letters);
-  const { sections, joins, figures, stuck } = written;
+  const will = willOf(pins, largestSection);
+  const { sections, joins, figures, stuck } =
+    partial === null
+      ? writePlan(arrangement, touching, result.assembly, will, letters)
+      : writePartialPlan(joinery, partial, will, letters);
+  const common = { sections, joins, figures, conflict };
+  if (partial !== null) {
+    const provenLeast = sections.length === NOT_ONE;
+    return { ...common, verdict: 'partial seams', provenLeast, atLeast: NOT_ONE, unheld: [], findings: [] };
+  }
+  if (!result.sewable) {
+    return {
+      ...common,
+      verdict: 'not sewable',
+      provenLeast: true,
+      atLeast: result.atLeast,
+      unheld: stuck.flat(),
+      findings: [
+        ...interlockedFindings(arrangement, touching, stuck),
+        ...stuck.flatMap((region) => setInFindings(arrangement, touching, region)),
+      ],
+    };
+  }
   return {
-    verdict: !result.sewable
-      ? 'not sewable'
-      : sections.length === 1
-        ? 'one foundation'
-        : 'several foundations',
-    provenLeast: !result.sewable || result.atLeast === sections.length,
+    ...common,
+    verdict: sections.length === 1 ? 'one foundation' : 'several foundations',
+    provenLeast: result.atLeast === sections.length,
     atLeast: result.atLeast,
-    sections,
-    joins,
-    unheld: stuck.flat(),
-    figures,
-    conflict,
-    findings: result.sewable ? [] : interlockedFindings(arrangement, touching, stuck),
+    unheld: [],
+    findings: [],
   };
 }
+
+/** Foundations: what one foundation holds is sewn with straight seams. */
+const NOT_ONE = 2;
 
 const patchesOf = (pin: Pin): readonly number[] =>
   pin.kind === 'together' || pin.kind === 'apart'
