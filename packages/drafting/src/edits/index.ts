@@ -9,7 +9,7 @@ export * from './move-lines.ts';
 export * from './move-point.ts';
 export * from './outline-corners.ts';
 export * from './parallel-copy.ts';
-export * from './parts.ts';
+export { copyLines, deleteParts, type Parts, transformParts } from './parts.ts';
 export * from './replace-outline.ts';
 export * from './resize-drawing.ts';
 export * from './split-through.ts';

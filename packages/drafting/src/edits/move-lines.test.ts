@@ -117,6 +117,19 @@ describe('several parts at once', () => {
     expectSound(moved);
   });
 
+  it('leave the corners of the outline where they are, unless these or their edges are chosen', () => {
+    const cross = withLines(block, [0, 0, 8, 8]);
+    const moved = must(transformParts(cross, { points: [], lines: ['s5'] }, translation(1, 0)));
+    expect(splitsOf(moved)).toEqual([[1, 0, 9, 8]]);
+    expect(outlineOf(moved)).toEqual(outlineOf(cross));
+    expect(moved.points[pointAt(moved, 1, 0)]!.on).toEqual(['edge:p1']);
+    const wide = must(transformParts(cross, { points: [], lines: ['s5', 'edge:p2'] }, translation(1, 0)));
+    expect(splitsOf(wide)).toEqual([[1, 0, 9, 8]]);
+    expect(outlineOf(wide).map(({ x }) => x)).toEqual([0, 9, 9, 0]);
+    expectSound(moved);
+    expectSound(wide);
+  });
+
   it('turn the whole block', () => {
     const all = { points: Object.keys(drawing.points), lines: [] };
     const turned = must(transformParts(drawing, all, rotation(45, middle)));

@@ -1,4 +1,4 @@
-import type { Drawing, DrawingPoint, LineId, PointId, Split } from '@seamwright/arrangement';
+import type { Drawing, DrawingPoint, LineId, PointId } from '@seamwright/arrangement';
 import {
   distance,
   distanceToSegment,
@@ -15,12 +15,12 @@ import {
 } from '@seamwright/geometry';
 import { outlineOf } from '../checks.ts';
 import { areParallel } from '../facts-by-place.ts';
-import { freshIds } from '../ids.ts';
 import { type DrawnLine, drawnLines, linesEndingIn } from '../lines.ts';
 import { nearest } from '../nearest.ts';
 import type { Placement } from '../placement.ts';
 import { moveSideways } from '../stretches.ts';
 import { lineOf } from './line-of.ts';
+import { loosened } from './loosen.ts';
 import { movePoints } from './move-point.ts';
 
 /**
@@ -42,7 +42,13 @@ export function moveLines(drawing: Drawing, distances: ReadonlyMap<LineId, numbe
     if (!Number.isFinite(by)) return fail('The distance is not a number', '', 'Give a length such as 1/4');
     paths.set(id, moveSideways({ a: line.value.from, b: line.value.to }, by));
   }
-  const { drawing: loose, held } = detached(drawing, paths);
+  const { drawing: loose, endOf } = loosened(drawing, new Set(paths.keys()));
+  const held = new Map<PointId, readonly LineId[]>();
+  for (const id of paths.keys()) {
+    const { from, to } = drawnLines(drawing).get(id)!;
+    for (const end of [from.id, to.id])
+      if (endOf(id, end) !== end) held.set(endOf(id, end), edgesAt(drawing, end));
+  }
   const moves = new Map<PointId, Placement>();
   for (const id of paths.keys()) {
     const { from, to } = drawnLines(loose).get(id)!;
@@ -69,35 +75,9 @@ export function moveLines(drawing: Drawing, distances: ReadonlyMap<LineId, numbe
 export const moveLine = (drawing: Drawing, line: LineId, by: number): Result<Drawing> =>
   moveLines(drawing, new Map([[line, by]]));
 
-/**
- * Gives moved splits that end in a corner of the outline an end of their own there, unless the corner itself moves with
- * an edge. `held` names for each such end the edges on which it may slide.
- */
-function detached(
-  drawing: Drawing,
-  paths: ReadonlyMap<LineId, Segment>,
-): { readonly drawing: Drawing; readonly held: ReadonlyMap<PointId, readonly LineId[]> } {
-  const ids = freshIds(drawing);
-  const held = new Map<PointId, readonly LineId[]>();
-  const points: Record<PointId, DrawingPoint> = { ...drawing.points };
-  const leave = (id: PointId): PointId => {
-    if (!drawing.outline.includes(id)) return id;
-    const edges = linesEndingIn(drawing, id).filter(({ kind }) => kind === 'edge');
-    if (edges.some((edge) => paths.has(edge.id))) return id;
-    const own = ids.point();
-    points[own] = { id: own, x: drawing.points[id]!.x, y: drawing.points[id]!.y };
-    held.set(
-      own,
-      edges.map((edge) => edge.id),
-    );
-    return own;
-  };
-  const splits = drawing.splits.map(
-    (split): Split =>
-      paths.has(split.id) ? { ...split, from: leave(split.from), to: leave(split.to) } : split,
-  );
-  return { drawing: { ...drawing, points, splits }, held };
-}
+/** The edges on which an end may slide that leaves a corner. */
+const edgesAt = (drawing: Drawing, corner: PointId): readonly LineId[] =>
+  linesEndingIn(drawing, corner).flatMap(({ id, kind }) => (kind === 'edge' ? [id] : []));
 
 const TOO_FAR = fail('An end of the line would slide off the line that it is on', '', 'Move it less far');
 

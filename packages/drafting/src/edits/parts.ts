@@ -7,6 +7,7 @@ import type { Placement } from '../placement.ts';
 import { withoutOrphans } from '../tidy.ts';
 import { addLines } from './add-lines.ts';
 import { deletePoint } from './delete-point.ts';
+import { loosened } from './loosen.ts';
 import { movePoints } from './move-point.ts';
 
 /** Points and lines of a drawing that something is done to together. What is not in the drawing any more is left out. */
@@ -16,44 +17,31 @@ export interface Parts {
   readonly lines: readonly LineId[];
 }
 
-/** The points of the parts and the ends of their lines. */
-export function pointsOfParts(drawing: Drawing, { points, lines }: Parts): ReadonlySet<PointId> {
-  const drawn = drawnLines(drawing);
-  const all = new Set(points.filter((id) => drawing.points[id] !== undefined));
-  for (const id of lines) {
-    const line = drawn.get(id);
-    if (line !== undefined) all.add(line.from.id).add(line.to.id);
-  }
-  return all;
-}
-
-const NOTHING = fail('Nothing is chosen', '', 'Choose points or lines first');
-
-/** Where a transform takes the points of the parts; what each is on goes along as far as it still holds there. */
-export function movesOfParts(
-  drawing: Drawing,
-  parts: Parts,
-  transform: Transform,
-): ReadonlyMap<PointId, Placement> {
-  const moves = new Map<PointId, Placement>();
-  for (const id of pointsOfParts(drawing, parts)) {
-    const { x, y, on } = drawing.points[id]!;
-    moves.set(id, { at: transformPoint(transform, { x, y }), ...(on && { on }) });
-  }
-  return moves;
-}
+export const NOTHING = fail('Nothing is chosen', '', 'Choose points or lines first');
 
 /**
  * Moves, turns or mirrors parts of a drawing (`translation`, `rotation`, {@link mirrorAcross}): their points go to
- * their images, lines stretch after them. Points that come to lie on others become one with them; on lines, they
- * are on those from then on.
+ * their images, lines stretch after them. Splits leave the corners of the outline, which keep their places unless they or
+ * their edges are among the parts. Points that come to lie on others become one with them; on lines, they are on
+ * those from then on.
  *
  * Refused: what {@link movePoints} refuses.
  */
 export function transformParts(drawing: Drawing, parts: Parts, transform: Transform): Result<Drawing> {
-  const moves = movesOfParts(drawing, parts, transform);
-  if (moves.size === 0) return NOTHING;
-  const moved = movePoints(drawing, moves);
+  const drawn = drawnLines(drawing);
+  const { drawing: loose, endOf } = loosened(drawing, new Set(parts.lines), new Set(parts.points));
+  const moving = new Set(parts.points.filter((id) => drawing.points[id] !== undefined));
+  for (const id of parts.lines) {
+    const line = drawn.get(id);
+    if (line !== undefined) moving.add(endOf(id, line.from.id)).add(endOf(id, line.to.id));
+  }
+  if (moving.size === 0) return NOTHING;
+  const moves = new Map<PointId, Placement>();
+  for (const id of moving) {
+    const { x, y, on } = loose.points[id]!;
+    moves.set(id, { at: transformPoint(transform, { x, y }), ...(on && { on }) });
+  }
+  const moved = movePoints(loose, moves);
   return moved.ok ? ok(withFactsByPlace(moved.value, new Set(moves.keys()))) : moved;
 }
 

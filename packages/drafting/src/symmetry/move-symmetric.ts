@@ -1,4 +1,4 @@
-import type { Drawing, LineId, PointId } from '@seamwright/arrangement';
+import type { Drawing, DrawingPoint, LineId, PointId } from '@seamwright/arrangement';
 import {
   distance,
   fail,
@@ -11,9 +11,10 @@ import {
 } from '@seamwright/geometry';
 import { centreOf } from '../centre.ts';
 import { lineOf } from '../edits/line-of.ts';
+import { loosened } from '../edits/loosen.ts';
 import { moveLines } from '../edits/move-lines.ts';
 import { movePoints } from '../edits/move-point.ts';
-import type { Parts } from '../edits/parts.ts';
+import { NOTHING, type Parts } from '../edits/parts.ts';
 import { withFactsByPlace } from '../facts-by-place.ts';
 import { drawnLines } from '../lines.ts';
 import type { Placement } from '../placement.ts';
@@ -75,6 +76,55 @@ export function moveLineSymmetric(
     distances.set(image, known ?? own);
   }
   return evened(drawing, moveLines(drawing, distances), transforms.value, new Map());
+}
+
+/**
+ * Moves, turns or mirrors parts of a drawing, and their images to the images of the new places; see `transformParts`. Where
+ * a part is an image of another, what comes first counts.
+ *
+ * Refused: what `transformParts` and `transformsOf` refuse.
+ */
+export function transformPartsSymmetric(
+  drawing: Drawing,
+  parts: Parts,
+  by: Transform,
+  symmetry: Symmetry,
+): Result<Drawing> {
+  const transforms = transformsOf(symmetry, centreOf(drawing));
+  if (!transforms.ok) return transforms;
+  const index = new PointIndex(drawing);
+  const all = withImages(drawing, parts, symmetry);
+  const { drawing: loose, endOf } = loosened(drawing, new Set(all.lines), new Set(all.points));
+  const moves = new Map<PointId, Placement>();
+  /** Moves a point, or the end of a line, and its images. */
+  const move = (point: DrawingPoint, line?: LineId) => {
+    const images = transforms.value.map((transform) => {
+      const end = index.at(transformPoint(transform, point))?.id;
+      const image = line === undefined ? undefined : imageOfLine(drawing, index, line, transform);
+      if (end === undefined || (line !== undefined && image === undefined)) return undefined;
+      return image === undefined ? end : endOf(image, end);
+    });
+    const own = images[0];
+    if (own === undefined || moves.has(own)) return;
+    const at = fixedBy(
+      transforms.value.filter((_, k) => images[k] === own),
+      transformPoint(by, point),
+    );
+    images.forEach((id, k) => {
+      if (id === undefined || moves.has(id)) return;
+      const { on } = loose.points[id]!;
+      moves.set(id, { at: transformPoint(transforms.value[k]!, at), ...(on && { on }) });
+    });
+  };
+  for (const id of parts.points) if (drawing.points[id] !== undefined) move(drawing.points[id]);
+  for (const id of parts.lines) {
+    const line = drawnLines(drawing).get(id);
+    if (line === undefined) continue;
+    move(line.from, id);
+    move(line.to, id);
+  }
+  if (moves.size === 0) return NOTHING;
+  return evened(drawing, movePoints(loose, moves), transforms.value, moves);
 }
 
 /** The parts and all their images that are in the drawing: for deleting and choosing. */

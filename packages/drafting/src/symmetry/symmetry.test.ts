@@ -6,7 +6,7 @@ import { anywhere, must } from '../../test/drawings.ts';
 import { lineBetween, pointAt, splitsOf, withLines } from '../../test/exact.ts';
 import { expectSound, frozen } from '../../test/sound.ts';
 import { centreOf } from '../centre.ts';
-import { deleteParts, movesOfParts } from '../edits/index.ts';
+import { deleteParts } from '../edits/index.ts';
 import { followersOf } from '../facts.ts';
 import { drawnLines } from '../lines.ts';
 import { equilateralTriangle, rectangle, regularHexagon, regularOctagon, square } from '../outlines.ts';
@@ -14,7 +14,12 @@ import { snap } from '../snapping/snap.ts';
 import { snapScene } from '../snapping/snap-scene.ts';
 import { addSymmetric } from './add-symmetric.ts';
 import { mirrorAcross } from './mirror.ts';
-import { moveLineSymmetric, movePointsSymmetric, withImages } from './move-symmetric.ts';
+import {
+  moveLineSymmetric,
+  movePointsSymmetric,
+  transformPartsSymmetric,
+  withImages,
+} from './move-symmetric.ts';
 import { imagesOf, NO_SYMMETRY, type Symmetry, transformsOf } from './symmetry.ts';
 
 const block = must(square(8));
@@ -157,12 +162,9 @@ function play(
     case 'move line':
       return moveLineSymmetric(drawing, split, (to.x - 4) / 4, symmetry);
     case 'nudge': {
+      const parts = index % 2 === 0 ? { points: [point], lines: [] } : { points: [], lines: [split] };
       const by = { a: 1, b: 0, c: 0, d: 1, e: 0.25, f: 1 / 32 };
-      return movePointsSymmetric(
-        drawing,
-        movesOfParts(drawing, { points: [point], lines: [] }, by),
-        symmetry,
-      );
+      return transformPartsSymmetric(drawing, parts, by, symmetry);
     }
     default:
       return deleteParts(drawing, withImages(drawing, { points: [], lines: [split] }, symmetry));
