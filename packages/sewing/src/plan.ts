@@ -91,7 +91,7 @@ export function planSewing(arrangement: Arrangement, options: PlanOptions = {}):
       unheld: stuck.flat(),
       findings: [
         ...interlockedFindings(arrangement, touching, stuck),
-        ...stuck.flatMap((region) => setInFindings(arrangement, touching, region)),
+        ...setInFindings(arrangement, touching, stuck),
       ],
     };
   }

@@ -121,7 +121,7 @@ describe('seams that would have to be set in', () => {
     a: { x: x1, y: y1 },
     b: { x: x2, y: y2 },
   });
-  const all = (arrangement: Arrangement) => arrangement.patches.map(({ index }) => index);
+  const all = (arrangement: Arrangement) => [arrangement.patches.map(({ index }) => index)];
   const hexagon = Array.from({ length: 6 }, (_, i) => ({
     x: 3 * Math.cos((i * Math.PI) / 3),
     y: 3 * Math.sin((i * Math.PI) / 3),

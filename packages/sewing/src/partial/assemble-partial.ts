@@ -5,7 +5,16 @@ import type { Touching } from '../contact.ts';
 import { stuckParts } from '../diagnosis/stuck-parts.ts';
 import type { Region } from '../region.ts';
 import { NO_WILL, type Will } from '../will.ts';
-import { deepest, pairsBeside, type Slit, slitJoinery, slitsOf, slitTouching } from './slit.ts';
+import {
+  apart,
+  deepest,
+  OpenedBlock,
+  pairsBeside,
+  type Slit,
+  slitJoinery,
+  slitsOf,
+  slitTouching,
+} from './slit.ts';
 
 /** How a block that straight seams do not suffice for is put together with seams left open for a while. */
 export interface PartialAssembly {
@@ -48,28 +57,28 @@ export function assembleWithPartialSeams(
 
 /** Whether a region can be sewn with as many partial seams as there can be. */
 const partialSeamsSuffice = ({ touching }: Joinery, region: Region): boolean =>
-  leftByPartialSeams(touching, region).length === 0;
+  leftByPartialSeams(touching, [region]).parts.length === 0;
 
-/** A part that partial seams do not help with, and who touches whom when all other seams are open that can be. */
+/** Parts that partial seams do not help with, and who touches whom when all other seams are open that can be. */
 export interface LeftOver {
   readonly touching: Touching;
-  readonly part: Region;
+  readonly parts: readonly Region[];
 }
 
-/** The parts of a region that cannot be sewn however many seams are left open; each keeps a seam that would have to be set in. */
-export function leftByPartialSeams(touching: Touching, region: Region): LeftOver[] {
-  const left: LeftOver[] = [];
-  const open = [region];
-  let slit = touching;
+/** The parts of regions that cannot be sewn however many seams are left open; each keeps a seam that would have to be set in. */
+export function leftByPartialSeams(touching: Touching, regions: readonly Region[]): LeftOver {
+  const parts: Region[] = [];
+  const open = [...regions].reverse();
+  const block = new OpenedBlock(touching);
   for (let part = open.pop(); part !== undefined; part = open.pop()) {
-    for (const stuck of stuckParts(slit, part)) {
-      const slits = deepest(slitsOf(slit, stuck));
-      if (slits.length === 0) left.push({ touching: slit, part: stuck });
+    for (const stuck of stuckParts(block.touching, part)) {
+      const slits = apart(deepest(slitsOf(block.touching, stuck)));
+      if (slits.length === 0) parts.push(stuck);
       else open.push(stuck);
-      slit = slitTouching(slit, slits);
+      block.open(slits);
     }
   }
-  return left;
+  return { touching: block.touching, parts };
 }
 
 class PartialSearch {

@@ -1,5 +1,5 @@
 import type { Joinery } from '../assemble.ts';
-import type { Touching } from '../contact.ts';
+import type { Contact, Touching } from '../contact.ts';
 import { seamsOf } from '../diagnosis/seam-runs.ts';
 import type { Region } from '../region.ts';
 
@@ -43,19 +43,52 @@ export function deepest(slits: readonly Slit[]): Slit[] {
   );
 }
 
-/** Who touches whom while some seams are open: across them nobody does, and their vertices lie on a boundary. */
+/**
+ * Of some slits as many, from the first on, as meet nowhere inside the region: two that do would cut off what lies between them.
+ * (Once one is open, the other is cut by it, and what goes on beyond may be opened in its turn.)
+ */
+export function apart(slits: readonly Slit[]): Slit[] {
+  const taken = new Set<number>();
+  return slits.filter(({ vertices }) => {
+    const inner = vertices.slice(0, -1);
+    if (inner.some((vertex) => taken.has(vertex))) return false;
+    for (const vertex of inner) taken.add(vertex);
+    return true;
+  });
+}
+
+/** A block of which more and more seams are left open: across them nobody touches, and their vertices lie on a boundary. */
+export class OpenedBlock {
+  private readonly contacts: (readonly Contact[])[];
+  private readonly around: (readonly number[])[];
+  /** Who touches whom now; it changes as seams are opened. */
+  readonly touching: Touching;
+
+  constructor(touching: Touching) {
+    this.contacts = [...touching.contacts];
+    this.around = [...touching.around];
+    this.touching = { ...touching, contacts: this.contacts, around: this.around };
+  }
+
+  open(slits: readonly Slit[]): void {
+    for (const { open, vertices } of slits) {
+      const beside = new Set(vertices.flatMap((vertex) => this.around[vertex]!));
+      for (const p of beside) {
+        if (p >= 0) this.contacts[p] = this.contacts[p]!.filter(({ edge }) => !open.includes(edge));
+      }
+      for (const vertex of vertices) {
+        const patches = this.around[vertex]!;
+        if (!patches.includes(-1)) this.around[vertex] = [...patches, -1];
+      }
+    }
+  }
+}
+
+/** Who touches whom while some seams are open. */
 export function slitTouching(touching: Touching, slits: readonly Slit[]): Touching {
-  const open = new Set(slits.flatMap((slit) => slit.open));
-  const onSlit = new Set(slits.flatMap((slit) => slit.vertices));
-  return {
-    ...touching,
-    contacts: touching.contacts.map((contacts) =>
-      contacts.some(({ edge }) => open.has(edge)) ? contacts.filter(({ edge }) => !open.has(edge)) : contacts,
-    ),
-    around: touching.around.map((patches, vertex) =>
-      onSlit.has(vertex) && !patches.includes(-1) ? [...patches, -1] : patches,
-    ),
-  };
+  const block = new OpenedBlock(touching);
+  block.open(slits);
+  return block.touching;
 }
 
 /** A block as the search sees it while some seams are open. */
