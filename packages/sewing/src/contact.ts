@@ -93,16 +93,18 @@ export function patchesRound({ vertices, edges }: Arrangement): number[][] {
 }
 
 function sortedAlongLines({ edges, lines, vertices }: Arrangement): AlongLine[] {
-  const placed = edges.map(({ index, line, from, to }) => {
+  const onLine: { along: AlongLine; at: number }[][] = lines.map(() => []);
+  for (const { index, line, from, to } of edges) {
     const { a, b } = lines[line]!;
     const s = parameterOn(a, b, vertices[from]!.at);
     const t = parameterOn(a, b, vertices[to]!.at);
-    return s < t
-      ? { edge: index, line, start: from, end: to, at: s }
-      : { edge: index, line, start: to, end: from, at: t };
-  });
-  placed.sort((e, f) => e.line - f.line || e.at - f.at);
-  return placed.map(({ edge, line, start, end }) => ({ edge, line, start, end }));
+    onLine[line]!.push(
+      s < t
+        ? { along: { edge: index, line, start: from, end: to }, at: s }
+        : { along: { edge: index, line, start: to, end: from }, at: t },
+    );
+  }
+  return onLine.flatMap((placed) => placed.sort((e, f) => e.at - f.at).map(({ along }) => along));
 }
 
 /** The straight run from the first to the last of some edges of one line. */
