@@ -105,6 +105,59 @@ test('repairs are offered and shown at the Draft station, too', async ({ page })
   await expect(verdict(page)).toHaveText(/^Sews on/);
 });
 
+test('allowed partial seams sew the ring, and the joins say what is left open and when it is closed', async ({
+  page,
+}) => {
+  await open(page);
+  await drop(page, [{ name: 'ring.svg', text: CYCLE }]);
+  await goTo(page, 'Order');
+  const partial = page.getByRole('checkbox', { name: /^Allow partial seams/ });
+  await expect(partial).toHaveAccessibleName(/they would do here$/);
+  await partial.check();
+  await expect(verdict(page)).toHaveText(/^Sews with 1 partial seam, on \d foundations/);
+  await expect(findings(page)).toHaveCount(0);
+  const joins = page.getByRole('list', { name: 'Joins, in working order' });
+  await expect(joins.getByRole('listitem').first()).toContainText(
+    /^Partial seam: sew [A-Z] to [A-Z] for 1 in only/,
+  );
+  await expect(joins.getByRole('listitem').last()).toContainText(
+    'close the 3 in of seam that step 1 left open',
+  );
+  await page.reload();
+  await expect(verdict(page)).toHaveText(/^Sews with 1 partial seam, on \d foundations/);
+  await partial.uncheck();
+  await expect(verdict(page)).toHaveText('Cannot be sewn with straight seams · 1 error');
+});
+
+/** A line from a corner, 0.8 in up on 6 in: an angle of atan(0.8 / 6) = 7.6°. */
+const POINTED = `<svg xmlns="http://www.w3.org/2000/svg" width="6in" height="6in" viewBox="0 0 6 6">
+  <title>Pointed</title><rect width="6" height="6"/><path d="M0 6L6 5.2M0 2H6"/></svg>`;
+
+test('cautions say what is hard to sew; how small a patch may be is the maker’s to say', async ({ page }) => {
+  await open(page);
+  await drop(page, [{ name: 'pointed.svg', text: POINTED }]);
+  await goTo(page, 'Order');
+  await expect(verdict(page)).toHaveText('Sews on one foundation · 1 caution');
+  await expect(
+    findings(page).getByRole('button', { name: /^Caution 1: A patch comes to a point of 7.6°/ }),
+  ).toBeVisible();
+
+  // The upper patch is 2 in high. Printed at half its size it is 1 in, and too small for one who sews none below 1½ in.
+  const least = page.getByLabel('Smallest patch on paper');
+  await least.fill('1 1/2');
+  await least.press('Enter');
+  await expect(findings(page)).toContainText('across at the smallest size to be printed');
+  const before = await findings(page).getByText('across at the smallest size').count();
+  await goTo(page, 'Paper');
+  await page.getByLabel('Finished width').fill('3');
+  await page.getByLabel('Finished width').press('Enter');
+  await goTo(page, 'Order');
+  await expect(findings(page).getByText('across at the smallest size')).toHaveCount(before + 1);
+  await least.fill('0');
+  await least.press('Enter');
+  await expect(verdict(page)).toHaveText('Sews on one foundation · 1 caution');
+});
+
 /** axe-core's findings that would keep someone out. */
 async function barriers(page: Page): Promise<readonly string[]> {
   const { violations } = await new AxeBuilder({ page }).analyze();

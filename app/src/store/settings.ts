@@ -11,6 +11,8 @@ export interface Settings {
   readonly shareTemplates: boolean;
   /** Keys without Ctrl or Alt do something; off for those who dictate or whose keys slip (WCAG 2.2, 2.1.4). */
   readonly singleKeys: boolean;
+  /** Inches: patches that come out smaller on paper are worth a caution. 0: none is. */
+  readonly leastSize: number;
   /** Parts of panels that are folded up, by their names. */
   readonly folded: readonly string[];
 }
@@ -27,7 +29,9 @@ function defaults(): Settings {
     allowance: USUAL_ALLOWANCE,
     shareTemplates: true,
     singleKeys: true,
-    folded: [],
+    leastSize: 0,
+    // Where there are none, there is little to see.
+    folded: ['no findings'],
   };
 }
 
@@ -36,12 +40,16 @@ function read(): Settings {
   try {
     const kept: unknown = JSON.parse(localStorage.getItem(KEY) ?? '{}');
     if (typeof kept !== 'object' || kept === null) return known;
-    const { paper, allowance, shareTemplates, singleKeys, folded } = kept as Record<string, unknown>;
+    const { paper, allowance, shareTemplates, singleKeys, leastSize, folded } = kept as Record<
+      string,
+      unknown
+    >;
     return {
       paper: paper === 'letter' || paper === 'a4' ? paper : known.paper,
       allowance: isAllowance(allowance) ? allowance : known.allowance,
       shareTemplates: typeof shareTemplates === 'boolean' ? shareTemplates : known.shareTemplates,
       singleKeys: typeof singleKeys === 'boolean' ? singleKeys : known.singleKeys,
+      leastSize: isLeastSize(leastSize) ? leastSize : known.leastSize,
       folded: Array.isArray(folded) ? folded.filter((name) => typeof name === 'string') : known.folded,
     };
   } catch {
@@ -52,6 +60,12 @@ function read(): Settings {
 
 const isAllowance = (value: unknown): value is number =>
   typeof value === 'number' && checkLength(value, 'in', ALLOWANCE_RANGE).ok;
+
+/** What a least size may be. */
+export const LEAST_SIZE_RANGE = { least: 0, most: 2 } as const;
+
+const isLeastSize = (value: unknown): value is number =>
+  typeof value === 'number' && checkLength(value, 'in', LEAST_SIZE_RANGE).ok;
 
 export const useSettings = create<Settings>()(read);
 

@@ -2,12 +2,14 @@ import type { Finding, Repair } from '@seamwright/arrangement';
 import type { AlternativeName, SewingPlan } from '@seamwright/sewing';
 import { amendPattern } from '../store/changes.ts';
 import { warn } from '../store/notices.ts';
+import { useSettings } from '../store/settings.ts';
 import { currentBlock, currentDrawing, currentWishes, useWork, type Work } from '../store/work.ts';
 import { findingsToMend, withRepairs } from './mending.ts';
 import { dropSlowQuestion, quickAnswer } from './quick.ts';
 import { refine, stopRefining } from './refining.ts';
 import type { Study } from './study.ts';
 import { toStudy, withPlan } from './to-study.ts';
+import { wantedLimits } from './wanted-limits.ts';
 import { stillToPlan, waysThatStand } from './ways.ts';
 
 /** Milliseconds of quiet before a better plan is looked for: not at every step of a drag. */
@@ -37,18 +39,27 @@ export function startStudying(): void {
     }
   };
 
+  const changed = () => {
+    if (upToDate(useWork.getState())) return;
+    stopRefining();
+    if (takeKnownPlan()) return;
+    markStale();
+    dropSlowQuestion();
+    void ask();
+  };
   useWork.subscribe(
-    (work) => [currentDrawing(work), currentBlock(work).id, currentWishes(work), work.study] as const,
-    () => {
-      if (upToDate(useWork.getState())) return;
-      stopRefining();
-      if (takeKnownPlan()) return;
-      markStale();
-      dropSlowQuestion();
-      void ask();
-    },
+    (work) =>
+      [
+        currentDrawing(work),
+        currentBlock(work).id,
+        currentWishes(work),
+        wantedLimits(work),
+        work.study,
+      ] as const,
+    changed,
     { equalityFn: (a, b) => a.every((part, i) => part === b[i]) },
   );
+  useSettings.subscribe(changed);
   void ask();
 }
 
@@ -62,11 +73,12 @@ async function studyOnce(): Promise<void> {
   const block = currentBlock(work);
   const drawing = currentDrawing(work);
   const wishes = currentWishes(work);
-  const answer = await quickAnswer({ drawing, records: block.patches, wishes });
+  const limits = wantedLimits(work);
+  const answer = await quickAnswer({ drawing, records: block.patches, wishes, limits });
   // Another block was opened meanwhile: the answer is about what is no longer shown.
   if (answer === null || currentBlock(useWork.getState()).id !== block.id) return;
   const before = useWork.getState().study;
-  const fresh = toStudy(answer, { blockId: block.id, drawing, wishes });
+  const fresh = toStudy(answer, { blockId: block.id, drawing, wishes, limits });
   const study = before !== null && sameSubject(before, fresh) ? keepingWays(fresh, before) : fresh;
   useWork.setState({ study });
   markStale();
@@ -86,9 +98,7 @@ function takeKnownPlan(): boolean {
   const work = useWork.getState();
   const { study } = work;
   const wishes = currentWishes(work);
-  if (study === null || study.drawing !== currentDrawing(work) || study.blockId !== currentBlock(work).id) {
-    return false;
-  }
+  if (study === null || !sameBlock(study, work)) return false;
   const ways = waysThatStand(study.ways, study.wishes, wishes);
   const plan = ways[wishes.choice];
   if (plan === undefined) return false;
@@ -101,13 +111,13 @@ function takeKnownPlan(): boolean {
 async function refineNow(): Promise<void> {
   const { study } = useWork.getState();
   if (study === null || study.stale || study.plan === null) return;
-  const { drawing, records, wishes } = study;
+  const { drawing, records, wishes, limits } = study;
   const missing = stillToPlan(study);
   const [first, ...others] = missing;
   const chosen = first === wishes.choice ? first : undefined;
   if (missing.length === 0 && findingsToMend(study).length === 0) return;
   try {
-    await refine({ drawing, records, wishes }, async (ask) => {
+    await refine({ drawing, records, wishes, limits }, async (ask) => {
       const plan = async (name: AlternativeName) =>
         takePlan(study, name, await ask((worker) => worker.plan(name)));
       if (chosen !== undefined) await plan(chosen);
@@ -148,13 +158,13 @@ function takeRepairs(asked: Study, finding: Finding, repairs: readonly Repair[])
 
 function upToDate(work: Work): boolean {
   const { study } = work;
-  return (
-    study !== null &&
-    study.drawing === currentDrawing(work) &&
-    study.wishes === currentWishes(work) &&
-    study.blockId === currentBlock(work).id
-  );
+  return study !== null && sameBlock(study, work) && study.wishes === currentWishes(work);
 }
+
+const sameBlock = (study: Study, work: Work): boolean =>
+  study.drawing === currentDrawing(work) &&
+  study.limits === wantedLimits(work) &&
+  study.blockId === currentBlock(work).id;
 
 function markStale(): void {
   const work = useWork.getState();

@@ -1,4 +1,5 @@
 import type { Problem } from '@seamwright/geometry';
+import type { StudyAnswer } from './study.ts';
 
 /**
  * Patches that are worked on at once. The richest picture block has a few hundred; above this the screens could not
@@ -24,4 +25,13 @@ export const tooLong = (splits: number): Problem => ({
   what: `The drawing has ${splits.toLocaleString('en')} lines that cross too often: it was not taken apart in ${LONGEST_STUDY / 1000} seconds`,
   where: '',
   remedy: 'Take lines away, or divide the drawing into several blocks',
+});
+
+/** The answer where a drawing cannot be taken apart. */
+export const nothing = (problem: Problem, records: StudyAnswer['records']): StudyAnswer => ({
+  arrangement: null,
+  problem,
+  plan: null,
+  shapes: [],
+  records,
 });

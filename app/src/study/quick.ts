@@ -1,5 +1,5 @@
 import { type Computing, Ended, startComputing } from './computing.ts';
-import { LONGEST_STUDY, tooLong } from './limits.ts';
+import { LONGEST_STUDY, nothing, tooLong } from './limits.ts';
 import type { StudyAnswer, StudyQuestion } from './study.ts';
 
 /** Milliseconds: a question that has been out for longer is dropped when there is a newer one. */
@@ -27,7 +27,7 @@ export async function quickAnswer(question: StudyQuestion): Promise<StudyAnswer 
     if (!(error instanceof Ended)) throw error;
     if (!tooSlow) return null;
     const { drawing, records } = question;
-    return { arrangement: null, problem: tooLong(drawing.splits.length), plan: null, records };
+    return nothing(tooLong(drawing.splits.length), records);
   } finally {
     clearTimeout(timer);
     since = null;

@@ -1,13 +1,15 @@
 import type { Arrangement, Drawing, Finding, PatchRecord } from '@seamwright/arrangement';
 import type { Problem } from '@seamwright/geometry';
 import type { PinRecord, SewingWishes } from '@seamwright/pattern';
-import type { AlternativeName, SewingPlan } from '@seamwright/sewing';
+import type { AlternativeName, SewingPlan, ShapeLimits } from '@seamwright/sewing';
 
 /** What is asked about: a drawing, what is known of its patches, and how the maker wants it sewn. */
 export interface StudyQuestion {
   readonly drawing: Drawing;
   readonly records: readonly PatchRecord[];
   readonly wishes: SewingWishes;
+  /** From where on the shapes of patches are worth a word. */
+  readonly limits: ShapeLimits;
 }
 
 /** What the worker says of one drawing. Plain data: it crosses from the worker to the page. */
@@ -16,6 +18,8 @@ export interface StudyAnswer {
   readonly arrangement: Arrangement | null;
   readonly problem: Problem | null;
   readonly plan: SewingPlan | null;
+  /** Cautions about the shapes of patches. */
+  readonly shapes: readonly Finding[];
   /** The patches' records, in the order of the arrangement's patches. */
   readonly records: readonly PatchRecord[];
 }
@@ -30,12 +34,13 @@ export interface Study extends StudyAnswer {
   readonly drawing: Drawing;
   /** The wishes that the plan is made for. */
   readonly wishes: SewingWishes;
+  readonly limits: ShapeLimits;
   /** True while a newer drawing, or other wishes, are being studied: what is shown is on its way out. */
   readonly stale: boolean;
   /** False while `plan` is the quick answer, and a better one is being looked for. */
   readonly refined: boolean;
   readonly ways: Ways;
-  /** The arrangement's findings, then the plan's; their number on the screen is their place here + 1. */
+  /** The arrangement's findings, the plan's, and those of shapes; their number on the screen is their place here + 1. */
   readonly findings: readonly Finding[];
   /** Of the findings: those whose repairs have been looked for. Where there are none, there may be some yet. */
   readonly mended: ReadonlySet<Finding>;

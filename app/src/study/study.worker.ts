@@ -2,9 +2,9 @@ import { type Arrangement, arrange, carryPatches, type Finding, type Repair } fr
 import type { Result } from '@seamwright/geometry';
 import type { FoundationJob, PageFonts, PagePlan } from '@seamwright/pages';
 import { resolvePins } from '@seamwright/pattern';
-import { type AlternativeName, planAlternative, type SewingPlan } from '@seamwright/sewing';
+import { type AlternativeName, planAlternative, type SewingPlan, shapeFindings } from '@seamwright/sewing';
 import { expose, transfer } from 'comlink';
-import { tooManyPatches } from './limits.ts';
+import { nothing, tooManyPatches } from './limits.ts';
 import type { StudyAnswer, StudyQuestion } from './study.ts';
 
 /** What the quick answer may look at, in the solver's count: some milliseconds. */
@@ -18,17 +18,18 @@ const later = () => import('./later.ts');
 /** What is computed off the page's thread. */
 const worker = {
   /** Takes the drawing apart and plans its sewing, without looking long for the best plan. */
-  study({ drawing, records, wishes }: StudyQuestion): StudyAnswer {
+  study({ drawing, records, wishes, limits }: StudyQuestion): StudyAnswer {
     const arrangement = arrange(drawing);
-    if (!arrangement.ok) return { arrangement: null, problem: arrangement.problem, plan: null, records };
+    if (!arrangement.ok) return nothing(arrangement.problem, records);
     const problem = tooManyPatches(arrangement.value.patches.length);
-    if (problem !== null) return { arrangement: null, problem, plan: null, records };
+    if (problem !== null) return nothing(problem, records);
     const carried = carryPatches(records, arrangement.value);
-    const question = { drawing, records: carried, wishes };
+    const question = { drawing, records: carried, wishes, limits };
     return {
       arrangement: arrangement.value,
       problem: null,
       plan: planned(question, arrangement.value, wishes.choice, QUICK_EFFORT),
+      shapes: shapeFindings(arrangement.value, limits),
       records: carried,
     };
   },
@@ -72,7 +73,7 @@ function planned(
   effort?: number,
 ): SewingPlan {
   const { pins } = resolvePins(wishes.pins, records);
-  const options = { pins, ...(effort === undefined ? {} : { effort }) };
+  const options = { pins, partialSeams: wishes.partialSeams, ...(effort === undefined ? {} : { effort }) };
   return planAlternative(arrangement, name, options, wishes.mostPatches);
 }
 

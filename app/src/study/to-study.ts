@@ -1,6 +1,6 @@
 import type { Drawing } from '@seamwright/arrangement';
 import { type PinRecord, resolvePins, type SewingWishes } from '@seamwright/pattern';
-import type { SewingPlan } from '@seamwright/sewing';
+import type { SewingPlan, ShapeLimits } from '@seamwright/sewing';
 import { keepingRepairs } from './mending.ts';
 import type { Study, StudyAnswer } from './study.ts';
 
@@ -9,6 +9,7 @@ interface Subject {
   readonly blockId: string;
   readonly drawing: Drawing;
   readonly wishes: SewingWishes;
+  readonly limits: ShapeLimits;
 }
 
 /** Adds to the worker's quick answer what the screens look up. */
@@ -34,9 +35,10 @@ export const withPlan = (study: Study, plan: SewingPlan, wishes: SewingWishes): 
   ...keepingRepairs(findingsOf({ ...study, plan }), study),
 });
 
-const findingsOf = ({ arrangement, plan }: StudyAnswer): Study['findings'] => [
+const findingsOf = ({ arrangement, plan, shapes }: StudyAnswer): Study['findings'] => [
   ...(arrangement?.findings ?? []),
   ...(plan?.findings ?? []),
+  ...shapes,
 ];
 
 function derived(

@@ -1,6 +1,6 @@
 import { arrange, carryPatches, drawingFromSegments } from '@seamwright/arrangement';
 import { NO_WISHES, resolvePins, type SewingWishes } from '@seamwright/pattern';
-import { planSewing } from '@seamwright/sewing';
+import { planSewing, SHAPE_LIMITS, shapeFindings } from '@seamwright/sewing';
 import type { Study } from '../study/study.ts';
 import { toStudy } from '../study/to-study.ts';
 
@@ -34,7 +34,8 @@ export function studyOf(lines: readonly Stroke[], wishes: SewingWishes = NO_WISH
     arrangement: arrangement.value,
     problem: null,
     plan: planSewing(arrangement.value, { pins }),
+    shapes: shapeFindings(arrangement.value),
     records,
   };
-  return toStudy(answer, { blockId: 'b', drawing, wishes });
+  return toStudy(answer, { blockId: 'b', drawing, wishes, limits: SHAPE_LIMITS });
 }

@@ -1,4 +1,4 @@
-import { distance, type LengthUnit } from '@seamwright/geometry';
+import { distance, type LengthUnit, type Segment } from '@seamwright/geometry';
 import type { Join } from '@seamwright/sewing';
 import { useWork } from '../../store/work.ts';
 import type { Study } from '../../study/study.ts';
@@ -34,33 +34,46 @@ interface JoinLineProps {
 
 function JoinLine({ join, index, study }: JoinLineProps) {
   const unit = useWork((work) => work.history.present.unit);
-  const { seam, open } = join;
+  const { joins } = study.plan!;
+  const { open } = join;
+  const closes = joins.flatMap((other, number) =>
+    other.open?.closedAfter === index ? [{ number: number + 1, seam: other.open.seam }] : [],
+  );
   const pointing = usePointing({
     of: study.drawing,
-    seams: [seam],
-    ...(open === undefined ? {} : { added: [open.seam] }),
+    seams: [sewnNow(join)],
+    added: [...(open === undefined ? [] : [open.seam]), ...closes.map(({ seam }) => seam)],
   });
   return (
     <li>
       <p data-stop tabIndex={index === 0 ? 0 : -1} className={styles.join} {...pointing}>
-        {joinWords(join, study.plan!.joins, unit)}
+        {joinWords(join, joins, unit)}
+        {closes.map(({ number, seam }) => (
+          <strong key={number}>
+            {' '}
+            Then close the {roughLength(lengthOf(seam), unit)} of seam that step {number} left open.
+          </strong>
+        ))}
       </p>
     </li>
   );
 }
 
+/** The stretch that the join sews; of a partial seam, as far as where it is left open. */
+const sewnNow = ({ seam, open }: Join): Segment =>
+  open === undefined ? seam : { a: seam.a, b: open.seam.a };
+
+const lengthOf = ({ a, b }: Segment): number => distance(a, b);
+
 /** `Sew A to B in one straight seam of 4 in: that makes AB.` */
-function joinWords(
-  { units, makes, seam, partial, open }: Join,
-  joins: readonly Join[],
-  unit: LengthUnit,
-): string {
-  const length = roughLength(distance(seam.a, seam.b), unit);
-  if (!partial || open === undefined) {
+function joinWords(join: Join, joins: readonly Join[], unit: LengthUnit): string {
+  const { units, makes, open } = join;
+  const length = roughLength(lengthOf(sewnNow(join)), unit);
+  if (open === undefined) {
     return `Sew ${units[0]} to ${units[1]} in one straight seam of ${length}: that makes ${makes}.`;
   }
-  const left = roughLength(distance(open.seam.a, open.seam.b), unit);
+  const left = roughLength(lengthOf(open.seam), unit);
   const then = joins[open.closedAfter];
   const when = then === undefined ? 'last of all' : `when ${then.makes} is made`;
-  return `Partial seam: sew ${units[0]} to ${units[1]} along ${length} only and leave ${left} open; that makes ${makes}. Close it ${when}.`;
+  return `Partial seam: sew ${units[0]} to ${units[1]} for ${length} only, and leave the other ${left} of the seam open until it is closed ${when}. That makes ${makes}.`;
 }

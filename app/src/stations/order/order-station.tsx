@@ -1,10 +1,11 @@
 import { useState } from 'react';
 import { FindingList } from '../../shell/finding-list.tsx';
-import { currentDrawing, useWork } from '../../store/work.ts';
+import { currentDrawing, currentWishes, useWork } from '../../store/work.ts';
 import { Choice } from '../../ui/choice.tsx';
 import { Foldable } from '../../ui/foldable.tsx';
 import { InHand } from './in-hand.tsx';
 import { Joins } from './joins.tsx';
+import { LeastSize } from './least-size.tsx';
 import styles from './order-station.module.css';
 import { Pins } from './pins.tsx';
 import { SectionList } from './section-list.tsx';
@@ -35,16 +36,23 @@ export default function OrderStation() {
   );
 }
 
+const countOf = ({ length }: readonly unknown[]): string => (length === 0 ? 'none' : String(length));
+
 function Panel() {
   const study = useWork((work) => work.study);
-  const pins = useWork((work) => work.study?.wishes.pins.length ?? 0);
+  const { pins } = useWork(currentWishes);
   return (
     <section className={styles.panel} aria-label="Sections and joins">
       <div className={styles.parts}>
         <div className={styles.column}>
-          {study !== null && study.findings.length > 0 && (
-            <Foldable id="findings" title="Findings" more={String(study.findings.length)}>
+          {study !== null && (
+            <Foldable
+              id={study.findings.length === 0 ? 'no findings' : 'findings'}
+              title="Findings"
+              more={countOf(study.findings)}
+            >
               <FindingList />
+              <LeastSize />
             </Foldable>
           )}
           {study !== null && study.plan !== null && (
@@ -52,7 +60,7 @@ function Panel() {
               <Foldable id="ways" title="Ways to sew it" more={study.wishes.choice}>
                 <Ways study={study} />
               </Foldable>
-              <Foldable id="pins" title="Pins" more={pins === 0 ? 'none' : String(pins)}>
+              <Foldable id="pins" title="Pins" more={countOf(pins)}>
                 <Pins study={study} />
               </Foldable>
             </>

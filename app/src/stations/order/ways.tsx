@@ -7,6 +7,7 @@ import type { Ways as Plans, Study } from '../../study/study.ts';
 import { WAYS } from '../../study/ways.ts';
 import { CountField } from '../../ui/count-field.tsx';
 import { roughLength } from '../../ui/rough-length.ts';
+import station from './order-station.module.css';
 import { WayThumbnail } from './way-thumbnail.tsx';
 import styles from './ways.module.css';
 
@@ -37,11 +38,19 @@ export function Ways({ study }: { readonly study: Study }) {
           }
         />
         <span>
-          Allow partial seams<small>, where straight ones do not do</small>
+          Allow partial seams<small>{partialWords(study)}</small>
         </span>
       </label>
     </>
   );
+}
+
+/** What partial seams would be good for in this block. */
+function partialWords({ plan, findings }: Study): string {
+  if (plan!.verdict !== 'not sewable') return ', where straight ones do not do';
+  const are = (kind: string) => findings.some((finding) => finding.kind === kind);
+  if (are('set-in-seam') || are('island')) return ': they would not do here, either';
+  return are('interlocked') ? ': they would do here' : ', where straight ones do not do';
 }
 
 function Comparison({ study }: { readonly study: Study }) {
@@ -80,7 +89,7 @@ function Comparison({ study }: { readonly study: Study }) {
         </tbody>
       </table>
       <SameWords plans={plans} />
-      <div className={styles.limit}>
+      <div className={station.inline}>
         <CountField
           label="Most patches in a small section"
           value={mostPatches}
