@@ -17,6 +17,7 @@ export const pictures = (): ReadonlyMap<string, string> =>
     ['why-four-squares', fourSquares()],
     ['why-windmill', windmill()],
     ['why-windmill-mended', windmillMended()],
+    ['why-partial-seam', partialSeam()],
     ['why-corner', corner()],
   ]);
 
@@ -237,6 +238,55 @@ function windmillMended(): string {
         sections: sectionsOf(mended),
         sewn: mended.plan.joins.map(({ seam }) => seam),
         caption: [`Sews on ${mended.plan.sections.length} foundations,`, 'all seams straight'],
+      },
+    ],
+  );
+}
+
+/** The ring again, sewn with one seam that is left open and closed last. */
+function partialSeam(): string {
+  const { block } = solved(RING);
+  const plan = planSewing(block, { partialSeams: true });
+  const [first, ...others] = plan.joins;
+  const last = others.at(-1);
+  const open = first?.open;
+  if (open === undefined || last === undefined) throw new Error('no seam is left open');
+  const patchesOfUnit = new Map<string, readonly number[]>(
+    plan.sections.map(({ letter, order }) => [letter, order]),
+  );
+  for (const { units, makes } of plan.joins)
+    patchesOfUnit.set(
+      makes,
+      units.flatMap((unit) => patchesOfUnit.get(unit)!),
+    );
+  const names = new Map(plan.sections.map(({ letter, order }) => [order[0]!, letter] as const));
+  const sections = new Map(plan.sections.flatMap(({ order }, i) => order.map((p) => [p, i] as const)));
+  const made = (unit: string): Pick<Frame, 'block' | 'names' | 'sections' | 'gone'> => {
+    const there = new Set(patchesOfUnit.get(unit)!);
+    const only = <T>(map: ReadonlyMap<number, T>) => new Map([...map].filter(([p]) => there.has(p)));
+    const gone = new Set(block.patches.map(({ index }) => index).filter((p) => !there.has(p)));
+    return { block, gone, names: only(names), sections: only(sections) };
+  };
+  const round = others.slice(0, -1).at(-1)!;
+  return pictureOf(
+    'A ring sewn with a partial seam',
+    'Three steps. The first seam is sewn half-way and the rest of it left open; the others are sewn round the ring, each in one straight seam; the last is the stretch that was left open.',
+    [
+      {
+        ...made(first!.makes),
+        sewn: [{ a: first!.seam.a, b: open.seam.a }],
+        open: [{ a: open.seam.a, b: first!.seam.b }],
+        caption: ['The first seam is sewn', 'half-way only'],
+      },
+      {
+        ...made(round.makes),
+        sewn: others.slice(0, -1).map(({ seam }) => seam),
+        caption: ['Then the others,', 'round the ring'],
+      },
+      {
+        ...made(last.makes),
+        sewn: [last.seam, open.seam],
+        caption: ['The last one, and then', 'what was left open'],
       },
     ],
   );
