@@ -12,15 +12,15 @@ export class Hand<State> {
   constructor(
     readonly tool: Tool<State>,
     public drawing: Drawing,
-    private readonly options: Omit<ToolContext, 'drawing'> & { reach?: number } = { grid: 0 },
+    public options: Omit<ToolContext, 'drawing'> & { reach?: number } = { grid: 0 },
   ) {
     this.state = tool.start;
     this.last = { state: tool.start };
   }
 
   send(event: ToolEvent): this {
-    const { grid, kinds } = this.options;
-    this.last = this.tool.step(this.state, event, { drawing: this.drawing, grid, ...(kinds && { kinds }) });
+    const { reach: _, ...options } = this.options;
+    this.last = this.tool.step(this.state, event, { ...options, drawing: this.drawing });
     this.state = this.last.state;
     if (this.last.problem !== undefined) this.problems.push(this.last.problem);
     if (this.last.edit !== undefined) {

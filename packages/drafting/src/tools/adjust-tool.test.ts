@@ -1,11 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { anywhere, drawings, must } from '../../test/drawings.ts';
+import { lineBetween, splitsOf, withLines } from '../../test/exact.ts';
 import { at, Hand } from '../../test/gestures.ts';
 import { expectSound } from '../../test/sound.ts';
 import { addSplit } from '../edits/index.ts';
 import { square } from '../outlines.ts';
-import { adjustTool, chosenIn } from './adjust-tool.ts';
+import { NO_SYMMETRY, type Symmetry } from '../symmetry/index.ts';
+import { adjustTool, chosenIn, partsIn } from './adjust-tool.ts';
 import type { ToolEvent } from './tool.ts';
 
 const block = must(
@@ -110,24 +112,131 @@ describe('the adjust tool', () => {
     expect(chosenIn(edge.state)).toEqual({ kind: 'line', id: 'edge:p4' });
   });
 
+  it('drags a line parallel to itself, through what catches it', () => {
+    const h = hand().move(4, 3).down(4, 3).move(5, 3);
+    expect(h.last.preview).toMatchObject({ drawing: { points: { p5: { x: 5, y: 0 } } } });
+    h.up(5.3, 2);
+    expect(h.edits).toEqual(['Move a line']);
+    expect(splitsOf(h.drawing)).toEqual([[5.3, 0, 5.3, 8]]);
+    expect(chosenIn(h.state)).toEqual({ kind: 'line', id: 's7' });
+    const onGrid = new Hand(adjustTool, block, { grid: 1 }).drag(4, 3, 5.3, 2.2);
+    expect(splitsOf(onGrid.drawing)).toEqual([[5, 0, 5, 8]]);
+    expect(hand().drag(8, 3, 10, 3).edits).toEqual(['Move an edge']);
+    expect(hand().down(4, 3).move(20, 3).up(20, 3).problems).not.toEqual([]);
+  });
+
+  it('takes a chosen line in hand', () => {
+    const h = hand().click(4, 3).send({ type: 'take' }).move(3, 4).click(3, 4);
+    expect(splitsOf(h.drawing)).toEqual([[3, 0, 3, 8]]);
+  });
+
+  const tri = withLines(block, [1, 2, 3, 2], [1, 2, 1, 4], [4, 6, 8, 6]);
+  const framing = () => new Hand(adjustTool, tri, { grid: 0, frames: true });
+
+  it('chooses several with a frame, and one by one', () => {
+    const h = framing().move(0.5, 1).down(0.5, 1).move(2, 3);
+    expect(h.last.preview?.frame).toEqual({ minX: 0.5, minY: 1, maxX: 2, maxY: 3 });
+    h.up(3.5, 5);
+    const two = [lineBetween(tri, 1, 2, 3, 2), lineBetween(tri, 1, 2, 1, 4)];
+    expect(partsIn(h.state)).toEqual({ points: [], lines: two });
+    expect(chosenIn(h.state)).toBeUndefined();
+    const add = (x: number, y: number) => {
+      for (const type of ['down', 'up'] as const) h.send({ ...at(type, x, y), adds: true } as ToolEvent);
+    };
+    add(6, 6);
+    expect(partsIn(h.state).lines).toHaveLength(3);
+    add(2, 2);
+    add(6, 6);
+    expect(chosenIn(h.state)).toEqual({ kind: 'line', id: two[1] });
+    h.click(7, 7);
+    expect(partsIn(h.state)).toEqual({ points: [], lines: [] });
+  });
+
+  it('moves several together, by a drag or by so much, and deletes them', () => {
+    const chosen = () => framing().drag(0.5, 1, 3.5, 5);
+    const moved = chosen().drag(2, 2, 2.5, 2.3);
+    expect(moved.edits).toEqual(['Move several parts']);
+    expect(splitsOf(moved.drawing)).toEqual(
+      [
+        [1.5, 2.3, 3.5, 2.3],
+        [1.5, 2.3, 1.5, 4.3],
+        [4, 0, 4, 8],
+        [4, 6, 8, 6],
+      ].sort((p, q) => p[1]! - q[1]! || p[0]! - q[0]!),
+    );
+    expectSound(moved.drawing);
+    const nudged = chosen().send({ type: 'nudge', by: { x: 0, y: 1 / 32 } });
+    expect(splitsOf(nudged.drawing)).toContainEqual([1, 2.03125, 3, 2.03125]);
+    expect(chosen().send({ type: 'delete' }).drawing.splits).toHaveLength(2);
+    expect(chosen().send({ type: 'take' }).state.kind).toBe('carrying');
+  });
+
+  it('frames nothing where the screen cannot show it', () => {
+    const h = new Hand(adjustTool, tri).click(6, 6).drag(0.5, 1, 3.5, 5);
+    expect(chosenIn(h.state)).toEqual({ kind: 'line', id: lineBetween(tri, 4, 6, 8, 6) });
+  });
+
+  it('calls a frame off, or takes it back, with what was chosen before', () => {
+    for (const ending of ['cancel', 'back'] as const) {
+      const h = framing().click(6, 6).down(0.5, 1).move(3, 3).send({ type: ending });
+      expect(h.state.kind).toBe('idle');
+      expect(chosenIn(h.state)).toEqual({ kind: 'line', id: lineBetween(tri, 4, 6, 8, 6) });
+    }
+  });
+
+  it('moves and deletes the images, too, where things are repeated', () => {
+    const pair = withLines(must(square(8)), [2, 0, 2, 8], [6, 0, 6, 8]);
+    const mirrored = () => new Hand(adjustTool, pair, { grid: 0, symmetry: { turns: 1, mirrors: [90] } });
+    expect(splitsOf(mirrored().drag(2, 3, 1, 3).drawing)).toEqual([
+      [1, 0, 1, 8],
+      [7, 0, 7, 8],
+    ]);
+    expect(splitsOf(mirrored().drag(2, 0, 1, 0).drawing)).toEqual([
+      [1, 0, 2, 8],
+      [7, 0, 6, 8],
+    ]);
+    expect(mirrored().click(2, 3).send({ type: 'delete' }).drawing.splits).toEqual([]);
+  });
+
   it('keeps the drawing sound whatever is done with it', () => {
     const event: fc.Arbitrary<ToolEvent> = fc.oneof(
       {
         weight: 8,
         arbitrary: fc
-          .tuple(fc.constantFrom('down' as const, 'move' as const, 'up' as const, 'press' as const), anywhere)
-          .map(([type, { x, y }]) => ({ ...at(type, x, y), reach: 1 })),
+          .tuple(
+            fc.constantFrom('down' as const, 'move' as const, 'up' as const, 'press' as const),
+            anywhere,
+            fc.boolean(),
+          )
+
+          .map(([type, { x, y }, adds]) => ({ ...at(type, x, y), reach: 1, adds })),
       },
-      fc.constantFrom<ToolEvent>({ type: 'cancel' }, { type: 'back' }, { type: 'take' }, { type: 'delete' }),
+      fc.constantFrom<ToolEvent>(
+        { type: 'cancel' },
+        { type: 'back' },
+        { type: 'take' },
+        { type: 'delete' },
+        { type: 'nudge', by: { x: 0.25, y: 0 } },
+      ),
+    );
+    const symmetry = fc.constantFrom<Symmetry>(
+      NO_SYMMETRY,
+      { turns: 2, mirrors: [] },
+      { turns: 1, mirrors: [90] },
     );
     let edits = 0;
     fc.assert(
-      fc.property(drawings, fc.array(event, { maxLength: 40, size: 'max' }), (drawing, events) => {
-        const h = new Hand(adjustTool, drawing);
-        for (const e of events) h.send(e);
-        expectSound(h.drawing);
-        edits += h.edits.length;
-      }),
+      fc.property(
+        drawings,
+        fc.array(event, { maxLength: 40, size: 'max' }),
+        symmetry,
+        (drawing, events, how) => {
+          const h = new Hand(adjustTool, drawing, { grid: 0, frames: true, symmetry: how });
+          for (const e of events) h.send(e);
+          expectSound(h.drawing);
+          edits += h.edits.length;
+        },
+      ),
       { seed: 131, numRuns: 150 },
     );
     expect(edits).toBeGreaterThan(100);

@@ -1,6 +1,16 @@
-export * from './adjust-tool.ts';
+export { type AdjustState, adjustTool, chosenIn, partsIn } from './adjust-tool.ts';
 export * from './crosshair.ts';
 export * from './outline-tool.ts';
 export * from './pick-at.ts';
 export * from './split-tool.ts';
-export type { Edit, Outcome, Pick, Pointing, Preview, Tool, ToolContext, ToolEvent } from './tool.ts';
+export type {
+  Edit,
+  Measure,
+  Outcome,
+  Pick,
+  Pointing,
+  Preview,
+  Tool,
+  ToolContext,
+  ToolEvent,
+} from './tool.ts';

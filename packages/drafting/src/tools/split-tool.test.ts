@@ -1,11 +1,15 @@
+import { distance } from '@seamwright/geometry';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { anywhere, drawings, must } from '../../test/drawings.ts';
+import { splitsOf, withLines } from '../../test/exact.ts';
 import { at, Hand } from '../../test/gestures.ts';
 import { expectSound } from '../../test/sound.ts';
 import { square } from '../outlines.ts';
+import { SNAP_KINDS } from '../snapping/snap.ts';
+import { NO_SYMMETRY, type Symmetry } from '../symmetry/index.ts';
 import { splitTool } from './split-tool.ts';
-import type { ToolEvent } from './tool.ts';
+import type { Measure, ToolContext, ToolEvent } from './tool.ts';
 
 const block = must(square(8));
 const hand = () => new Hand(splitTool, block);
@@ -104,6 +108,108 @@ describe('the split tool', () => {
     expectSound(h.drawing);
   });
 
+  const context = (more: Omit<ToolContext, 'drawing' | 'grid'>, drawing = block) =>
+    new Hand(splitTool, drawing, { grid: 0, ...more });
+
+  it('draws a chain, each line from the end of the last, until it is told to stop', () => {
+    for (const stop of ['press', 'back', 'finish'] as const) {
+      const h = context({ chain: true }).click(0, 2).click(3, 3).click(5, 1).click(8, 2);
+      if (stop === 'press') h.click(8, 2);
+      else h.send({ type: stop });
+      expect(h.state).toEqual({ kind: 'idle' });
+      expect(h.problems).toEqual([]);
+      expect(splitsOf(h.drawing)).toEqual([
+        [5, 1, 8, 2],
+        [5, 1, 3, 3],
+        [0, 2, 3, 3],
+      ]);
+      // Three lines share their four ends.
+      expect(Object.keys(h.drawing.points)).toHaveLength(8);
+    }
+  });
+
+  it('lets ends run, and shows beforehand to where', () => {
+    const h = context({ ends: 'run' }).click(0, 0).move(3, 2);
+    expect(h.last.preview?.line).toEqual({ a: { x: 0, y: 0 }, b: { x: 3, y: 2 } });
+    expect(h.last.preview?.drawn).toEqual([{ a: { x: 0, y: 0 }, b: { x: 8, y: expect.closeTo(16 / 3, 9) } }]);
+    h.click(3, 2);
+    expect(splitsOf(h.drawing)).toEqual([[0, 0, 8, 5.333333]]);
+  });
+
+  it('holds ends in a chain', () => {
+    expect(splitsOf(context({ ends: 'run', chain: true }).click(0, 0).click(3, 2).drawing)).toEqual([
+      [0, 0, 3, 2],
+    ]);
+  });
+
+  it('repeats lines, and shows the images beforehand', () => {
+    const h = context({ symmetry: { turns: 4, mirrors: [] } })
+      .click(0, 2)
+      .move(3, 2.5);
+    expect(h.last.preview?.drawn).toHaveLength(4);
+    h.click(3, 2.5);
+    expect(h.drawing.splits).toHaveLength(4);
+    expect(h.edits).toHaveLength(1);
+  });
+
+  it('keeps to a typed length, angle or both', () => {
+    const long = context({ measure: { length: 5 }, ends: 'run' })
+      .click(0, 0)
+      .click(3, 4.3).drawing;
+    const { from, to } = long.splits[0]!;
+    expect(distance(long.points[from]!, long.points[to]!)).toBeCloseTo(5, 12);
+
+    expect(
+      splitsOf(
+        context({ measure: { length: 5, angle: 0 } })
+          .click(0, 2)
+          .click(3, 7).drawing,
+      ),
+    ).toEqual([[0, 2, 5, 2]]);
+    // At 45° from the left bottom, whatever the pointer does; up to a line that is near, else to the grid.
+    expect(
+      splitsOf(
+        context({ measure: { angle: 45 } })
+          .click(0, 8)
+          .click(7.9, 0.1).drawing,
+      ),
+    ).toEqual([[8, 0, 0, 8]]);
+    const onGrid = new Hand(splitTool, block, { grid: 1, measure: { angle: 30 } }).click(0, 4).move(3.1, 2.4);
+    expect(onGrid.last.preview?.snap).toMatchObject({ reason: 'at the typed angle, at the grid' });
+    expect(onGrid.last.preview?.line?.b.x).toBeCloseTo(3, 9);
+    expect(
+      context({ measure: { angle: 90 } })
+        .click(4, 4)
+        .move(1, 6).last.preview?.line?.b,
+    ).toEqual({
+      x: expect.closeTo(4, 12),
+      y: 6,
+    });
+  });
+
+  it('catches what makes the line parallel or square only where that is asked for', () => {
+    const sloped = withLines(block, [0, 2, 8, 6]);
+    const pointers = [at('press', 1, 5), at('move', 3.1, 6.1)];
+    const plain = context({}, sloped);
+    for (const event of pointers) plain.send({ ...event, exact: false } as ToolEvent);
+    expect(plain.last.preview?.snap?.kind).toBe('free');
+    const guided = context({ kinds: new Set(['parallel']) }, sloped);
+    for (const event of pointers) guided.send({ ...event, exact: false } as ToolEvent);
+    expect(guided.last.preview?.snap?.kind).toBe('parallel');
+    guided.send({ ...at('move', 3.1, 6.1), exact: true } as ToolEvent);
+    expect(guided.last.preview?.snap?.kind).toBe('free');
+  });
+
+  const contexts = fc.record({
+    grid: fc.constantFrom(0, 0.5),
+    chain: fc.boolean(),
+    ends: fc.constantFrom('held' as const, 'run' as const),
+    kinds: fc.constantFrom(new Set(SNAP_KINDS.map(({ kind }) => kind))),
+    angleStep: fc.constantFrom(0, 15),
+    symmetry: fc.constantFrom<Symmetry>(NO_SYMMETRY, { turns: 4, mirrors: [] }, { turns: 1, mirrors: [90] }),
+    measure: fc.constantFrom<Measure>({}, {}, { length: 2 }, { angle: 30 }, { length: 3, angle: 45 }),
+  });
+
   it('keeps the drawing sound whatever is done with it', () => {
     const event: fc.Arbitrary<ToolEvent> = fc.oneof(
       {
@@ -122,11 +228,16 @@ describe('the split tool', () => {
       ),
     );
     fc.assert(
-      fc.property(drawings, fc.array(event, { maxLength: 30, size: 'max' }), (drawing, events) => {
-        const h = new Hand(splitTool, drawing);
-        for (const e of events) h.send(e);
-        expectSound(h.drawing);
-      }),
+      fc.property(
+        drawings,
+        fc.array(event, { maxLength: 30, size: 'max' }),
+        contexts,
+        (drawing, events, options) => {
+          const h = new Hand(splitTool, drawing, options);
+          for (const e of events) h.send(e);
+          expectSound(h.drawing);
+        },
+      ),
       { seed: 121, numRuns: 100 },
     );
   });

@@ -1,7 +1,11 @@
-import { distance, type Point, SNAP_DISTANCE } from '@seamwright/geometry';
-import { addSplit } from '../edits/index.ts';
+import { distance, type Point, type Segment, SNAP_DISTANCE } from '@seamwright/geometry';
+import { runOut } from '../edits/add-split.ts';
+import type { Ends } from '../edits/index.ts';
+import { placedAt } from '../place-at.ts';
 import { type Snap, snap } from '../snapping/snap.ts';
 import { snapScene } from '../snapping/snap-scene.ts';
+import { addSymmetric, imagesOf, NO_SYMMETRY } from '../symmetry/index.ts';
+import { measured } from './measured.ts';
 import {
   catching,
   hasLeft,
@@ -22,6 +26,8 @@ import {
  *                    ▼        down                  up
  *                 placing ───────────▶ pressingEnd ───▶ idle + edit
  * ```
+ *
+ * In a chain, `placing` from the new end takes the place of `idle` after each edit, until `back` or `finish`.
  */
 export type SplitState =
   | { readonly kind: 'idle' }
@@ -51,14 +57,18 @@ function step(state: SplitState, event: ToolEvent, context: ToolContext): Result
     case 'cancel':
       return state.kind === 'pressingEnd' ? placing(state.start) : calledOff(state);
     case 'back':
+    case 'finish':
       return { state: splitTool.start };
     default:
       return { state };
   }
 }
 
-const caught = (event: Pointing, context: ToolContext): Snap =>
-  snap(event.at, snapScene(context.drawing), catching(event, context));
+/** What the pointer means; with a first end down, as the other end of a line that may have to be of some measure. */
+function caught(event: Pointing, context: ToolContext, start?: Snap): Snap {
+  const found = snap(event.at, snapScene(context.drawing), catching(event, context, start?.at));
+  return start === undefined ? found : measured(start, found, event, context);
+}
 
 const placing = (start: Snap): Result => ({
   state: { kind: 'placing', start },
@@ -70,36 +80,55 @@ const calledOff = (state: SplitState): Result => ({
   state: state.kind === 'placing' ? state : splitTool.start,
 });
 
+const startOf = (state: SplitState): Snap | undefined => (state.kind === 'idle' ? undefined : state.start);
+
 function down(state: SplitState, event: Pointing, context: ToolContext): Result {
-  const here = caught(event, context);
+  const here = caught(event, context, startOf(state));
   if (state.kind === 'idle')
     return { state: { kind: 'pressing', start: here, from: event.at }, preview: { snap: here } };
-  return drawnTo(here, { kind: 'pressingEnd', start: state.start });
+  return drawnTo(here, { kind: 'pressingEnd', start: state.start }, context);
 }
 
 function move(state: SplitState, event: Pointing, context: ToolContext): Result {
-  const here = caught(event, context);
+  const here = caught(event, context, startOf(state));
   if (state.kind === 'idle') return { state, preview: { snap: here } };
-  if (state.kind !== 'pressing') return drawnTo(here, state);
+  if (state.kind !== 'pressing') return drawnTo(here, state, context);
   return hasLeft(state.from, event)
-    ? drawnTo(here, { kind: 'drawing', start: state.start })
+    ? drawnTo(here, { kind: 'drawing', start: state.start }, context)
     : { state, preview: { snap: state.start } };
 }
 
-const drawnTo = (here: Snap, state: SplitState & { readonly start: Snap }): Result => ({
-  state,
-  preview: { snap: here, line: { a: state.start.at, b: here.at } },
-});
+function drawnTo(here: Snap, state: SplitState & { readonly start: Snap }, context: ToolContext): Result {
+  const { start } = state;
+  const drawn = toBeDrawn(start, here, context);
+  return {
+    state,
+    preview: { snap: here, line: { a: start.at, b: here.at }, ...(drawn !== undefined && { drawn }) },
+  };
+}
+
+/** The stretches that a press would draw, where these are not just the line to it. */
+function toBeDrawn(start: Snap, end: Snap, context: ToolContext): readonly Segment[] | undefined {
+  const { drawing, symmetry = NO_SYMMETRY } = context;
+  const run = endsOf(context) === 'run' && !isSamePlace(start, end) ? runOut(drawing, start, end) : undefined;
+  const line = run?.ok ? { a: run.value[0].at, b: run.value[1].at } : { a: start.at, b: end.at };
+  if (symmetry.turns > 1 || symmetry.mirrors.length > 0) return imagesOf(drawing, symmetry, line);
+  return run?.ok ? [line] : undefined;
+}
+
+/** A line whose length was typed, or that another one begins at, ends where it is put. */
+const endsOf = ({ ends = 'held', chain, measure }: ToolContext): Ends =>
+  chain || measure?.length !== undefined ? 'held' : ends;
 
 function up(state: SplitState, event: Pointing, context: ToolContext): Result {
-  const here = caught(event, context);
+  const here = caught(event, context, startOf(state));
   switch (state.kind) {
     case 'idle':
       return { state, preview: { snap: here } };
     case 'pressing':
       return placing(state.start);
     case 'placing':
-      return drawnTo(here, state);
+      return drawnTo(here, state, context);
     case 'drawing':
       // Drawn out and brought back: one end is down, as if the press had never left.
       return isSamePlace(here, state.start) ? placing(state.start) : draw(state.start, here, context);
@@ -109,20 +138,23 @@ function up(state: SplitState, event: Pointing, context: ToolContext): Result {
 }
 
 function press(state: SplitState, event: Pointing, context: ToolContext): Result {
-  const here = caught(event, context);
+  const here = caught(event, context, startOf(state));
   return state.kind === 'idle' ? placing(here) : draw(state.start, here, context);
 }
 
 const isSamePlace = (one: Snap, other: Snap): boolean => distance(one.at, other.at) <= SNAP_DISTANCE;
 
-/** A line that is refused leaves its first end down, so that only the second has to be put elsewhere. */
+/**
+ * A line that is refused leaves its first end down, so that only the second has to be put elsewhere. In a chain the end
+ * of a line is the first end of the next; pressed once more in its place, the chain is at its end.
+ */
 function draw(start: Snap, end: Snap, context: ToolContext): Result {
-  const result = addSplit(context.drawing, start, end);
-  return result.ok
-    ? {
-        state: splitTool.start,
-        preview: { snap: end },
-        edit: { label: 'Draw a line', drawing: result.value },
-      }
-    : { ...placing(start), problem: result.problem };
+  const { drawing, symmetry = NO_SYMMETRY, chain } = context;
+  if (chain && isSamePlace(start, end)) return { state: splitTool.start, preview: { snap: end } };
+  const result = addSymmetric(drawing, start, end, symmetry, endsOf(context));
+  if (!result.ok) return { ...placing(start), problem: result.problem };
+  const edit = { label: 'Draw a line', drawing: result.value };
+  if (!chain) return { state: splitTool.start, preview: { snap: end }, edit };
+  const { kind, reason } = end;
+  return { ...placing({ kind, reason, ...placedAt(result.value, end.at) }), edit };
 }

@@ -1,6 +1,9 @@
 import type { Drawing, LineId, PointId } from '@seamwright/arrangement';
-import type { Point, Problem, Segment } from '@seamwright/geometry';
+import type { Box, Point, Problem, Segment } from '@seamwright/geometry';
+import type { Ends } from '../edits/index.ts';
+import type { Grid } from '../snapping/grid.ts';
 import { EXACTLY, type Snap, type SnapKind, type SnapOptions } from '../snapping/snap.ts';
+import type { Symmetry } from '../symmetry/index.ts';
 
 /** A place that is pointed at. Coordinates are inches on the block. */
 export interface Pointing {
@@ -9,6 +12,8 @@ export interface Pointing {
   readonly reach: number;
   /** True where the place is meant as it is (the crosshair, a key held down): nothing pulls from afar. */
   readonly exact: boolean;
+  /** True where a press adds to what is chosen, or takes it away again. */
+  readonly adds?: boolean;
 }
 
 /** What happens to a tool. What a key or a finger means in these words is for the screen to say. */
@@ -25,17 +30,37 @@ export type ToolEvent =
   | { readonly type: 'back' }
   /** That is all: close the outline. */
   | { readonly type: 'finish' }
-  /** Take the chosen point in hand, to be put down by the next press. */
+  /** Take what is chosen in hand, to be put down by the next press. */
   | { readonly type: 'take' }
+  /** Move what is chosen by so much, inches. */
+  | { readonly type: 'nudge'; readonly by: Point }
   | { readonly type: 'delete' };
 
 /** What a tool works on; the same until the drawing is edited. */
 export interface ToolContext {
   readonly drawing: Drawing;
-  /** Spacing of the grid, inches; 0: no grid. */
-  readonly grid: number;
-  /** What may be caught; everything when left out. */
+  /** The grid, or its spacing in inches; 0: no grid. */
+  readonly grid: number | Grid;
+  /** What may be caught. When left out, all places and lines, but nothing that only the line's first end makes worth it. */
   readonly kinds?: ReadonlySet<SnapKind>;
+  /** Degrees between the angles that catch; none when left out. */
+  readonly angleStep?: number;
+  /** How what is done is repeated; not at all when left out. */
+  readonly symmetry?: Symmetry;
+  /** What becomes of ends of new lines that were put on nothing; held when left out. */
+  readonly ends?: Ends;
+  /** Whether each line begins where the last one ended. */
+  readonly chain?: boolean;
+  /** What was typed for the line that is being drawn: its length (inches), its angle (degrees, see angles.ts), or both. */
+  readonly measure?: Measure;
+  /** Whether a drag that begins beside everything frames what is to be chosen. */
+  readonly frames?: boolean;
+}
+
+/** A length, an angle, or both, that a line must have. */
+export interface Measure {
+  readonly length?: number;
+  readonly angle?: number;
 }
 
 /** A point or a line of the drawing. */
@@ -47,8 +72,12 @@ export type Pick =
 export interface Preview {
   /** What the pointer was caught by. */
   readonly snap?: Snap;
-  /** The line that is being drawn. */
+  /** The line that is being drawn, from where it was begun to what is caught. */
   readonly line?: Segment;
+  /** What would be drawn: the line after its ends have run, then its images. Only where that is more than `line`. */
+  readonly drawn?: readonly Segment[];
+  /** What a frame that is being drawn round things to choose encloses. */
+  readonly frame?: Box;
   /** The corners of the outline that is being drawn. */
   readonly corners?: readonly Point[];
   /** The drawing as it would become. */
@@ -78,10 +107,18 @@ export interface Tool<State> {
   readonly step: (state: State, event: ToolEvent, context: ToolContext) => Outcome<State>;
 }
 
-/** How an event is caught in a context. */
-export function catching({ reach, exact }: Pointing, { grid, kinds }: ToolContext): SnapOptions {
+/** How an event is caught in a context; `from` is the first end of the line that is being drawn. */
+export function catching({ reach, exact }: Pointing, context: ToolContext, from?: Point): SnapOptions {
   if (exact) return EXACTLY;
-  return kinds === undefined ? { radius: reach, grid } : { radius: reach, grid, kinds };
+  const { grid, kinds, angleStep } = context;
+  if (kinds === undefined) return { radius: reach, grid };
+  return {
+    radius: reach,
+    grid,
+    kinds,
+    ...(from !== undefined && { from }),
+    ...(angleStep !== undefined && { angleStep }),
+  };
 }
 
 /** Share of the reach that a press may wander and still be a press in one place. */
