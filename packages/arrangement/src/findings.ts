@@ -39,7 +39,7 @@ export interface Evidence {
 }
 
 /** So many findings of one kind are told one by one; a drawing with more of them has one reason for all. */
-const TOLD_ONE_BY_ONE = 50;
+export const TOLD_ONE_BY_ONE = 50;
 
 /** All that is to be said of how the lines of a drawing meet; in a fixed order, most hindering first. */
 export function collectFindings(evidence: Evidence): Finding[] {

@@ -1,7 +1,13 @@
-import { type Arrangement, type Finding, placeName, toldOneByOne } from '@seamwright/arrangement';
+import {
+  type Arrangement,
+  type Finding,
+  placeName,
+  TOLD_ONE_BY_ONE,
+  toldOneByOne,
+} from '@seamwright/arrangement';
 import type { Point, Segment } from '@seamwright/geometry';
 import type { Touching } from './contact.ts';
-import { type Interlock, interlocksOf } from './diagnosis/interlocks.ts';
+import { FULL_DIAGNOSIS, type Interlock, interlocksOf } from './diagnosis/interlocks.ts';
 import { stuckParts } from './diagnosis/stuck-parts.ts';
 import type { Region } from './region.ts';
 
@@ -11,18 +17,19 @@ import type { Region } from './region.ts';
  *
  * @param regions connected parts of the block, such as those that the plan could not go on with
  */
-export const interlockedFindings = (
+export function interlockedFindings(
   arrangement: Arrangement,
   touching: Touching,
   regions: readonly Region[],
-): readonly Finding[] =>
-  toldOneByOne(
-    regions
-      .flatMap((region) => stuckParts(touching, region))
-      .flatMap((part) => interlocksOf(arrangement, touching, part))
-      .filter((interlock) => !isIsland(arrangement, interlock))
-      .map((interlock) => findingOf(arrangement, interlock)),
-  );
+): readonly Finding[] {
+  const found: Finding[] = [];
+  for (const part of regions.flatMap((region) => stuckParts(touching, region))) {
+    const rings = Math.max(0, TOLD_ONE_BY_ONE - found.length);
+    for (const interlock of interlocksOf(arrangement, touching, part, { ...FULL_DIAGNOSIS, rings }))
+      if (!isIsland(arrangement, interlock)) found.push(findingOf(arrangement, interlock));
+  }
+  return toldOneByOne(found);
+}
 
 /** Whether a corner is one of an island, which the arrangement tells of. */
 const isIsland = ({ patches }: Arrangement, { ring, patches: held }: Interlock): boolean =>

@@ -11,7 +11,7 @@ import { writePartialPlan } from '../src/partial/write-partial.ts';
 import { NO_WILL } from '../src/will.ts';
 import { grownSeams } from './grown-seams.ts';
 import { knownDrawings } from './read-drawings.ts';
-import { cellsOf, nestedWindmills, randomFrom, windmill } from './windmills.ts';
+import { cellsOf, levelBetween, nestedWindmills, randomFrom, windmill } from './windmills.ts';
 
 const SIZE = 12;
 const SQUARE: readonly Point[] = [
@@ -114,6 +114,29 @@ describe('partial seams', () => {
     }
     expect(Math.min(seen.none, seen.one, seen.more)).toBeGreaterThan(50);
   });
+});
+
+it('partial seams sew windmills whose middle or arms other lines cross', () => {
+  let partial = 0;
+  for (let seed = 1; seed <= 200; seed += 1) {
+    const random = randomFrom(9000 + seed);
+    const mill = windmill(3 + Math.floor(random() * 4), WHOLE, random);
+    const y = mill.centre.y + mill.radius * (random() - 0.5);
+    const middle = levelBetween(mill.seams, mill.centre.x, y);
+    const outside = [
+      { a: { x: 0, y }, b: middle.a },
+      { a: middle.b, b: { x: SIZE, y } },
+    ];
+    const column = random() * SIZE;
+    const across = { a: { x: column, y: 0 }, b: { x: column, y: SIZE } };
+    const more = [[middle], outside, [{ a: middle.a, b: { x: SIZE, y } }], [across], [across, ...outside]];
+    const arrangement = arranged([...mill.seams, ...more[seed % more.length]!]);
+    const plan = partialPlan(arrangement);
+    expect(plan, `seed ${seed}`).not.toBeNull();
+    if (partialJoins(plan!).length > 0) partial += 1;
+    expect(replay(reported(arrangement, plan!)), `seed ${seed}`).toEqual([]);
+  }
+  expect(partial).toBeGreaterThan(100);
 });
 
 describe('seams that would have to be set in', () => {

@@ -8,7 +8,9 @@ export interface Link {
  * Who touches whom on which line, of some patches of a block: nodes are patches (or several patches taken for one), links
  * their contacts. Two nodes may be linked along several lines.
  */
-export type ContactGraph = ReadonlyMap<number, readonly Link[]>;
+export interface ContactGraph {
+  get(node: number): readonly Link[] | undefined;
+}
 
 /** The connected parts of `nodes` when contacts on the line `without` do not count (none: all count), in their order. */
 export function partsWithout(

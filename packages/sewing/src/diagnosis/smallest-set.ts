@@ -31,6 +31,7 @@ export interface SmallestSet {
   readonly set: ReadonlySet<number> | null;
   /** Whether all smaller sets were looked at. */
   readonly proved: boolean;
+  readonly effortLeft: number;
 }
 
 /**
@@ -55,10 +56,10 @@ export function smallestInterlocked(
   const search = new Search(graph, accept, effort);
   for (let size = 2; size <= most; size += 1) {
     const set = search.ofSize(size, roots);
-    if (search.spent) return { set, proved: false };
-    if (set !== null) return { set, proved: true };
+    if (search.spent) return { set, proved: false, effortLeft: 0 };
+    if (set !== null) return { set, proved: true, effortLeft: search.left };
   }
-  return { set: null, proved: true };
+  return { set: null, proved: true, effortLeft: search.left };
 }
 
 class Search {
@@ -69,6 +70,10 @@ class Search {
     private readonly accept: (set: ReadonlySet<number>) => boolean,
     private effort: number,
   ) {}
+
+  get left(): number {
+    return Math.max(0, this.effort);
+  }
 
   get spent(): boolean {
     return this.effort <= 0;

@@ -1,4 +1,4 @@
-import type { Arrangement, LineId } from '@seamwright/arrangement';
+import type { Arrangement, Edge, LineId } from '@seamwright/arrangement';
 import type { SeamEnd } from './ways-on.ts';
 
 /**
@@ -7,28 +7,43 @@ import type { SeamEnd } from './ways-on.ts';
  */
 export type EndingRing = readonly LineId[];
 
-export const endingRing = (
-  arrangement: Arrangement,
-  ends: readonly Pick<SeamEnd, 'line' | 'vertex'>[],
-): EndingRing =>
-  ends.map(({ line, vertex }) => edgesAt(arrangement, vertex).find((edge) => edge.line === line)!.drawn[0]!);
+/** Which drawn lines end on which. */
+export class Endings {
+  private readonly edgesAt: Edge[][];
+  private readonly edgesOf = new Map<LineId, Edge[]>();
 
-/** Whether each of the lines ends on the next one, wherever that may be. */
-export const hasRing = (arrangement: Arrangement, ring: EndingRing): boolean =>
-  ring.every((drawn, i) => endsOn(arrangement, drawn, ring[(i + 1) % ring.length]!));
+  constructor({ edges, vertices }: Arrangement) {
+    this.edgesAt = vertices.map(() => []);
+    for (const edge of edges) {
+      for (const vertex of [edge.from, edge.to]) this.edgesAt[vertex]!.push(edge);
+      for (const id of edge.drawn) {
+        const own = this.edgesOf.get(id);
+        if (own === undefined) this.edgesOf.set(id, [edge]);
+        else own.push(edge);
+      }
+    }
+  }
 
-function endsOn(arrangement: Arrangement, drawn: LineId, other: LineId): boolean {
-  const own = arrangement.edges.filter((edge) => edge.drawn.includes(drawn));
-  return own.some(({ line, from, to }) =>
-    [from, to].some((vertex) => {
-      const here = edgesAt(arrangement, vertex);
-      return (
-        here.filter((edge) => edge.line === line).length === 1 &&
-        here.some((edge) => edge.line !== line && edge.drawn.includes(other))
-      );
-    }),
-  );
+  ringOf(ends: readonly Pick<SeamEnd, 'line' | 'vertex'>[]): EndingRing {
+    return ends.map(
+      ({ line, vertex }) => this.edgesAt[vertex]!.find((edge) => edge.line === line)!.drawn[0]!,
+    );
+  }
+
+  /** Whether each of the lines ends on the next one, wherever that may be. */
+  hasRing(ring: EndingRing): boolean {
+    return ring.every((drawn, i) => this.endsOn(drawn, ring[(i + 1) % ring.length]!));
+  }
+
+  private endsOn(drawn: LineId, other: LineId): boolean {
+    return (this.edgesOf.get(drawn) ?? []).some(({ line, from, to }) =>
+      [from, to].some((vertex) => {
+        const here = this.edgesAt[vertex]!;
+        return (
+          here.filter((edge) => edge.line === line).length === 1 &&
+          here.some((edge) => edge.line !== line && edge.drawn.includes(other))
+        );
+      }),
+    );
+  }
 }
-
-const edgesAt = ({ edges }: Arrangement, vertex: number) =>
-  edges.filter(({ from, to }) => from === vertex || to === vertex);

@@ -8,12 +8,12 @@ import {
 } from '@seamwright/arrangement';
 import { distance } from '@seamwright/geometry';
 import { touching as touchingOf } from '../contact.ts';
-import { type Interlock, interlocksOf } from '../diagnosis/interlocks.ts';
+import { FULL_DIAGNOSIS, type Interlock, interlocksOf } from '../diagnosis/interlocks.ts';
 import { endOf } from '../diagnosis/rings.ts';
 import { shapeFindings } from '../diagnosis/shapes/shape-findings.ts';
 import { stuckParts } from '../diagnosis/stuck-parts.ts';
 import type { Candidate, RepairKind } from './candidate.ts';
-import { type EndingRing, endingRing, hasRing } from './ending-ring.ts';
+import { type EndingRing, Endings } from './ending-ring.ts';
 import { type SeamEnd, seamEndOf } from './ways-on.ts';
 
 /** A repair that was proved by solving the changed drawing. */
@@ -27,6 +27,7 @@ export interface ReadyRepair extends Repair {
 export class Health {
   private knownCounts: ReadonlyMap<string, number> | null = null;
   private knownRings: readonly EndingRing[] | null = null;
+  private knownEndings: Endings | null = null;
 
   constructor(readonly arrangement: Arrangement) {}
 
@@ -45,6 +46,11 @@ export class Health {
     return this.knownCounts;
   }
 
+  get endings(): Endings {
+    this.knownEndings ??= new Endings(this.arrangement);
+    return this.knownEndings;
+  }
+
   /** The windmills and corners that straight seams cannot sew. */
   get rings(): readonly EndingRing[] {
     if (this.knownRings === null) {
@@ -52,8 +58,8 @@ export class Health {
       const touching = touchingOf(arrangement);
       const all = arrangement.patches.map(({ index }) => index);
       this.knownRings = stuckParts(touching, all)
-        .flatMap((part) => interlocksOf(arrangement, touching, part, 0))
-        .map((interlock) => endingRing(arrangement, seamEndsOf(interlock)));
+        .flatMap((part) => interlocksOf(arrangement, touching, part, { ...FULL_DIAGNOSIS, sets: 0 }))
+        .map((interlock) => this.endings.ringOf(seamEndsOf(interlock)));
     }
     return this.knownRings;
   }
@@ -78,12 +84,9 @@ const seamEndsOf = ({ ring, seams }: Interlock): readonly Pick<SeamEnd, 'line' |
 /** What a repair is to remove: a ring of seams, or one finding of a kind. */
 export type Trouble = EndingRing | string;
 
-export function troubleOf(arrangement: Arrangement, { kind, ring }: Finding): Trouble {
+export function troubleOf({ arrangement, endings }: Health, { kind, ring }: Finding): Trouble {
   if (ring === undefined) return kind;
-  return endingRing(
-    arrangement,
-    ring.flatMap((seam) => seamEndOf(arrangement, seam) ?? []),
-  );
+  return endings.ringOf(ring.flatMap((seam) => seamEndOf(arrangement, seam) ?? []));
 }
 
 /**
@@ -94,16 +97,19 @@ export function troubleOf(arrangement: Arrangement, { kind, ring }: Finding): Tr
 function isBetter(before: Health, after: Health, trouble: Trouble, kind: RepairKind): boolean {
   if (typeof trouble === 'string') {
     if (after.count(trouble) >= before.count(trouble)) return false;
-  } else if (hasRing(after.arrangement, trouble)) {
+  } else if (after.endings.hasRing(trouble)) {
     return false;
   } else if (kind !== 'extend' && after.rings.length >= before.rings.length) {
     return false;
   }
   return (
     HINDRANCES.every((k) => after.count(k) <= before.count(k)) &&
-    after.rings.every((ring) => hasRing(before.arrangement, ring))
+    after.rings.every((ring) => before.endings.hasRing(ring))
   );
 }
+
+/** Changed drawings: with fewer to be tried, only what is sure to mend is tried. */
+const FEW_TRIES = 20;
 
 /** Findings without which a block may be sewn, and with which it may not. */
 const HINDRANCES = ['loose-end', 'island'];
@@ -127,11 +133,17 @@ export function provedRepairs(
   effort: number,
 ): { repairs: ReadyRepair[]; effortLeft: number } {
   const byCost = [...candidates].sort((c, d) => c.patches - d.patches || c.seamLength - d.seamLength);
+  // Seams that run on cost the most and come last, but they are what never fails: half of the effort is theirs, and all of it
+  // where it does not reach far.
+  const mayExtend = candidates.some(({ kind }) => kind === 'extend');
+  const tries = effort / before.arrangement.patches.length;
+  const keptForExtending = !mayExtend ? 0 : tries < FEW_TRIES ? effort : effort / 2;
   const clean: ReadyRepair[] = [];
   const others: ReadyRepair[] = [];
   let left = effort;
   for (const candidate of byCost) {
     if (clean.length === most || left <= 0) break;
+    if (candidate.kind !== 'extend' && left <= keptForExtending) continue;
     const changed = arrange(candidate.drawing);
     left -= changed.ok ? changed.value.patches.length : before.arrangement.patches.length;
     if (!changed.ok) continue;

@@ -17,7 +17,7 @@ const REPAIRS_TOLD = 6;
  * Patches that may be looked at in changed drawings to find the repairs of one finding: some tenths of a second. Counted and
  * not timed, so that the same drawing has the same repairs on every machine.
  */
-export const REPAIR_EFFORT = 10_000;
+export const REPAIR_EFFORT = 20_000;
 
 /**
  * The repairs of a finding, best first: fewest added patches, then least added seam, then the largest smallest patch.
@@ -69,7 +69,7 @@ class Repairs {
     const effort = Math.min(this.effort, REPAIR_EFFORT);
     const { repairs, effortLeft } = provedRepairs(
       this.before,
-      troubleOf(this.arrangement, finding),
+      troubleOf(this.before, finding),
       candidates,
       REPAIRS_TOLD,
       effort,
