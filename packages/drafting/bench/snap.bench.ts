@@ -1,6 +1,15 @@
 import type { Drawing } from '@seamwright/arrangement';
 import { bench, describe } from 'vitest';
-import { addSplit, movePoint, snap, snapScene, square } from '../src/index.ts';
+import {
+  addSplit,
+  addSymmetric,
+  moveLine,
+  movePoint,
+  movePointsSymmetric,
+  snap,
+  snapScene,
+  square,
+} from '../src/index.ts';
 
 /**
  * How long a pointer move takes on a block of 500 patches: 22 × 23 rectangles of full-length lines, and the same
@@ -33,6 +42,14 @@ for (const [name, drawing] of [
   describe(name, () => {
     bench('scene', () => void snapScene({ ...drawing }));
     bench('snap', () => void snap({ x: 31, y: 29 }, snapScene(drawing), { radius: 0.5, grid: 0.25 }));
+    const guided = { radius: 0.5, grid: 0.25, from: { x: 3, y: 7 }, angleStep: 15 };
+    bench('snap, with a line under way', () => void snap({ x: 31, y: 29 }, snapScene(drawing), guided));
+    const symmetry = { turns: 4, mirrors: [90] } as const;
+    const [start, end] = [{ at: { x: 1, y: 2 } }, { at: { x: 9, y: 7 } }];
+    bench('draw a line and its seven images', () => void addSymmetric(drawing, start, end, symmetry));
+    const moves = new Map([[point, { at: { x: 1, y: 2 } }]]);
+    bench('move a point and its images', () => void movePointsSymmetric(drawing, moves, symmetry));
+    bench('move a line', () => void moveLine(drawing, drawing.splits[0]!.id, 0.25));
     bench('move a point', () => void movePoint(drawing, point, { at: { x: 1, y: 2 } }));
   });
 }

@@ -1,5 +1,6 @@
 import type { Box, Point } from '@seamwright/geometry';
 import { SNAP_DISTANCE } from '@seamwright/geometry';
+import { type Grid, gridOf } from '../snapping/grid.ts';
 import { inReadingOrder } from '../snapping/snap.ts';
 import type { SnapScene } from '../snapping/snap-scene.ts';
 
@@ -12,8 +13,8 @@ export type CrosshairMove =
 
 export interface CrosshairContext {
   readonly scene: SnapScene;
-  /** Inches that a step goes to multiples of. */
-  readonly grid: number;
+  /** The grid to whose lines a step goes, or its spacing, inches, more than 0. */
+  readonly grid: number | Grid;
   /** Inches of a fine step. */
   readonly fine: number;
   /** How far the crosshair goes. */
@@ -39,15 +40,17 @@ export function moveCrosshair(at: Point, move: CrosshairMove, context: Crosshair
   const { axis, sign } = DIRECTIONS[move.toward];
   const { grid, fine, within } = context;
   const [least, most] = axis === 'x' ? [within.minX, within.maxX] : [within.minY, within.maxY];
-  const to = move.fine ? at[axis] + sign * fine : nextMultiple(at[axis], grid, sign);
+  const to = move.fine ? at[axis] + sign * fine : nextLine(at[axis], grid, axis, sign);
   return { x: at.x, y: at.y, [axis]: Math.min(most, Math.max(least, to)) };
 }
 
-/** The next multiple of `step` strictly beyond `from`; one that is as good as there already is passed over. */
-function nextMultiple(from: number, step: number, sign: 1 | -1): number {
-  const beyond = from + sign * Math.min(SNAP_DISTANCE, step / 2);
-  const multiple = sign > 0 ? Math.floor(beyond / step) + 1 : Math.ceil(beyond / step) - 1;
-  return multiple * step + 0;
+/** The next line of the grid strictly beyond `from`; one that is as good as there already is passed over. */
+function nextLine(from: number, grid: number | Grid, axis: 'x' | 'y', sign: 1 | -1): number {
+  const { origin, ...steps } = gridOf(grid) ?? { origin: { x: 0, y: 0 }, across: FINE_STEP, down: FINE_STEP };
+  const step = axis === 'x' ? steps.across : steps.down;
+  const beyond = from - origin[axis] + sign * Math.min(SNAP_DISTANCE, step / 2);
+  const number = sign > 0 ? Math.floor(beyond / step) + 1 : Math.ceil(beyond / step) - 1;
+  return origin[axis] + number * step + 0;
 }
 
 function nextPlace(at: Point, sign: 1 | -1, scene: SnapScene): Point | null {
