@@ -68,7 +68,7 @@ test('an end that stops short is found, and its repair is applied and undone', a
   await page.getByRole('button', { name: /^Verdict: / }).click();
   await page
     .getByRole('region', { name: 'Verdict' })
-    .getByRole('button', { name: /^Extend/ })
+    .getByRole('button', { name: /^Let the line that ends loose at \(4, 2\) run on/ })
     .click();
   await expect(verdict(page)).toHaveText('Sews on one foundation');
   await page.keyboard.press('Escape');

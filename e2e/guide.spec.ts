@@ -29,6 +29,8 @@ test('the guide: a finding and its repair', async ({ page }) => {
   await expect(verdict(page)).toContainText('1 error');
   await page.mouse.move(0, 0);
   await page.getByRole('button', { name: /^Verdict: / }).click();
+  const verdictPanel = page.getByRole('region', { name: 'Verdict' });
+  await expect(verdictPanel.getByRole('list', { name: 'Repairs of finding 1' })).toBeVisible();
   await guidePicture(page, 'guide-finding');
 });
 
@@ -36,7 +38,9 @@ test('the guide: sections and their order', async ({ page }) => {
   await open(page, '?demo');
   await openBlock(page, 'Lighthouse');
   await goTo(page, 'Order');
-  await expect(page.getByRole('heading', { name: 'Section A' })).toBeVisible();
+  const ways = page.getByRole('table', { name: 'Ways to sew the block' });
+  await expect(ways).toHaveAttribute('aria-busy', 'false');
+  await expect(stop(page, 'Paper')).toContainText('sheets');
   await page.mouse.move(0, 0);
   await guidePicture(page, 'guide-order');
 });

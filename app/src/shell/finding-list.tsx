@@ -3,6 +3,7 @@ import { useMemo, useRef, useState } from 'react';
 import { type Pointed, usePointed } from '../store/pointed.ts';
 import { applyRepair, changesOf } from '../store/repairs.ts';
 import { useWork } from '../store/work.ts';
+import { repairsAreSought } from '../study/mending.ts';
 import { FindingSign } from '../ui/finding-sign.tsx';
 import { counted } from '../ui/plural.ts';
 import { rove } from '../ui/roving.ts';
@@ -50,7 +51,10 @@ function FindingLine({ finding, index, drawing, repaired }: FindingLineProps) {
   const pointing = usePointing(what);
   const number = index + 1;
   const [all, setAll] = useState(false);
-  const shown = all ? repairs : repairs.slice(0, FEW);
+  // Before the proved ones are there, the finding's own would only go away under the pointer.
+  const sought = useWork(({ study }) => study !== null && repairsAreSought(study, finding));
+  const offered = sought ? repairs : [];
+  const shown = all ? offered : offered.slice(0, FEW);
   return (
     <li className={styles.line}>
       <button
@@ -65,20 +69,20 @@ function FindingLine({ finding, index, drawing, repaired }: FindingLineProps) {
         <FindingSign severity={severity} number={number} />
         <span>{unbroken(message)}</span>
       </button>
-      {repairs.length > 0 && (
+      {offered.length > 0 && (
         <ul className={styles.repairs} aria-label={`Repairs of finding ${number}`}>
           {shown.map((repair, place) => (
             <RepairLine
               // biome-ignore lint/suspicious/noArrayIndexKey: two may read alike
               key={place}
               repair={repair}
-              best={place === 0 && repairs.length > 1}
+              cheapest={place === 0 && offered.length > 1}
               index={index}
               drawing={drawing}
               repaired={repaired}
             />
           ))}
-          {shown.length < repairs.length && (
+          {shown.length < offered.length && (
             <li>
               <button
                 type="button"
@@ -87,7 +91,7 @@ function FindingLine({ finding, index, drawing, repaired }: FindingLineProps) {
                 className={styles.more}
                 onClick={() => setAll(true)}
               >
-                {counted(repairs.length - shown.length, 'more repair')}
+                {counted(offered.length - shown.length, 'more repair')}
               </button>
             </li>
           )}
@@ -100,16 +104,19 @@ function FindingLine({ finding, index, drawing, repaired }: FindingLineProps) {
 /** Repairs that are offered at once; the others are asked for. */
 const FEW = 3;
 
-/** A place such as (2, 4½) is read in one piece. */
-const unbroken = (words: string): string => words.replace(/\(([^ ()]+), ([^ ()]+)\)/g, '($1,\u00a0$2)');
+/** A place such as (2, 4½), and a length such as 2½ in, are read in one piece. */
+const unbroken = (words: string): string =>
+  words
+    .replace(/\(([^ ()]+), ([^ ()]+)\)/g, '($1,\u00a0$2)')
+    .replace(/([\d½⅓⅔¼¾⅛⅜⅝⅞]) (in|cm)\b/g, '$1\u00a0$2');
 
 interface RepairLineProps extends Pick<FindingLineProps, 'index' | 'drawing' | 'repaired'> {
   readonly repair: Repair;
-  readonly best: boolean;
+  readonly cheapest: boolean;
 }
 
 /** One repair: shown dashed on the canvas while it is pointed at, done when it is pressed. */
-function RepairLine({ repair, best, index, drawing, repaired }: RepairLineProps) {
+function RepairLine({ repair, cheapest, index, drawing, repaired }: RepairLineProps) {
   const unit = useWork((work) => work.history.present.unit);
   const changes = useMemo(() => changesOf(drawing, repair), [drawing, repair]);
   const pointing = usePointing({ of: drawing, finding: index, ...changes });
@@ -128,7 +135,7 @@ function RepairLine({ repair, best, index, drawing, repaired }: RepairLineProps)
       >
         <span className={styles.what}>
           {unbroken(repair.message)}
-          {best && <span className={styles.best}>best</span>}
+          {cheapest && <span className={styles.cheapest}>cheapest</span>}
         </span>
         {repair.price !== undefined && <span className={styles.price}>{priceWords(repair.price, unit)}</span>}
       </button>

@@ -8,6 +8,10 @@ const MOST_MENDED = 24;
 export const findingsToMend = ({ findings, mended }: Study): readonly Finding[] =>
   findings.slice(0, MOST_MENDED).filter((finding) => !mended.has(finding));
 
+/** Whether the repairs of a finding are those that there are: they have been looked for, or will not be. */
+export const repairsAreSought = ({ findings, mended }: Study, finding: Finding): boolean =>
+  mended.has(finding) || findings.indexOf(finding) >= MOST_MENDED;
+
 /** The study with the repairs of one of its findings; where none were found, its own stay. */
 export function withRepairs(study: Study, finding: Finding, repairs: readonly Repair[]): Study {
   const found = repairs.length === 0 ? finding : { ...finding, repairs };
