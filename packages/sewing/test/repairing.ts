@@ -14,7 +14,7 @@ import { interlockedFindings } from '../src/interlock.ts';
 import { grownSeams } from './grown-seams.ts';
 import { cellsOf, randomFrom, windmill } from './windmills.ts';
 
-export const SIZE = 12;
+const SIZE = 12;
 export const SQUARE: readonly Point[] = [
   { x: 0, y: 0 },
   { x: SIZE, y: 0 },
