@@ -26,6 +26,47 @@ test('100,000 patches give one sentence, and the page goes on working', async ({
   await expect(verdict(page)).toHaveText('Sews on one foundation');
 });
 
+/** Four stars of nine squares, the side squares of each cut in four: all lines that run from edge to edge are cut short. */
+function fourStars(): string {
+  const star = (x: number, y: number) => {
+    const lines = [1, 2].map((i) => `M${x + i} ${y}V${y + 3}M${x} ${y + i}H${x + 3}`);
+    const crosses = [
+      [x + 1, y],
+      [x, y + 1],
+      [x + 2, y + 1],
+      [x + 1, y + 2],
+    ].map(([left, top]) => `M${left} ${top}l1 1M${left! + 1} ${top}l-1 1`);
+    return [...lines, ...crosses].join('');
+  };
+  return `<svg xmlns="http://www.w3.org/2000/svg" width="6in" height="6in" viewBox="0 0 6 6">
+    <title>Stars</title><rect width="6" height="6"/>
+    <path d="M3 0V6M0 3H6${star(0, 0)}${star(3, 0)}${star(0, 3)}${star(3, 3)}"/></svg>`;
+}
+
+test('a quick answer shows at once, says that fewer are looked for, and is refined in its place', async ({
+  page,
+}) => {
+  await open(page);
+  await page.evaluate(() => {
+    const words = document.querySelector('[data-testid=verdict]')!;
+    const told: string[] = [];
+    new MutationObserver(() => told.push(words.textContent)).observe(words, {
+      characterData: true,
+      childList: true,
+      subtree: true,
+    });
+    Object.assign(window, { told });
+  });
+  const place = (await page.getByTestId('verdict').boundingBox())!;
+  await drop(page, [{ name: 'stars.svg', text: fourStars() }]);
+  // The fewest, counted by the solver's own tests (packages/sewing/test/blocks.test.ts) and proved by its bound.
+  await expect(verdict(page)).toHaveText('Sews on 16 foundations', { timeout: 30_000 });
+  const told = await page.evaluate(() => (window as unknown as { told: string[] }).told);
+  expect(told.some((words) => /^Sews on \d+ foundations · looking for fewer$/.test(words))).toBe(true);
+  const now = (await page.getByTestId('verdict').boundingBox())!;
+  expect([now.y, now.height]).toEqual([place.y, place.height]);
+});
+
 test('an edit while a large drawing is looked at replaces it', async ({ page }) => {
   await open(page);
   await drop(page, [{ name: 'grid.svg', text: grid(317) }]);

@@ -86,7 +86,7 @@ function Save({ plan, ready }: { readonly plan: PagePlan; readonly ready: Printa
         </p>
       ))}
       <Button look="main" icon={FileDown} disabled={busy || due} onClick={() => void save(savePdf)}>
-        {busy ? 'Making the file…' : 'Save PDF'}
+        {busy ? 'Making the file…' : due ? 'Laying out the sheets…' : 'Save PDF'}
       </Button>
       <Button icon={FileCode} disabled={busy || due} onClick={() => void save(saveSvg)}>
         {count === 1 ? 'Save SVG' : `Save ${count} SVG files`}
