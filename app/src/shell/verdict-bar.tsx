@@ -1,11 +1,13 @@
 import { ChevronDown, CircleCheck, CircleDashed, OctagonAlert, TriangleAlert } from 'lucide-react';
-import { useEffect } from 'react';
+import { lazy, Suspense, useEffect } from 'react';
 import { announce } from '../store/notices.ts';
 import { useWork } from '../store/work.ts';
 import { type VerdictSign, verdictWords } from '../study/verdict.ts';
 import { Popover } from '../ui/popover.tsx';
-import { FindingList } from './finding-list.tsx';
 import styles from './verdict-bar.module.css';
+
+/** With the stations that show it; nobody presses the verdict before. */
+const FindingList = lazy(async () => ({ default: (await import('./finding-list.tsx')).FindingList }));
 
 const SIGNS = {
   good: CircleCheck,
@@ -51,7 +53,9 @@ export function VerdictBar() {
             {words.long.map((line) => (
               <p key={line}>{line}</p>
             ))}
-            <FindingList />
+            <Suspense fallback={null}>
+              <FindingList />
+            </Suspense>
           </div>
         )}
       </Popover>
