@@ -47,6 +47,7 @@ export function Ways({ study }: { readonly study: Study }) {
 
 /** What partial seams would be good for in this block. */
 function partialWords({ plan, findings }: Study): string {
+  if (plan!.verdict === 'partial seams') return ': this block takes them';
   if (plan!.verdict !== 'not sewable') return ', where straight ones do not do';
   const are = (kind: string) => findings.some((finding) => finding.kind === kind);
   if (are('set-in-seam') || are('island')) return ': they would not do here, either';
