@@ -1,4 +1,5 @@
-import { type PinRecord, patchesOfPin, type SewingWishes } from '@seamwright/pattern';
+import { patchesOfPin } from '@seamwright/arrangement';
+import type { PinRecord, SewingWishes } from '@seamwright/pattern';
 import { changeBlock } from './changes.ts';
 import { currentBlock, currentWishes, useWork } from './work.ts';
 

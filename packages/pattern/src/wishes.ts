@@ -1,15 +1,7 @@
-import type { PatchRecord } from '@seamwright/arrangement';
+import { type PatchRecord, type PinOn, patchesOfPin } from '@seamwright/arrangement';
 
-/**
- * Something that the maker wants of the sewing, with patches by the ids of their records, so that it holds while lines
- * move. What each kind means is said at `Pin` in the sewing package.
- */
-export type PinRecord =
-  | { readonly kind: 'first'; readonly patch: string }
-  | { readonly kind: 'before'; readonly patch: string; readonly than: string }
-  | { readonly kind: 'together'; readonly patches: readonly [string, string] }
-  | { readonly kind: 'apart'; readonly patches: readonly [string, string] }
-  | { readonly kind: 'letter'; readonly patch: string; readonly letter: string };
+/** Something that the maker wants of the sewing, with patches by the ids of their records. */
+export type PinRecord = PinOn<string>;
 
 /** How the maker wants a block to be sewn. */
 export interface SewingWishes {
@@ -30,20 +22,6 @@ export const NO_WISHES: SewingWishes = {
   partialSeams: false,
 };
 
-/** The same pin with patches by index. */
-export type IndexedPin =
-  | { readonly kind: 'first'; readonly patch: number }
-  | { readonly kind: 'before'; readonly patch: number; readonly than: number }
-  | { readonly kind: 'together'; readonly patches: readonly [number, number] }
-  | { readonly kind: 'apart'; readonly patches: readonly [number, number] }
-  | { readonly kind: 'letter'; readonly patch: number; readonly letter: string };
-
-/** The patches that a pin is about, by record id. */
-export const patchesOfPin = (pin: PinRecord): readonly string[] => {
-  if (pin.kind === 'together' || pin.kind === 'apart') return pin.patches;
-  return pin.kind === 'before' ? [pin.patch, pin.than] : [pin.patch];
-};
-
 /**
  * Pins by patch index, and those that are lost because a later edit removed their patch.
  *
@@ -52,7 +30,7 @@ export const patchesOfPin = (pin: PinRecord): readonly string[] => {
 export function resolvePins(
   pins: readonly PinRecord[],
   records: readonly PatchRecord[],
-): { pins: IndexedPin[]; lost: PinRecord[] } {
+): { pins: PinOn<number>[]; lost: PinRecord[] } {
   const indexOf = new Map(records.map(({ id }, index) => [id, index]));
   const lost = pins.filter((pin) => patchesOfPin(pin).some((id) => !indexOf.has(id)));
   const resolved = pins
@@ -61,7 +39,7 @@ export function resolvePins(
   return { pins: resolved, lost };
 }
 
-function indexed(pin: PinRecord, at: (id: string) => number): IndexedPin {
+function indexed(pin: PinRecord, at: (id: string) => number): PinOn<number> {
   switch (pin.kind) {
     case 'first':
       return { kind: pin.kind, patch: at(pin.patch) };

@@ -1,4 +1,4 @@
-import type { Arrangement } from '@seamwright/arrangement';
+import { type Arrangement, patchesOfPin } from '@seamwright/arrangement';
 import { assemble, type Joinery } from './assemble.ts';
 import { leavesOf } from './assembly.ts';
 import { letterConflict, smallestConflict } from './conflict.ts';
@@ -49,7 +49,7 @@ export function planSewing(arrangement: Arrangement, options: PlanOptions = {}):
   const joinery: Joinery = { arrangement, touching, crossings: crossingsOf(arrangement) };
   const all: Region = arrangement.patches.map(({ index }) => index);
 
-  let pins = (options.pins ?? []).filter((pin) => patchesOf(pin).every((p) => all[p] === p));
+  let pins = (options.pins ?? []).filter((pin) => patchesOfPin(pin).every((p) => all[p] === p));
   const conflict: Pin[] = [];
   let result = assemble(joinery, all, { effort, will: willOf(pins, largestSection), wish });
   while (!result.sewable && pins.length > 0) {
@@ -107,10 +107,3 @@ export function planSewing(arrangement: Arrangement, options: PlanOptions = {}):
 
 /** Foundations: what one foundation holds is sewn with straight seams. */
 const NOT_ONE = 2;
-
-const patchesOf = (pin: Pin): readonly number[] =>
-  pin.kind === 'together' || pin.kind === 'apart'
-    ? pin.patches
-    : pin.kind === 'before'
-      ? [pin.patch, pin.than]
-      : [pin.patch];

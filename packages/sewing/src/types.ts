@@ -1,4 +1,4 @@
-import type { Finding } from '@seamwright/arrangement';
+import type { Finding, PinOn } from '@seamwright/arrangement';
 import type { Polygon, Segment, Transform } from '@seamwright/geometry';
 
 export type Verdict = 'one foundation' | 'several foundations' | 'partial seams' | 'not sewable';
@@ -48,21 +48,8 @@ export interface Join {
   readonly open?: { readonly seam: Segment; readonly closedAfter: number };
 }
 
-/**
- * Something that the maker wants of the plan; patches by index. (The document keeps them by the patches' own ids.)
- *
- * - `first`: the patch is the first of its section
- * - `before`: where both are in one section, `patch` is sewn before `than`
- * - `together`: both are in one section
- * - `apart`: a new section starts along the seam between these two neighbours
- * - `letter`: the section that holds the patch is called by this letter
- */
-export type Pin =
-  | { readonly kind: 'first'; readonly patch: number }
-  | { readonly kind: 'before'; readonly patch: number; readonly than: number }
-  | { readonly kind: 'together'; readonly patches: readonly [number, number] }
-  | { readonly kind: 'apart'; readonly patches: readonly [number, number] }
-  | { readonly kind: 'letter'; readonly patch: number; readonly letter: string };
+/** Something that the maker wants of the plan, with patches by index. */
+export type Pin = PinOn<number>;
 
 /** What an order costs, one figure for each thing that makes orders differ; all 0 or more. */
 export interface OrderCosts {

@@ -1,4 +1,5 @@
-import { type PinRecord, patchesOfPin } from '@seamwright/pattern';
+import { patchesOfPin } from '@seamwright/arrangement';
+import type { PinRecord } from '@seamwright/pattern';
 import { TriangleAlert, X } from 'lucide-react';
 import { useRef } from 'react';
 import type { Pointed } from '../../store/pointed.ts';
