@@ -6,9 +6,8 @@ import {
   type Result,
   sentence,
 } from '@seamwright/geometry';
-import { useState } from 'react';
 import { useWork } from '../store/work.ts';
-import { Field } from './field.tsx';
+import { TypedField } from './typed-field.tsx';
 
 interface LengthFieldProps {
   readonly label: string;
@@ -28,46 +27,18 @@ interface LengthFieldProps {
  */
 export function LengthField({ label, value, range, read, hint, onChange }: LengthFieldProps) {
   const unit = useWork((work) => work.history.present.unit);
-  const [typed, setTyped] = useState<string | null>(null);
-  const [problem, setProblem] = useState<string | null>(null);
-  const shown = typed ?? formatLength(value, unit);
-
-  const letGo = () => {
-    setTyped(null);
-    setProblem(null);
-  };
-  const commit = () => {
-    if (typed === null) return;
-    const length = read === undefined ? parseLength(typed, unit, range) : read(typed, unit);
-    if (!length.ok) {
-      setProblem(sentence(length.problem));
-      return;
-    }
-    letGo();
-    if (length.value !== value) onChange(length.value);
-  };
-
   return (
-    <Field label={label} problem={problem} {...(hint === undefined ? {} : { hint })}>
-      {(control) => (
-        <input
-          {...control}
-          value={shown}
-          inputMode="text"
-          autoComplete="off"
-          spellCheck={false}
-          onChange={(event) => setTyped(event.target.value)}
-          onFocus={(event) => event.target.select()}
-          onBlur={commit}
-          onKeyDown={(event) => {
-            if (event.key === 'Enter') commit();
-            if (event.key === 'Escape' && typed !== null) {
-              event.stopPropagation();
-              letGo();
-            }
-          }}
-        />
-      )}
-    </Field>
+    <TypedField
+      label={label}
+      value={value}
+      shown={formatLength(value, unit)}
+      hint={hint}
+      inputMode="text"
+      read={(typed) => {
+        const length = read === undefined ? parseLength(typed, unit, range) : read(typed, unit);
+        return length.ok ? length : { problem: sentence(length.problem) };
+      }}
+      onChange={onChange}
+    />
   );
 }
