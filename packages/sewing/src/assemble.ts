@@ -34,20 +34,30 @@ export interface Joinery {
  * far as the effort reaches, and honest about it.
  */
 export function assemble(
-  { arrangement, touching, crossings }: Joinery,
+  joinery: Joinery,
   region: Region,
   { effort = SEARCH_EFFORT, will = NO_WILL, wish = 'fewest foundations' }: AssembleOptions = {},
 ): AssemblyResult {
-  const search = new Search(touching, crossings, will, effort);
+  const search = searchIn(joinery, will, effort);
+  const result = fewestIn(search, region, will);
+  if (!result.sewable || result.assembly.kind === 'section' || search.spent) return result;
+  search.grant(effort);
+  const refined = new Refinement(joinery.arrangement, search, wish).refine(region);
+  return refined === null ? result : { ...result, assembly: refined };
+}
+
+/** Whether any assembly is found at all, as the maker wants it; how good it is is not asked. */
+export const canAssemble = (joinery: Joinery, region: Region, will: Will, effort: number): boolean =>
+  fewestIn(searchIn(joinery, will, effort), region, will).sewable;
+
+const searchIn = ({ touching, crossings }: Joinery, will: Will, effort: number): Search =>
+  new Search(touching, crossings, will, effort);
+
+function fewestIn(search: Search, region: Region, will: Will): AssemblyResult {
   const quick = search.anyAssembly(region);
   // Unless patches are to stay together, any cut is safe, so being stuck once is proof.
   if (!isSewable(quick) && will.together.length === 0) return { assembly: quick, sewable: false, atLeast: 0 };
-
   const { assembly, atLeast } = search.fewest(region, quick);
-  if (!isSewable(assembly)) return { assembly, sewable: false, atLeast: 0 };
-  if (assembly.kind === 'section') return { assembly, sewable: true, atLeast };
-  if (search.spent) return { assembly, sewable: true, atLeast };
-  search.grant(effort);
-  const refined = new Refinement(arrangement, search, wish).refine(region);
-  return { assembly: refined ?? assembly, sewable: true, atLeast };
+  const sewable = isSewable(assembly);
+  return { assembly, sewable, atLeast: sewable ? atLeast : 0 };
 }

@@ -1,4 +1,4 @@
-import { assemble, type Joinery } from './assemble.ts';
+import { canAssemble, type Joinery } from './assemble.ts';
 import type { Region } from './region.ts';
 import type { Pin } from './types.ts';
 import { willOf } from './will.ts';
@@ -18,8 +18,7 @@ export const smallestConflict = (
 ): readonly Pin[] =>
   smallestSet(
     pins,
-    (some) =>
-      assemble(joinery, region, { will: willOf(some, largestSection), effort: EFFORT_PER_SET }).sewable,
+    (some) => canAssemble(joinery, region, willOf(some, largestSection), EFFORT_PER_SET),
     SETS_TRIED,
   );
 

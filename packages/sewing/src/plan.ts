@@ -1,5 +1,5 @@
 import { type Arrangement, patchesOfPin } from '@seamwright/arrangement';
-import { assemble, type Joinery } from './assemble.ts';
+import { assemble, canAssemble, type Joinery } from './assemble.ts';
 import { leavesOf } from './assembly.ts';
 import { letterConflict, smallestConflict } from './conflict.ts';
 import { touching as touchingOf } from './contact.ts';
@@ -12,7 +12,7 @@ import type { Wish } from './refine.ts';
 import type { Region } from './region.ts';
 import { SEARCH_EFFORT } from './search.ts';
 import type { Pin, SewingPlan } from './types.ts';
-import { willOf } from './will.ts';
+import { NO_WILL, willOf } from './will.ts';
 import { writePlan } from './write-plan.ts';
 
 export interface PlanOptions {
@@ -53,7 +53,7 @@ export function planSewing(arrangement: Arrangement, options: PlanOptions = {}):
   const conflict: Pin[] = [];
   let result = assemble(joinery, all, { effort, will: willOf(pins, largestSection), wish });
   while (!result.sewable && pins.length > 0) {
-    if (!assemble(joinery, all, { effort: 0 }).sewable) break;
+    if (!canAssemble(joinery, all, NO_WILL, 0)) break;
     const clash = smallestConflict(joinery, all, pins, largestSection);
     conflict.push(...clash);
     pins = pins.filter((pin) => !clash.includes(pin));
