@@ -1,28 +1,21 @@
-import { type Arrangement, arrange, drawingFromSegments, type Finding } from '@seamwright/arrangement';
+import type { Arrangement, Finding } from '@seamwright/arrangement';
 import { distance, distanceToSegment, type Point, type Segment, SNAP_DISTANCE } from '@seamwright/geometry';
 import { describe, expect, it } from 'vitest';
 import { touching as touchingOf } from '../src/contact.ts';
 import { planSewing } from '../src/index.ts';
 import { interlockedFindings } from '../src/interlock.ts';
 import { floorplans, wallsOf } from './floorplans.ts';
+import { arrangedIn, rectangle } from './grid-block.ts';
 import { grownSeams } from './grown-seams.ts';
 import { smallestInterlockedSets } from './interlocked-by-definition.ts';
 import { cellsOf, levelBetween, nestedWindmills, patchAt, randomFrom, windmill } from './windmills.ts';
 
 const SIZE = 12;
-const SQUARE: readonly Point[] = [
-  { x: 0, y: 0 },
-  { x: SIZE, y: 0 },
-  { x: SIZE, y: SIZE },
-  { x: 0, y: SIZE },
-];
+const SQUARE = rectangle(SIZE, SIZE);
 const WHOLE = { left: 0, top: 0, right: SIZE, bottom: SIZE };
 
-function arranged(segments: readonly Segment[], outline: readonly Point[] = SQUARE): Arrangement {
-  const result = arrange(drawingFromSegments(outline, segments));
-  if (!result.ok) throw new Error(result.problem.what);
-  return result.value;
-}
+const arranged = (segments: readonly Segment[], outline: readonly Point[] = SQUARE): Arrangement =>
+  arrangedIn(outline, segments);
 
 const diagnosed = (arrangement: Arrangement): readonly Finding[] =>
   interlockedFindings(arrangement, touchingOf(arrangement), [arrangement.patches.map(({ index }) => index)]);

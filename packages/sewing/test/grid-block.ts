@@ -1,23 +1,29 @@
 import { type Arrangement, arrange, drawingFromSegments } from '@seamwright/arrangement';
-import type { Segment } from '@seamwright/geometry';
+import type { Point, Segment } from '@seamwright/geometry';
 
 export const l = (x1: number, y1: number, x2: number, y2: number): Segment => ({
   a: { x: x1, y: y1 },
   b: { x: x2, y: y2 },
 });
 
-/** The arrangement of a rectangle of `width` × `height` inches with these splits; throws when there is none. */
-export function blockOf(width: number, height: number, splits: readonly Segment[]): Arrangement {
-  const outline = [
-    { x: 0, y: 0 },
-    { x: width, y: 0 },
-    { x: width, y: height },
-    { x: 0, y: height },
-  ];
+/** The corners of a rectangle, inches. */
+export const rectangle = (width: number, height: number): readonly Point[] => [
+  { x: 0, y: 0 },
+  { x: width, y: 0 },
+  { x: width, y: height },
+  { x: 0, y: height },
+];
+
+/** The arrangement of an outline with these splits; throws when there is none. */
+export function arrangedIn(outline: readonly Point[], splits: readonly Segment[]): Arrangement {
   const result = arrange(drawingFromSegments(outline, splits));
   if (!result.ok) throw new Error(result.problem.what);
   return result.value;
 }
+
+/** The arrangement of a rectangle of `width` × `height` inches with these splits. */
+export const blockOf = (width: number, height: number, splits: readonly Segment[]): Arrangement =>
+  arrangedIn(rectangle(width, height), splits);
 
 /** Lines right across a square, one inch apart. */
 export const grid = (n: number): Segment[] =>

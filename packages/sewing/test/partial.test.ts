@@ -1,4 +1,4 @@
-import { type Arrangement, arrange, drawingFromSegments } from '@seamwright/arrangement';
+import type { Arrangement } from '@seamwright/arrangement';
 import type { Point, Segment } from '@seamwright/geometry';
 import { describe, expect, it } from 'vitest';
 import type { Joinery } from '../src/assemble.ts';
@@ -9,24 +9,17 @@ import { assembleWithPartialSeams } from '../src/partial/assemble-partial.ts';
 import { setInFindings } from '../src/partial/set-in.ts';
 import { writePartialPlan } from '../src/partial/write-partial.ts';
 import { NO_WILL } from '../src/will.ts';
+import { arrangedIn, rectangle } from './grid-block.ts';
 import { grownSeams } from './grown-seams.ts';
 import { knownDrawings } from './read-drawings.ts';
 import { cellsOf, levelBetween, nestedWindmills, randomFrom, windmill } from './windmills.ts';
 
 const SIZE = 12;
-const SQUARE: readonly Point[] = [
-  { x: 0, y: 0 },
-  { x: SIZE, y: 0 },
-  { x: SIZE, y: SIZE },
-  { x: 0, y: SIZE },
-];
+const SQUARE = rectangle(SIZE, SIZE);
 const WHOLE = { left: 0, top: 0, right: SIZE, bottom: SIZE };
 
-function arranged(segments: readonly Segment[], outline: readonly Point[] = SQUARE): Arrangement {
-  const result = arrange(drawingFromSegments(outline, segments));
-  if (!result.ok) throw new Error(result.problem.what);
-  return result.value;
-}
+const arranged = (segments: readonly Segment[], outline: readonly Point[] = SQUARE): Arrangement =>
+  arrangedIn(outline, segments);
 
 /** The plan with partial seams; null where they do not suffice. */
 function partialPlan(arrangement: Arrangement): SewingPlan | null {
