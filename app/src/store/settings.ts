@@ -1,3 +1,4 @@
+import { type Ends, SNAP_KINDS, type SnapKind } from '@seamwright/drafting';
 import { ALLOWANCE_RANGE, checkLength } from '@seamwright/geometry';
 import { USUAL_ALLOWANCE } from '@seamwright/pages';
 import { create } from 'zustand';
@@ -15,9 +16,20 @@ export interface Settings {
   readonly leastSize: number;
   /** Parts of panels that are folded up, by their names. */
   readonly folded: readonly string[];
+  /** Kinds of places that ends of lines are not caught by. */
+  readonly notCaught: readonly SnapKind[];
+  /** Degrees between the angles that catch; 0: none do. */
+  readonly angleStep: number;
+  /** What becomes of ends of new lines that were put on nothing. */
+  readonly ends: Ends;
+  /** Whether each line begins where the last one ended. */
+  readonly chain: boolean;
 }
 
 const KEY = 'seamwright settings';
+
+/** Degrees: what halves, quarters, sixths and eighths of a turn have in common. */
+const USUAL_ANGLE_STEP = 15;
 
 /** Where paper is sold in Letter size, by the region of the browser's language (CLDR, from memory). */
 const LETTER_REGIONS = ['US', 'CA', 'MX', 'CL', 'CO', 'CR', 'GT', 'NI', 'PA', 'PH', 'PR', 'SV', 'VE'];
@@ -32,6 +44,10 @@ function defaults(): Settings {
     leastSize: 0,
     // Where there are none, there is little to see.
     folded: ['no findings'],
+    notCaught: [],
+    angleStep: USUAL_ANGLE_STEP,
+    ends: 'held',
+    chain: false,
   };
 }
 
@@ -40,10 +56,11 @@ function read(): Settings {
   try {
     const kept: unknown = JSON.parse(localStorage.getItem(KEY) ?? '{}');
     if (typeof kept !== 'object' || kept === null) return known;
-    const { paper, allowance, shareTemplates, singleKeys, leastSize, folded } = kept as Record<
+    const { paper, allowance, shareTemplates, singleKeys, leastSize, folded, ...drawing } = kept as Record<
       string,
       unknown
     >;
+    const { notCaught, angleStep, ends, chain } = drawing;
     return {
       paper: paper === 'letter' || paper === 'a4' ? paper : known.paper,
       allowance: isAllowance(allowance) ? allowance : known.allowance,
@@ -51,6 +68,10 @@ function read(): Settings {
       singleKeys: typeof singleKeys === 'boolean' ? singleKeys : known.singleKeys,
       leastSize: isLeastSize(leastSize) ? leastSize : known.leastSize,
       folded: Array.isArray(folded) ? folded.filter((name) => typeof name === 'string') : known.folded,
+      notCaught: Array.isArray(notCaught) ? notCaught.filter(isSnapKind) : known.notCaught,
+      angleStep: isAngleStep(angleStep) ? angleStep : known.angleStep,
+      ends: ends === 'run' || ends === 'held' ? ends : known.ends,
+      chain: typeof chain === 'boolean' ? chain : known.chain,
     };
   } catch {
     // Storage switched off, or something else's text under our name: the defaults serve.
@@ -66,6 +87,13 @@ export const LEAST_SIZE_RANGE = { least: 0, most: 2 } as const;
 
 const isLeastSize = (value: unknown): value is number =>
   typeof value === 'number' && checkLength(value, 'in', LEAST_SIZE_RANGE).ok;
+
+const isSnapKind = (value: unknown): value is SnapKind => SNAP_KINDS.some(({ kind }) => kind === value);
+
+/** Degrees that an angle step may be; 0: none. */
+export const ANGLE_STEPS: readonly number[] = [0, 5, 7.5, 10, 15, 22.5, 30, 45];
+
+const isAngleStep = (value: unknown): value is number => ANGLE_STEPS.some((step) => step === value);
 
 export const useSettings = create<Settings>()(read);
 

@@ -2,13 +2,19 @@ import type { Drawing } from '@seamwright/arrangement';
 import {
   type AdjustState,
   adjustTool,
-  chosenIn,
+  drawnLines,
   type Edit,
+  type Measure,
+  NO_SYMMETRY,
   type OutlineState,
   outlineTool,
+  type Parts,
   type Pick,
   type Preview,
+  partsIn,
+  restingWith,
   type SplitState,
+  type Symmetry,
   splitTool,
   type ToolContext,
   type ToolEvent,
@@ -19,6 +25,7 @@ import { change, holdInHand } from '../../store/changes.ts';
 import { announce } from '../../store/notices.ts';
 import { select, selectNothing } from '../../store/selection.ts';
 import { currentBlock, type Selection, useWork } from '../../store/work.ts';
+import { toolContext } from './tool-context.ts';
 
 /** A tool and how far it is. */
 export type Held =
@@ -28,7 +35,7 @@ export type Held =
 
 export type ToolName = Held['tool'];
 
-interface Hand {
+export interface Hand {
   readonly held: Held;
   readonly preview: Preview;
   /** Why the last press did nothing; until the next one. */
@@ -39,6 +46,10 @@ interface Hand {
   readonly finger: boolean;
   /** Ends keep to the grid where nothing else is near. */
   readonly toGrid: boolean;
+  /** How what is done is repeated about the block's centre. */
+  readonly symmetry: Symmetry;
+  /** What was typed for the line that is being drawn. */
+  readonly measure: Measure;
 }
 
 const START: Readonly<Record<ToolName, Held>> = {
@@ -57,6 +68,8 @@ export const useHand = create<Hand>()(() => ({
   crosshair: null,
   finger: false,
   toGrid: true,
+  symmetry: NO_SYMMETRY,
+  measure: {},
 }));
 
 /** Puts the tool down and takes another; what was begun with it is dropped. */
@@ -74,19 +87,14 @@ export function restHand(): void {
 /** Whether there is something to go back from. */
 export const isBusy = ({ held }: Hand): boolean => held.state.kind !== 'idle';
 
-function toolContext(): ToolContext {
-  const { drawing, grid } = currentBlock(useWork.getState());
-  return { drawing, grid: useHand.getState().toGrid ? grid : 0 };
-}
-
 /** Passes an event to the tool in hand, and does what it answers. */
 export function send(event: ToolEvent): void {
-  const context = toolContext();
+  const context = toolContext(useHand.getState());
   const { held, preview = NO_PREVIEW, edit, problem } = step(useHand.getState().held, event, context);
   // A sentence about a press stays while the pointer goes on; one about a drag only while it is true.
   const keeps = problem === undefined && isSmall(event) && preview.drawing === undefined;
   useHand.setState((hand) => ({ held, preview, problem: keeps ? hand.problem : (problem ?? null) }));
-  if (held.tool === 'adjust') showChosen(chosenIn(held.state));
+  if (held.tool === 'adjust') showChosen(partsIn(held.state));
   if (edit !== undefined) carryOut(edit);
   else holdInHand(preview.drawing ?? null);
   // An outline is drawn once; what comes next is lines.
@@ -122,7 +130,7 @@ function step(held: Held, event: ToolEvent, context: ToolContext): Answer {
       return { held: { tool: held.tool, state }, ...rest };
     }
     case 'adjust': {
-      const { state, ...rest } = adjustTool.step(withChosen(held.state, context.drawing), event, context);
+      const { state, ...rest } = adjustTool.step(withChosen(held.state), event, context);
       return { held: { tool: held.tool, state }, ...rest };
     }
     case 'outline': {
@@ -136,9 +144,11 @@ function step(held: Held, event: ToolEvent, context: ToolContext): Answer {
 export function deleteChosen(): void {
   const hand = useHand.getState();
   if (isBusy(hand)) return;
-  const context = toolContext();
-  const idle = withChosen(adjustTool.start, context.drawing);
-  const { edit, problem } = adjustTool.step(idle, { type: 'delete' }, context);
+  const { edit, problem } = adjustTool.step(
+    restingWith(chosenParts()),
+    { type: 'delete' },
+    toolContext(hand),
+  );
   useHand.setState({ problem: problem ?? null });
   if (problem !== undefined) announce(sentence(problem));
   if (edit === undefined) return;
@@ -152,11 +162,22 @@ function carryOut({ label, drawing }: Edit): void {
 }
 
 /** What is chosen lies in the store, where panels choose too: an idle tool starts from that. */
-function withChosen(state: AdjustState, drawing: Drawing): AdjustState {
-  if (state.kind !== 'idle') return state;
-  const chosen = chosenOf(useWork.getState().selection, drawing);
-  return chosen === undefined ? { kind: 'idle' } : { kind: 'idle', chosen };
+const withChosen = (state: AdjustState): AdjustState =>
+  state.kind === 'idle' ? restingWith(chosenParts()) : state;
+
+/** The points and lines that are chosen and still there. */
+export function chosenParts(): Parts {
+  const { drawing } = currentBlock(useWork.getState());
+  const { points, lines } = useWork.getState().selection;
+  const drawn = drawnLines(drawing);
+  return {
+    points: points.filter((id) => drawing.points[id] !== undefined),
+    lines: lines.filter((id) => drawn.has(id)),
+  };
 }
+
+/** How what is done is repeated about the block's centre. */
+export const currentSymmetry = (): Symmetry => useHand.getState().symmetry;
 
 /** The point or line that is in hand, if it is still there. */
 export function chosenOf({ points, lines }: Selection, drawing: Drawing): Pick | undefined {
@@ -165,12 +186,15 @@ export function chosenOf({ points, lines }: Selection, drawing: Drawing): Pick |
   return line === undefined ? undefined : { kind: 'line', id: line };
 }
 
-function showChosen(chosen: Pick | undefined): void {
-  const { points, lines } = useWork.getState().selection;
-  const before = points[0] ?? lines[0];
-  if (chosen?.id === before) return;
-  choose(chosen);
+function showChosen({ points, lines }: Parts): void {
+  const before = useWork.getState().selection;
+  if (isSame(points, before.points) && isSame(lines, before.lines)) return;
+  if (points.length + lines.length === 0) selectNothing();
+  else select({ points, lines });
 }
+
+const isSame = (some: readonly string[], others: readonly string[]): boolean =>
+  some.length === others.length && some.every((id, i) => id === others[i]);
 
 /** Takes a point or a line in hand; with the adjusting tool, unless a tool is at work. */
 export function choose(chosen: Pick | undefined): void {

@@ -94,6 +94,9 @@ function step(state: AdjustState, event: ToolEvent, context: ToolContext): Answe
 
 const idle = (chosen: Chosen): AdjustState => ({ kind: 'idle', ...bare(chosen) });
 
+/** The tool at rest with these chosen: for what was chosen elsewhere, in a list. */
+export const restingWith = (parts: Parts): AdjustState => idle(ofParts(parts));
+
 /** What was chosen before the press or the taking. */
 const before = (state: AdjustState): Chosen =>
   state.kind === 'carrying' || state.kind === 'puttingDown' ? selectionOf(state) : bare(state);

@@ -1,4 +1,4 @@
-export { type AdjustState, adjustTool, chosenIn, partsIn } from './adjust-tool.ts';
+export { type AdjustState, adjustTool, chosenIn, partsIn, restingWith } from './adjust-tool.ts';
 export * from './crosshair.ts';
 export * from './outline-tool.ts';
 export * from './pick-at.ts';

@@ -1,0 +1,24 @@
+import { SNAP_KINDS, type SnapKind, type ToolContext } from '@seamwright/drafting';
+import { useSettings } from '../../store/settings.ts';
+import { currentBlock, useWork } from '../../store/work.ts';
+import type { Hand } from './hand.ts';
+
+/** What the tools work on, and how: the drawing, and all that the maker has chosen of grid, catching and repeating. */
+export function toolContext({ toGrid, symmetry, measure }: Hand): ToolContext {
+  const { drawing, grid } = currentBlock(useWork.getState());
+  const { notCaught, angleStep, ends, chain } = useSettings.getState();
+  return {
+    drawing,
+    grid: toGrid ? grid : 0,
+    kinds: kindsWithout(notCaught),
+    angleStep,
+    symmetry,
+    measure,
+    ends,
+    chain,
+    frames: true,
+  };
+}
+
+const kindsWithout = (left: readonly SnapKind[]): ReadonlySet<SnapKind> =>
+  new Set(SNAP_KINDS.map(({ kind }) => kind).filter((kind) => !left.includes(kind)));
