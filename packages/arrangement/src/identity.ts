@@ -14,6 +14,8 @@ export interface PatchRecord {
   readonly at: Point;
   /** The maker's own words, e.g. `sail`; empty when none. */
   readonly note: string;
+  /** The id of the fabric that it is cut from; left out where the maker chose none. */
+  readonly fabric?: string;
 }
 
 /**
@@ -21,7 +23,7 @@ export interface PatchRecord {
  *
  * First by the lines round them: while lines move without changing who meets whom, these stay the same. Then by
  * place: a patch that was divided or grew goes on as the patch that holds its old heart. Where patches were merged,
- * the one with a note goes on, and of several the oldest. What is left gets a new id.
+ * the one that was given something (a note, a fabric) goes on, and of several the oldest. What is left gets a new id.
  *
  * @returns one record for each patch, in the order of `arrangement.patches`
  */
@@ -47,7 +49,7 @@ export function carryPatches(records: readonly PatchRecord[], arrangement: Arran
   }
 
   const left = records.filter((record) => !used.has(record.id));
-  left.sort((p, q) => Number(q.note !== '') - Number(p.note !== ''));
+  left.sort((p, q) => Number(isGiven(q)) - Number(isGiven(p)));
   for (const record of left) {
     const holder = patches.find(
       (patch) => !recordOf.has(patch.index) && contains(patch.polygon, record.at) !== 'outside',
@@ -64,8 +66,12 @@ export function carryPatches(records: readonly PatchRecord[], arrangement: Arran
       signature: patch.signature,
       at: patch.heart,
       note: known?.note ?? '',
+      ...(known?.fabric === undefined ? {} : { fabric: known.fabric }),
     };
   });
 }
+
+/** Whether the maker gave the patch anything. */
+const isGiven = ({ note, fabric }: PatchRecord): boolean => note !== '' || fabric !== undefined;
 
 const numberOf = (id: string): number => Number(/^patch(\d+)$/.exec(id)?.[1] ?? 0);

@@ -67,6 +67,25 @@ describe('patches keep their identity', () => {
     expect(fresh).toHaveLength(1);
   });
 
+  it('with the fabric that it is cut from', () => {
+    const cut = records.map((record, i) => ({ ...record, fabric: `fabric${i}` }));
+    const later = of(moved(moved(BOAT, 3, 0, 1, 0), 3, 4, 1, 0));
+    const fabricOf = new Map(cut.map(({ id, fabric }) => [id, fabric]));
+    for (const { id, fabric } of carryPatches(cut, later)) expect(fabric).toBe(fabricOf.get(id));
+    expect(carryPatches(records, later).every((record) => !('fabric' in record))).toBe(true);
+  });
+
+  it('when a line goes, the patch with a fabric goes on', () => {
+    const plain = carryPatches([], first);
+    const merged = of(drawingFromSegments(SQUARE, [line(0, 4, 6, 4), line(0, 5, 6, 5)]));
+    for (const chosen of plain) {
+      const cut = plain.map((record) => (record === chosen ? { ...record, fabric: 'blue' } : record));
+      expect(carryPatches(cut, merged).filter(({ fabric }) => fabric === 'blue')).toMatchObject([
+        { id: chosen.id },
+      ]);
+    }
+  });
+
   it('when a line goes, the patch with a note goes on', () => {
     const merged = of(drawingFromSegments(SQUARE, [line(0, 4, 6, 4), line(0, 5, 6, 5)]));
     const oneNote = records.map((record, i) => ({ ...record, note: i === 1 ? 'sail' : '' }));

@@ -1,6 +1,16 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { endGroup, type History, record, redo, redoLabel, startHistory, undo, undoLabel } from './history.ts';
+import {
+  endGroup,
+  goToStep,
+  type History,
+  record,
+  redo,
+  redoLabel,
+  startHistory,
+  undo,
+  undoLabel,
+} from './history.ts';
 
 /** Documents are compared by identity: undo must give back the very same one. */
 interface Doc {
@@ -108,6 +118,23 @@ describe('history', () => {
         expect(history.past.length).toBe(model.at);
       }),
       { seed: 42, numRuns: 300 },
+    );
+  });
+
+  it('goes to any step, and back, as by undoing and doing again', () => {
+    fc.assert(
+      fc.property(actions, fc.integer({ min: 0, max: 70 }), (script, count) => {
+        const { history, model } = play({ n: -1 }, script);
+        const there = goToStep(history, count);
+        const place = Math.min(count, model.documents.length - 1);
+        expect(there.past.length).toBe(place);
+        expect(there.present).toBe(model.documents[place]);
+        const back = goToStep(there, history.past.length);
+        expect(back.past).toEqual(history.past);
+        expect(back.present).toBe(history.present);
+        expect(back.future).toEqual(history.future);
+      }),
+      { seed: 43, numRuns: 300 },
     );
   });
 

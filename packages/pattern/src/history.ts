@@ -80,6 +80,17 @@ export function redo<T>(history: History<T>): History<T> {
   };
 }
 
+/**
+ * Goes back or forward until `count` steps lie behind: 0 is before the first step that is kept. Beyond either end, as
+ * far as there are steps.
+ */
+export function goToStep<T>(history: History<T>, count: number): History<T> {
+  let now = history;
+  while (now.past.length > count && now.past.length > 0) now = undo(now);
+  while (now.past.length < count && now.future.length > 0) now = redo(now);
+  return now;
+}
+
 /** What undo would take back, or null when there is nothing. */
 export const undoLabel = <T>(history: History<T>): string | null => history.past.at(-1)?.label ?? null;
 

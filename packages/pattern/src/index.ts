@@ -4,6 +4,7 @@ export * from './history.ts';
 export { LARGEST_FILE, tooLarge } from './limits.ts';
 export { type ParsedPattern, parsePattern } from './parse-pattern.ts';
 export * from './pattern.ts';
+export { PLAIN_FABRICS } from './plain-fabrics.ts';
 export { prettyJson } from './pretty-json.ts';
 export { readSvgDrawing, type SvgDrawing } from './svg/read-svg.ts';
 export { looksLikeSvg } from './svg/xml.ts';

@@ -24,8 +24,9 @@ const block: fc.Arbitrary<Omit<Block, 'id'>> = fc
     grid: fc.double({ min: 0.01, max: 100, noNaN: true }),
     lines: fc.array(fc.tuple(coordinate, coordinate, coordinate, coordinate), { maxLength: 5 }),
     note: fc.string(),
+    fabric: fc.option(fc.nat({ max: 3 }), { nil: undefined }),
   })
-  .map(({ name, size, grid, lines, note }) => {
+  .map(({ name, size, grid, lines, note, fabric }) => {
     const corners = [
       [0, 0],
       [size, 0],
@@ -37,7 +38,11 @@ const block: fc.Arbitrary<Omit<Block, 'id'>> = fc
     const drawing = { ...drawn, splits: drawn.splits.filter(({ from, to }) => from !== to) };
     const arranged = arrange(drawing);
     const patches = arranged.ok
-      ? carryPatches([], arranged.value).map((record) => ({ ...record, note }))
+      ? carryPatches([], arranged.value).map((record) => ({
+          ...record,
+          note,
+          ...(fabric === undefined ? {} : { fabric: `f${fabric}` }),
+        }))
       : [];
     return { name, drawing, grid, patches };
   });
@@ -46,6 +51,18 @@ const pattern: fc.Arbitrary<Pattern> = fc.record({
   format: fc.constant('seamwright-pattern/1' as const),
   title: fc.string({ unit: 'grapheme' }),
   unit: fc.constantFrom('in' as const, 'cm' as const),
+  fabrics: fc
+    .array(fc.record({ name: fc.string({ unit: 'grapheme' }), colour: fc.nat({ max: 0xffffff }) }), {
+      minLength: 4,
+      maxLength: 6,
+    })
+    .map((fabrics) =>
+      fabrics.map(({ name, colour }, i) => ({
+        id: `f${i}`,
+        name,
+        colour: `#${colour.toString(16).padStart(6, '0')}`,
+      })),
+    ),
   blocks: fc
     .array(block, { minLength: 1, maxLength: 3 })
     .map((blocks) => blocks.map((each, i) => ({ id: `b${i + 1}`, ...each }))),
@@ -177,6 +194,28 @@ describe('pattern files that cannot be used', () => {
         document.author = 'me';
       }),
       'The pattern file has a field that is not known, "author" (at the top). Update Seamwright if a later version wrote the file, or take the field out.',
+    ],
+    [
+      'a fabric of no colour',
+      changed((document) => {
+        document.fabrics = [{ id: 'sky', name: 'Sky', colour: 'blue' }];
+      }),
+      `A field of the pattern file has to be a colour: # and six of 0 to 9 and a to f (fabrics[0].colour). ${MEND}`,
+    ],
+    [
+      'two fabrics of one id',
+      changed((document) => {
+        const sky = { id: 'sky', name: 'Sky', colour: '#a3bcc0' };
+        document.fabrics = [sky, sky];
+      }),
+      'Two fabrics have the id "sky" (fabrics). Give one of them another.',
+    ],
+    [
+      'a patch of a fabric that is not there',
+      changed((_, block) => {
+        (block.patches as Loose[])[0]!.fabric = 'sky';
+      }),
+      'A patch is cut from a fabric that the pattern does not have, "sky" (blocks[0].patches, patch "p1"). Add the fabric, or take it off the patch.',
     ],
     [
       'a missing field',

@@ -58,7 +58,11 @@ export function parsePattern(text: string): Result<ParsedPattern> {
 }
 
 /** What fields say of each other, block by block. */
-function checkPattern({ blocks }: Pattern): ReturnType<typeof fail> | null {
+function checkPattern({ blocks, fabrics = [] }: Pattern): ReturnType<typeof fail> | null {
+  const fabric = repeated(fabrics.map(({ id }) => id));
+  if (fabric !== undefined)
+    return fail(`Two fabrics have the id "${fabric}"`, 'fabrics', 'Give one of them another');
+  const isKnown = new Set(fabrics.map(({ id }) => id));
   const twice = repeated(blocks.map((block) => block.id));
   if (twice !== undefined)
     return fail(`Two blocks have the id "${twice}"`, 'blocks', 'Give one of them another');
@@ -72,6 +76,14 @@ function checkPattern({ blocks }: Pattern): ReturnType<typeof fail> | null {
     const patch = repeated(block.patches.map(({ id }) => id));
     if (patch !== undefined) {
       return fail(`Two patches have the id "${patch}"`, `${path}.patches`, 'Give one of them another');
+    }
+    const bare = block.patches.find((one) => one.fabric !== undefined && !isKnown.has(one.fabric));
+    if (bare !== undefined) {
+      return fail(
+        `A patch is cut from a fabric that the pattern does not have, "${bare.fabric}"`,
+        `${path}.patches, patch "${bare.id}"`,
+        'Add the fabric, or take it off the patch',
+      );
     }
   }
   return null;

@@ -9,10 +9,18 @@ export interface Block {
   readonly drawing: Drawing;
   /** Spacing of the drawing grid, inches. */
   readonly grid: number;
-  /** What the maker gave the patches (a note, …), kept with each patch while lines elsewhere move. */
+  /** What the maker gave the patches (a note, a fabric, …), kept with each patch while lines elsewhere move. */
   readonly patches: readonly PatchRecord[];
   /** How it is to be sewn; {@link NO_WISHES} where the maker said nothing. */
   readonly sewing?: SewingWishes;
+}
+
+/** What patches are cut from. */
+export interface Fabric {
+  readonly id: string;
+  readonly name: string;
+  /** How it is shown: `#rrggbb`, small letters. */
+  readonly colour: string;
 }
 
 /** The whole document. Plain data, never changed in place: every edit makes a new one, so undo is exact. */
@@ -21,5 +29,7 @@ export interface Pattern {
   readonly title: string;
   /** Which units lengths are shown in. Stored lengths are always inches. */
   readonly unit: LengthUnit;
+  /** In the order in which they are offered; left out by patterns that have none. */
+  readonly fabrics?: readonly Fabric[];
   readonly blocks: readonly Block[];
 }

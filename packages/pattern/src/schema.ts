@@ -37,6 +37,7 @@ const patch = z.strictObject({
   signature: z.string(),
   at: z.strictObject({ x: z.number(), y: z.number() }),
   note: z.string(),
+  fabric: id.exactOptional(),
 });
 
 const twoPatches = z.tuple([id, id]).readonly();
@@ -69,9 +70,16 @@ const block = z.strictObject({
   sewing: sewing.exactOptional(),
 });
 
+const fabric = z.strictObject({
+  id,
+  name: z.string(),
+  colour: z.string().regex(/^#[0-9a-f]{6}$/, 'has to be a colour: # and six of 0 to 9 and a to f'),
+});
+
 export const patternSchema = z.strictObject({
   format: z.literal('seamwright-pattern/1'),
   title: z.string(),
   unit: z.enum(['in', 'cm']),
+  fabrics: z.array(fabric).exactOptional(),
   blocks: z.array(block).min(1, 'has to hold a block'),
 });

@@ -1,5 +1,5 @@
-import type { Drawing, DrawingPoint } from '@seamwright/arrangement';
-import type { Block, Pattern } from './pattern.ts';
+import type { Drawing, DrawingPoint, PatchRecord } from '@seamwright/arrangement';
+import type { Block, Fabric, Pattern } from './pattern.ts';
 import { prettyJson } from './pretty-json.ts';
 import type { PinRecord, SewingWishes } from './wishes.ts';
 
@@ -7,16 +7,26 @@ import type { PinRecord, SewingWishes } from './wishes.ts';
  * The text of a pattern file. The same pattern gives the same bytes, whatever order its objects were built in: fields
  * come in the order of the schema, points in the order of their ids (p2 before p10). Ends with a line break.
  */
-export const writePattern = ({ format, title, unit, blocks }: Pattern): string =>
-  `${prettyJson({ format, title, unit, blocks: blocks.map(orderedBlock) })}\n`;
+export const writePattern = ({ format, title, unit, fabrics, blocks }: Pattern): string =>
+  `${prettyJson({ format, title, unit, fabrics: fabrics?.map(orderedFabric), blocks: blocks.map(orderedBlock) })}\n`;
+
+const orderedFabric = ({ id, name, colour }: Fabric) => ({ id, name, colour });
 
 const orderedBlock = ({ id, name, drawing, grid, patches, sewing }: Block) => ({
   id,
   name,
   drawing: orderedDrawing(drawing),
   grid,
-  patches: patches.map(({ id, signature, at, note }) => ({ id, signature, at: { x: at.x, y: at.y }, note })),
+  patches: patches.map(orderedPatch),
   ...(sewing === undefined ? {} : { sewing: orderedWishes(sewing) }),
+});
+
+const orderedPatch = ({ id, signature, at, note, fabric }: PatchRecord) => ({
+  id,
+  signature,
+  at: { x: at.x, y: at.y },
+  note,
+  fabric,
 });
 
 const PIN_FIELDS = ['kind', 'patch', 'than', 'patches', 'letter'];

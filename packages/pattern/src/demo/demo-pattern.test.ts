@@ -20,7 +20,7 @@ describe('the demo pattern', () => {
   describe.each(demoPattern().blocks.map((block) => [block.name, block] as const))(
     '%s',
     (_name, { drawing, patches }) => {
-      it('is drawn without anything to be said of it, and says what each patch is', () => {
+      it('is drawn without anything to be said of it, and says what each patch is and is cut from', () => {
         expect(checkDrawing(drawing)).toEqual({ ok: true, value: drawing });
         const arranged = arrange(drawing);
         if (!arranged.ok) throw new Error(arranged.problem.what);
@@ -28,7 +28,7 @@ describe('the demo pattern', () => {
         expect(patches.map(({ signature }) => signature)).toEqual(
           arranged.value.patches.map(({ signature }) => signature),
         );
-        expect(patches.every(({ note }) => note !== '')).toBe(true);
+        expect(patches.every(({ note, fabric }) => note !== '' && fabric !== undefined)).toBe(true);
       });
 
       it('has every point exactly on the lines that it was placed on, and every split end placed on something', () => {

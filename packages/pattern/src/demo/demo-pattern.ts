@@ -1,4 +1,5 @@
 import type { Pattern } from '../pattern.ts';
+import { PLAIN_FABRICS } from '../plain-fabrics.ts';
 import { LANTERN } from './lantern.ts';
 import { LIGHTHOUSE } from './lighthouse.ts';
 import { PAPER_BOAT } from './paper-boat.ts';
@@ -11,5 +12,6 @@ export const demoPattern = (): Pattern => ({
   format: 'seamwright-pattern/1',
   title: 'Harbour Reading Room',
   unit: 'in',
+  fabrics: PLAIN_FABRICS,
   blocks: [PAPER_BOAT, LANTERN, LIGHTHOUSE, READING_LAMP, WINDOW_PANES].map(blockOf),
 });

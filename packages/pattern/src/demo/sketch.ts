@@ -7,6 +7,7 @@ import {
 } from '@seamwright/arrangement';
 import { contains } from '@seamwright/geometry';
 import type { Block } from '../pattern.ts';
+import { FABRIC_OF } from './fabric-of.ts';
 
 /** A block as it is written down by hand: names in place of numbered ids, inches from the top left corner. */
 export interface Sketch {
@@ -49,7 +50,8 @@ function patchesOf({ name, notes }: Sketch, drawing: Drawing): PatchRecord[] {
     const record = records[index];
     if (record === undefined || record.note !== '')
       throw new Error(`${name}: no patch of its own for ${note}`);
-    records[index] = { ...record, note };
+    const fabric = FABRIC_OF[note];
+    records[index] = { ...record, note, ...(fabric === undefined ? {} : { fabric }) };
   }
   return records;
 }
