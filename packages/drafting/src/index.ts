@@ -1,5 +1,6 @@
 export * from './angles.ts';
 export { centreOf } from './centre.ts';
+export * from './difference.ts';
 export * from './edits/index.ts';
 export { type Followers, followersOf } from './facts.ts';
 export { type DrawnLine, drawnLines, linesEndingIn } from './lines.ts';

@@ -1,57 +1,23 @@
 import type { Drawing, LineId } from '@seamwright/arrangement';
 import {
   distance,
-  distanceToSegment,
   fail,
   normalize,
   ok,
   type Point,
   parameterOn,
   type Result,
-  SNAP_DISTANCE,
-  segmentCrossing,
   subtract,
 } from '@seamwright/geometry';
 import { withFactsByPlace } from '../facts-by-place.ts';
-import { type DrawnLine, drawnLines, linesThrough } from '../lines.ts';
+import { type DrawnLine, linesThrough } from '../lines.ts';
 import { nearest } from '../nearest.ts';
 import { placedAt } from '../place-at.ts';
 import type { Placement } from '../placement.ts';
 import { type RunTo, runFrom } from '../reach.ts';
 import { splitOf } from './line-of.ts';
+import { type Meeting, meetingsOn } from './meetings.ts';
 import { onPoint, type Piece, redrawSplit } from './redraw-split.ts';
-
-/** A place between the ends of a split where other lines meet it. */
-interface Meeting {
-  /** Share of the way from the split's first end to its second. */
-  readonly share: number;
-  readonly at: Point;
-}
-
-/** Where other lines cross a split or end on it, in order; not its own ends, and of places within a needle's width one. */
-function meetingsOn(drawing: Drawing, split: DrawnLine): readonly Meeting[] {
-  const { from, to } = split;
-  const found: Meeting[] = [];
-  for (const line of drawnLines(drawing).values()) {
-    if (line.id === split.id) continue;
-    const crossing = segmentCrossing(from, to, line.from, line.to);
-    if (crossing !== null) found.push({ share: crossing.t, at: crossing.at });
-    // An end that was put on the split may miss it by a rounding.
-    for (const end of [line.from, line.to])
-      if (distanceToSegment(end, from, to) <= SNAP_DISTANCE)
-        found.push({ share: parameterOn(from, to, end), at: end });
-  }
-  const size = distance(from, to);
-  const sorted = found.sort((m, n) => m.share - n.share);
-  const kept: Meeting[] = [];
-  for (const meeting of sorted) {
-    const way = meeting.share * size;
-    if (way <= SNAP_DISTANCE || size - way <= SNAP_DISTANCE) continue;
-    const last = kept.at(-1);
-    if (last === undefined || way - last.share * size > SNAP_DISTANCE) kept.push(meeting);
-  }
-  return kept;
-}
 
 /** The place of a meeting as an end for a piece of the split: on the lines that meet it there, not on itself. */
 function endAt(drawing: Drawing, split: DrawnLine, { at }: Meeting): Placement {

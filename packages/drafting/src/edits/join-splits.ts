@@ -1,9 +1,10 @@
-import type { Drawing, LineId, PointId } from '@seamwright/arrangement';
+import type { Drawing, DrawingPoint, LineId, PointId } from '@seamwright/arrangement';
 import {
   distance,
   distanceToLine,
   fail,
   nearestOnSegment,
+  ok,
   type Point,
   parameterOn,
   type Result,
@@ -30,13 +31,9 @@ export function joinSplits(drawing: Drawing, one: LineId, other: LineId): Result
   const second = splitOf(drawing, other);
   if (!second.ok) return second;
   if (one === other) return fail('That is one line already', '', 'Choose a second line');
-  const [from, to] = farEnds(first.value, second.value);
-  const isOff = ({ from: a, to: b }: DrawnLine) =>
-    Math.max(distanceToLine(a, from, to), distanceToLine(b, from, to)) > STRAIGHT_WITHIN;
-  if (isOff(first.value) || isOff(second.value))
-    return fail('The two lines are not on one straight line', '', 'Choose two that are');
-  if (gapBetween(from, to, first.value, second.value) > SNAP_DISTANCE)
-    return fail('The two lines do not reach each other', '', 'Extend one of them first');
+  const ends = endsTogether(first.value, second.value);
+  if (!ends.ok) return ends;
+  const [from, to] = ends.value;
 
   const joined = redrawSplit(takenTogether(drawing, one, other), one, [[onPoint(from), onPoint(to)]]);
   if (!joined.ok) return joined;
@@ -47,8 +44,29 @@ export function joinSplits(drawing: Drawing, one: LineId, other: LineId): Result
   return ontoLine(joined.value, one, riders);
 }
 
+/** The splits that {@link joinSplits} can make one with this one. */
+export function joinableWith(drawing: Drawing, one: LineId): readonly LineId[] {
+  const first = splitOf(drawing, one);
+  if (!first.ok) return [];
+  return drawing.splits
+    .map(({ id }) => id)
+    .filter((id) => id !== one && endsTogether(first.value, drawnLines(drawing).get(id)!).ok);
+}
+
+/** The ends of the line that two splits make together. */
+function endsTogether(first: DrawnLine, second: DrawnLine): Result<readonly [DrawingPoint, DrawingPoint]> {
+  const [from, to] = farEnds(first, second);
+  const isOff = ({ from: a, to: b }: DrawnLine) =>
+    Math.max(distanceToLine(a, from, to), distanceToLine(b, from, to)) > STRAIGHT_WITHIN;
+  if (isOff(first) || isOff(second))
+    return fail('The two lines are not on one straight line', '', 'Choose two that are');
+  if (gapBetween(from, to, first, second) > SNAP_DISTANCE)
+    return fail('The two lines do not reach each other', '', 'Extend one of them first');
+  return ok([from, to]);
+}
+
 /** The two ends that are farthest apart, the first split's own first where that goes. */
-function farEnds(one: DrawnLine, other: DrawnLine): readonly [DrawnLine['from'], DrawnLine['from']] {
+function farEnds(one: DrawnLine, other: DrawnLine): readonly [DrawingPoint, DrawingPoint] {
   let best = [one.from, one.to] as const;
   for (const a of [one.from, one.to, other.from])
     for (const b of [one.to, other.from, other.to])

@@ -22,21 +22,23 @@ const badAngle = () => fail('The angle is not a number', '', 'Give degrees, such
 
 /**
  * Draws a split through a place at an angle (degrees, see angles.ts), both ways as far as `to` says; from a place on the
- * edge, the one way that leads into the block. A point that is there is on the split from then on.
+ * edge, the one way that leads into the block. A point that is there is on the split from then on. With `ways` 'ahead',
+ * it begins at the place and runs only in the direction of the angle.
  *
- * Refused: a place from which neither way leads into the block.
+ * Refused: a place from which no such way leads into the block.
  */
 export function splitThrough(
   drawing: Drawing,
   through: Placement,
   angle: number,
   to: RunTo = 'line',
+  ways: 'both' | 'ahead' = 'both',
 ): Result<Drawing> {
   const place = checkPlace(through.at);
   if (!place.ok) return place;
   if (!Number.isFinite(angle)) return badAngle();
   const ahead = runFrom(drawing, through.at, toward(angle), to);
-  const back = runFrom(drawing, through.at, toward(angle + 180), to);
+  const back = ways === 'ahead' ? null : runFrom(drawing, through.at, toward(angle + 180), to);
   const [from, end] = [back ?? through, ahead ?? through];
   if (ahead === null && back === null)
     return fail('At this angle no line leads into the block', '', 'Give another angle or another place');
