@@ -2,19 +2,30 @@ import {
   type Arrangement,
   arrange,
   carryPatches,
+  type Drawing,
   type Finding,
   type PatchRecord,
 } from '@seamwright/arrangement';
 import { fail, type LengthUnit, ok, type Result } from '@seamwright/geometry';
-import { looksLikeSvg, parsePattern, readSvgDrawing } from '@seamwright/pattern';
-import { planSewing, type SewingPlan } from '@seamwright/sewing';
+import {
+  looksLikeSvg,
+  NO_WISHES,
+  parsePattern,
+  readSvgDrawing,
+  resolvePins,
+  type SewingWishes,
+} from '@seamwright/pattern';
+import { planAlternative, planAsNeeded, type SewingPlan, withRepairs } from '@seamwright/sewing';
 import { nameOf, readText } from './read-file.ts';
 
 /** One block of a file, worked out. */
 export interface Drawn {
   readonly name: string;
   readonly arrangement: Arrangement;
+  /** With partial seams where straight ones do not suffice. */
   readonly plan: SewingPlan;
+  /** Whether the maker allows partial seams; of an SVG drawing nobody said so. */
+  readonly partialSeams: boolean;
   /** What the maker gave the patches, in the order of the arrangement's. */
   readonly records: readonly PatchRecord[];
   /** Findings of the file that the drawing was read from. */
@@ -49,7 +60,7 @@ function fromSvg(text: string, fileName: string, only?: string): Result<Drawings
   if (only !== undefined && !isCalled(only, name)) return noSuchBlock(only, [name]);
   const arranged = arrange(drawing);
   if (!arranged.ok) return arranged;
-  const block = { name, ...workedOut(arranged.value), records: [], findings };
+  const block = { name, ...workedOut(drawing, arranged.value, [], NO_WISHES), findings };
   return ok({ blocks: [block], title: '', unit: 'in', notes: [] });
 }
 
@@ -66,19 +77,42 @@ function fromPattern(text: string, only?: string): Result<Drawings> {
       pattern.blocks.map(({ name }) => name),
     );
   const blocks: Drawn[] = [];
-  for (const { name, drawing, patches } of wanted) {
+  for (const { name, drawing, patches, sewing } of wanted) {
     const arranged = arrange(drawing);
     if (!arranged.ok) {
       const { what, where, remedy } = arranged.problem;
       return fail(what, [`block "${name}"`, where].filter((part) => part !== '').join(', '), remedy);
     }
     const records = carryPatches(patches, arranged.value);
-    blocks.push({ name, ...workedOut(arranged.value), records, findings: [] });
+    const block = workedOut(drawing, arranged.value, records, sewing ?? NO_WISHES);
+    blocks.push({ name, ...block, findings: [] });
   }
   return ok({ blocks, title: pattern.title, unit: pattern.unit, notes });
 }
 
-const workedOut = (arrangement: Arrangement) => ({ arrangement, plan: planSewing(arrangement) });
+/** The block sewn as the maker wants it, each finding with its repairs. */
+function workedOut(
+  drawing: Drawing,
+  arranged: Arrangement,
+  records: readonly PatchRecord[],
+  wishes: SewingWishes,
+): Omit<Drawn, 'name' | 'findings'> {
+  const { pins } = resolvePins(wishes.pins, records);
+  const planned = planAsNeeded((partialSeams) =>
+    planAlternative(arranged, wishes.choice, { pins, partialSeams }, wishes.mostPatches),
+  );
+  const mended = (findings: readonly Finding[]): readonly Finding[] => {
+    const bare = findings.filter(({ repairs }) => repairs.length === 0);
+    const found = withRepairs(drawing, arranged, bare);
+    return findings.map((finding) => found[bare.indexOf(finding)] ?? finding);
+  };
+  return {
+    arrangement: { ...arranged, findings: mended(arranged.findings) },
+    plan: { ...planned, findings: mended(planned.findings) },
+    partialSeams: wishes.partialSeams,
+    records,
+  };
+}
 
 /** Capitals do not matter: names are typed by hand. */
 const isCalled = (wanted: string, name: string): boolean => wanted.toLowerCase() === name.toLowerCase();

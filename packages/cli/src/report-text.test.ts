@@ -32,7 +32,10 @@ it.each([
     plan('several foundations', 9, { provenLeast: false, atLeast: 4 }),
     'sews on 9 foundations, but fewer may do, from 4 up',
   ],
-  [plan('partial seams', 1), 'sews with partial seams only, on 1 foundation'],
+  [
+    plan('partial seams', 5, { provenLeast: false, atLeast: 3 }),
+    'sews with partial seams only, on 5 foundations, but fewer may do, from 3 up',
+  ],
   [plan('not sewable', 0), 'cannot be sewn with straight seams'],
 ])('a verdict in words: %#', (given, words) => {
   expect(verdictText(given)).toBe(words);

@@ -1,5 +1,12 @@
 import type { Finding, Repair } from '@seamwright/arrangement';
-import { boundingBox, distance, formatInches, formatLength, type LengthUnit } from '@seamwright/geometry';
+import {
+  boundingBox,
+  distance,
+  formatInches,
+  formatLength,
+  type LengthUnit,
+  type Segment,
+} from '@seamwright/geometry';
 import { type Join, pieceNames, type Section, type SewingPlan } from '@seamwright/sewing';
 import { oneLine } from './complaint.ts';
 import type { Drawn } from './drawings.ts';
@@ -11,7 +18,7 @@ export function reportText(drawn: Drawn, unit: LengthUnit): string {
     `${name}, ${sizeText(drawn, unit)}, ${counted(arrangement.patches.length, 'patch', 'patches')}: ${verdictText(plan)}.`,
     ...plan.sections.map((section) => sectionText(section, drawn)),
     ...unheldText(drawn),
-    ...plan.joins.map((join) => joinText(join, unit)),
+    ...plan.joins.map((_, index) => joinText(plan.joins, index, unit)),
     ...findingLines(drawn),
   ];
   return `${lines.map(oneLine).join('\n  ')}\n`;
@@ -31,7 +38,7 @@ export function verdictText({ verdict, sections, provenLeast, atLeast }: SewingP
     case 'several foundations':
       return `sews on ${foundations}, ${fewer}`;
     case 'partial seams':
-      return `sews with partial seams only, on ${foundations}`;
+      return `sews with partial seams only, on ${foundations}, ${fewer}`;
     case 'not sewable':
       return 'cannot be sewn with straight seams';
   }
@@ -67,8 +74,20 @@ function piecesText(patches: readonly number[], { plan, records }: Drawn): strin
     .join(', ');
 }
 
-const joinText = ({ units, seam, partial }: Join, unit: LengthUnit): string =>
-  `Join ${units[0]} to ${units[1]} along a ${partial ? 'partial ' : ''}seam of ${formatLength(distance(seam.a, seam.b), unit)}`;
+/** What is sewn at one join, and what earlier ones left open that is closed then. */
+function joinText(joins: readonly Join[], index: number, unit: LengthUnit): string {
+  const { units, seam, open } = joins[index]!;
+  const length = ({ a, b }: Segment) => formatLength(distance(a, b), unit);
+  const sewn = open === undefined ? seam : { a: seam.a, b: open.seam.a };
+  const along = open === undefined ? `a seam of ${length(seam)}` : `${length(sewn)} of a partial seam`;
+  const left = open === undefined ? '' : `; leave the other ${length(open.seam)} open`;
+  const closed = joins.flatMap((other) =>
+    other.open?.closedAfter === index
+      ? [`; then close the ${length(other.open.seam)} that ${other.units.join(' and ')} left open`]
+      : [],
+  );
+  return `Join ${units[0]} to ${units[1]} along ${along}${left}${closed.join('')}`;
+}
 
 const findingText = ({ severity, message, repairs }: Finding): string[] => [
   `${severity === 'error' ? 'To mend' : 'To know'}: ${message}`,

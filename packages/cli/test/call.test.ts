@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { CHASE, Folder, HORIZON, ran } from './harness.ts';
+import { ATTIC, CHASE, Folder, HORIZON, ran } from './harness.ts';
 
 const folder = new Folder();
 const horizon = folder.file('horizon.svg', HORIZON);
@@ -127,12 +127,36 @@ describe('calls that are unusable', () => {
 
 describe('a block that cannot be sewn', () => {
   it('has a report and no foundations', async () => {
+    const attic = folder.file('attic.svg', ATTIC);
+    const before = folder.listing();
+    const report = await ran('sewing', attic);
+    expect([report.status, report.complaints]).toEqual([1, []]);
+    expect(report.out).toMatch(/^attic, 3 × 3 in, 3 patches: cannot be sewn with straight seams\.\n/);
+    expect(await ran('foundations', attic, '--out', folder.file('attic.pdf'))).toEqual(report);
+    expect(await ran('foundations', attic, '--out', folder.file('attic.pdf'), '--partial-seams')).toEqual(
+      report,
+    );
+    expect(folder.listing()).toEqual(before);
+  });
+});
+
+describe('a block that takes a partial seam', () => {
+  it('has foundations only where partial seams are allowed', async () => {
     const chase = folder.file('chase.svg', CHASE);
     const before = folder.listing();
     const report = await ran('sewing', chase);
-    expect([report.status, report.complaints]).toEqual([1, []]);
-    expect(report.out).toMatch(/^chase, 3 × 3 in, 5 patches: cannot be sewn with straight seams\.\n/);
-    expect(await ran('foundations', chase, '--out', folder.file('chase.pdf'))).toEqual(report);
+    const out = folder.file('chase.pdf');
+    expect(await ran('foundations', chase, '--out', out)).toEqual({
+      status: 1,
+      out: `${report.out}Nothing is written: --partial-seams allows partial seams.\n`,
+      complaints: [],
+    });
     expect(folder.listing()).toEqual(before);
+    const { status, out: words } = await ran('foundations', chase, '--out', out, '--partial-seams');
+    expect([status, words.split('\n')[0]]).toEqual([
+      0,
+      expect.stringMatching(/^chase sews with partial seams only, on 5 foundations/),
+    ]);
+    expect(folder.listing()).toHaveLength(before.length + 1);
   });
 });

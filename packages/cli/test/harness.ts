@@ -69,7 +69,10 @@ export const HORIZON = svg('<line x1="0" y1="4" x2="6" y2="4"/>');
 export const PANES = svg('<path d="M3 0V6M0 3H6"/>');
 
 /**
- * A square of 3 in cut into five: four oblongs that chase each other round a square. Never with straight seams: derived
- * in the vocabulary of sewing as a ring of four seams, each of which ends on the next.
+ * A square of 3 in cut into five: four oblongs that chase each other round a square, a ring of four seams, each of which
+ * ends on the next. Never with straight seams; with one partial seam.
  */
 export const CHASE = svg('<path d="M1 0V2M0 2H2M2 1V3M1 1H3"/>', 3);
+
+/** A square of 3 in with an attic window: three seams meet at a corner, and one would have to be set in. */
+export const ATTIC = svg('<path d="M1 0V2M1 2H3M0 3L1 2"/>', 3);

@@ -3,12 +3,13 @@ import { fileURLToPath } from 'node:url';
 import { area } from '@seamwright/geometry';
 import { replay, type SewingReport } from '@seamwright/sewing';
 import { describe, expect, it } from 'vitest';
-import { CHASE, Folder, HORIZON, PANES, ran } from './harness.ts';
+import { ATTIC, CHASE, Folder, HORIZON, PANES, ran } from './harness.ts';
 
 const folder = new Folder();
 const horizon = folder.file('horizon.svg', HORIZON);
 const panes = folder.file('panes.svg', PANES);
 const chase = folder.file('chase.svg', CHASE);
+const attic = folder.file('attic.svg', ATTIC);
 const demo = folder.file('demo.json');
 await ran('demo', '--out', demo);
 
@@ -91,13 +92,70 @@ describe('sewing', () => {
   });
 
   it('prints a report for a block that cannot be sewn, too, and ends with 1', async () => {
-    const { status, out } = await ran('sewing', chase, '--json');
+    const { status, out } = await ran('sewing', attic, '--json');
     expect(status).toBe(1);
     const report = JSON.parse(out) as SewingReport;
     checkReport(report);
     expect(report).toMatchObject({ verdict: 'not sewable', foundations: [], joins: [] });
-    expect(report.pieces.map(({ name }) => name[0])).toEqual(['?', '?', '?', '?', '?']);
+    expect(report.pieces.map(({ name }) => name[0])).toEqual(['?', '?', '?']);
     expect(report.findings.map(({ severity }) => severity)).toContain('error');
+  });
+
+  it('reports a block that takes a partial seam with it: what stays open, what closes it, and what would do without', async () => {
+    const { status, out } = await ran('sewing', chase, '--json');
+    expect(status).toBe(0);
+    const report = JSON.parse(out) as SewingReport;
+    checkReport(report);
+    expect(report.verdict).toBe('partial seams');
+    const [partial, ...others] = report.joins.map(({ open }) => open);
+    expect(others).toEqual([undefined, undefined, undefined]);
+    expect(partial!.closedAfter).toBe(3);
+    // Three inches wide, the ring’s seams 2 in long, of which half of the last inch is sewn.
+    const [[x1, y1], [x2, y2]] = partial!.seam;
+    expect(Math.hypot(x2 - x1, y2 - y1)).toBeCloseTo(1.5, 9);
+    expect(report.findings).toMatchObject([{ kind: 'interlocked', severity: 'caution' }]);
+    expect(report.findings[0]!.repairs.length).toBeGreaterThan(0);
+    for (const { splits } of report.findings[0]!.repairs) {
+      const [[[a, b], [c, d]]] = splits as [[[number, number], [number, number]]];
+      const mended = folder.file(
+        'mended.svg',
+        CHASE.replace('</svg>', `<path d="M${a} ${b}L${c} ${d}"/></svg>`),
+      );
+      const again = JSON.parse((await ran('sewing', mended, '--json')).out) as SewingReport;
+      checkReport(again);
+      expect(again.verdict).toBe('several foundations');
+      expect(again.findings).toEqual([]);
+    }
+  });
+
+  it('tells a partial seam in words', async () => {
+    const { status, out } = await ran('sewing', chase);
+    expect(status).toBe(0);
+    expect(out).toMatch(/^chase, 3 × 3 in, 5 patches: sews with partial seams only, on 5 foundations/);
+    expect(out).toMatch(
+      /^ {2}Join [A-E] to [A-E] along ½ in of a partial seam; leave the other 1½ in open$/m,
+    );
+    expect(out).toMatch(
+      /^ {2}Join \w+ to \w+ along a seam of 2 in; then close the 1½ in that [A-E] and [A-E] left open$/m,
+    );
+    expect(out).toMatch(/^ {2}To know: 4 seams chase each other .*\n {2}One way: /m);
+    expect(out).not.toContain('To mend');
+  });
+
+  it('sews a pattern’s block as its maker wants it', async () => {
+    const wanting = folder.file(
+      'wanting.json',
+      folder
+        .read('demo.json')
+        .replace(/("name": "Window panes",[\s\S]*?"patches": \[[\s\S]*?\])(\s*\})/, (_, block, end) => {
+          const sewing = { pins: [], choice: 'small sections', mostPatches: 1, partialSeams: false };
+          return `${block}, "sewing": ${JSON.stringify(sewing)}${end}`;
+        }),
+    );
+    const { out } = await ran('sewing', wanting, '--json', '--block', 'Window panes');
+    expect((JSON.parse(out) as SewingReport).foundations.map(({ order }) => order.length)).toEqual([
+      1, 1, 1, 1,
+    ]);
   });
 
   it('prints the first block of several and says so', async () => {
@@ -116,9 +174,11 @@ describe('sewing', () => {
     'says of %s what is known of it',
     async (name, { patches, straightSeams, fewestFoundations }) => {
       const { status, out, complaints } = await ran('sewing', `${drawings}${name}.svg`, '--json');
-      expect([status, complaints]).toEqual([straightSeams ? 0 : 1, []]);
+      // What straight seams do not sew here is a ring, which a partial seam does.
+      expect([status, complaints]).toEqual([0, []]);
       const report = JSON.parse(out) as SewingReport;
       checkReport(report);
+      expect(['one foundation', 'several foundations'].includes(report.verdict)).toBe(straightSeams);
       expect(report.pieces).toHaveLength(patches);
       if (fewestFoundations !== null) expect(report.foundations).toHaveLength(fewestFoundations);
     },
@@ -141,11 +201,12 @@ describe('sewing', () => {
   describe('with --out', () => {
     it('makes the folder and writes a report for each drawing', async () => {
       const reports = folder.file('new/reports');
-      const { status } = await ran('sewing', horizon, chase, demo, '--out', reports);
+      const { status } = await ran('sewing', horizon, chase, attic, demo, '--out', reports);
       expect(status).toBe(1);
       const names = [
         'horizon',
         'chase',
+        'attic',
         ...['paper-boat', 'lantern', 'lighthouse', 'reading-lamp', 'window-panes'].map((b) => `demo-${b}`),
       ];
       expect(

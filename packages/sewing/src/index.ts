@@ -2,6 +2,7 @@ export * from './alternatives.ts';
 export * from './diagnosis/shapes/limits.ts';
 export { shapeFindings } from './diagnosis/shapes/shape-findings.ts';
 export * from './letters.ts';
+export { planAsNeeded } from './partial/as-needed.ts';
 export * from './plan.ts';
 export type { Wish } from './refine.ts';
 export type { RepairKind } from './repairs/candidate.ts';

@@ -43,7 +43,7 @@ const SHORTEST_CONTACT = 1e-6;
  *   make one block;
  * - a partial join stops somewhere along its seam, and what it leaves open runs straight on from there; until that is
  *   closed, units may touch across it; it is closed when all that lies on both sides of it is in one unit, from whose
- *   boundary it is reached, and no foundation holds both sides;
+ *   boundary it is reached, and no foundation holds both sides; only the verdict `partial seams` has such joins;
  * - the pieces' areas add up to the outline's.
  */
 export function replay(report: ReplayedReport): string[] {
@@ -54,6 +54,8 @@ export function replay(report: ReplayedReport): string[] {
     faults.push(`the pieces' areas add up to ${total}, the outline's is ${shoelace(report.outline)}`);
   }
 
+  if ((report.verdict === 'partial seams') !== report.joins.some(({ partial }) => partial))
+    faults.push(`the verdict is ${report.verdict}, and the joins say otherwise`);
   const openSeams = report.joins.flatMap(({ open, makes }, made) =>
     open === undefined ? [] : [{ ...open, makes, made, closed: false }],
   );

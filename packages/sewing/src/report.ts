@@ -1,5 +1,5 @@
 import type { Arrangement, Finding } from '@seamwright/arrangement';
-import { boundingBox, type Point } from '@seamwright/geometry';
+import { boundingBox, type Point, type Segment } from '@seamwright/geometry';
 import type { SewingPlan, Verdict } from './types.ts';
 
 /** A point as files have it: x to the right, y down from the top left of the outline, inches. */
@@ -24,6 +24,11 @@ export interface SewingReport {
     readonly makes: string;
     readonly seam: readonly [Pair, Pair];
     readonly partial: boolean;
+    /**
+     * Of a partial join: the stretch that is left open, from where the sewing stops outwards, and the place in `joins`,
+     * from 0, of the join after which it is closed.
+     */
+    readonly open?: { readonly seam: readonly [Pair, Pair]; readonly closedAfter: number };
   }[];
   readonly findings: readonly {
     readonly kind: string;
@@ -52,7 +57,7 @@ export function pieceNames(plan: SewingPlan): ReadonlyMap<number, string> {
 }
 
 /**
- * The report of one block.
+ * The report of one block. It tells of the repairs that are made by adding lines alone: of others it could not say what to do.
  *
  * @param more findings from before the arrangement, e.g. of the file that the drawing was read from
  */
@@ -63,6 +68,7 @@ export function sewingReport(
 ): SewingReport {
   const box = boundingBox(arrangement.outline);
   const pair = ({ x, y }: Point): Pair => [x - box.minX, y - box.minY];
+  const pairs = ({ a, b }: Segment) => [pair(a), pair(b)] as const;
   const names = pieceNames(plan);
   return {
     format: 'seamwright-sewing/1',
@@ -80,11 +86,12 @@ export function sewingReport(
       order: order.map((patch) => names.get(patch)!),
       outline: outline.map(pair),
     })),
-    joins: plan.joins.map(({ units, makes, seam, partial }) => ({
+    joins: plan.joins.map(({ units, makes, seam, partial, open }) => ({
       units,
       makes,
-      seam: [pair(seam.a), pair(seam.b)],
+      seam: pairs(seam),
       partial,
+      ...(open !== undefined && { open: { seam: pairs(open.seam), closedAfter: open.closedAfter } }),
     })),
     findings: [...more, ...arrangement.findings, ...plan.findings].map(
       ({ kind, severity, message, at, repairs }) => ({
@@ -92,10 +99,12 @@ export function sewingReport(
         severity,
         message,
         at: at.map(pair),
-        repairs: repairs.map((repair) => ({
-          message: repair.message,
-          splits: repair.splits.map(([a, b]) => [pair(a), pair(b)] as const),
-        })),
+        repairs: repairs
+          .filter(({ splits }) => splits.length > 0)
+          .map((repair) => ({
+            message: repair.message,
+            splits: repair.splits.map(([a, b]) => [pair(a), pair(b)] as const),
+          })),
       }),
     ),
   };

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { planSewing, type SewingPlan } from '../src/index.ts';
+import { planAsNeeded, planSewing, type SewingPlan } from '../src/index.ts';
 import { blockOf, l, patchAt } from './grid-block.ts';
 
 /** Four oblongs that chase each other round a square. */
@@ -54,5 +54,26 @@ describe('a plan with partial seams', () => {
     expect(plan.verdict).toBe('partial seams');
     expect(plan.conflict).toEqual([pins[0]]);
     expect(sectionWith(plan, left)).not.toBe(sectionWith(plan, middle));
+  });
+});
+
+describe('a plan of what a drawing takes', () => {
+  const asNeeded = (arrangement: typeof ring) =>
+    planAsNeeded((partialSeams) => planSewing(arrangement, { partialSeams }));
+
+  it('has partial seams only where straight ones do not suffice, and tells why as a caution', () => {
+    const plan = asNeeded(ring);
+    expect(plan).toMatchObject({ ...planSewing(ring, { partialSeams: true }), findings: [{}] });
+    const [finding] = plan.findings;
+    const [error] = planSewing(ring).findings;
+    expect(finding).toMatchObject({ kind: 'interlocked', severity: 'caution', at: error!.at });
+    expect(error!.severity).toBe('error');
+    expect(finding!.message).toBe(`${error!.message} Or sew it as it is, with a partial seam.`);
+  });
+
+  it('is the plan with straight seams elsewhere, sewable or not', () => {
+    const panes = blockOf(2, 2, [l(1, 0, 1, 2), l(0, 1, 2, 1)]);
+    expect(asNeeded(panes)).toEqual(planSewing(panes));
+    expect(asNeeded(corner)).toEqual(planSewing(corner));
   });
 });

@@ -51,6 +51,10 @@ export const foundations: Command = {
       says: 'how many of the block are to be sewn, printed on each foundation;\n1 unless you say otherwise',
     },
     {
+      name: 'partial-seams',
+      says: 'allow partial seams where straight ones do not suffice; a pattern may\nallow them itself',
+    },
+    {
       name: 'share-templates',
       says: 'one foundation for sections that are turned copies of one another,\nwhich says how many to print; mirrored copies share one of their own',
     },
@@ -58,8 +62,9 @@ export const foundations: Command = {
   notes: `FILE is a pattern file or an SVG drawing. Lengths are written as 6, 6in, 15cm,
 152.4mm, 1/4in or "2 3/8"; a number alone is inches.
 
-Exit status: 0 written; 1 the block cannot be sewn, nothing is written; 2 the
-file or the call is unusable, nothing is written.`,
+Exit status: 0 written; 1 the block cannot be sewn, or only with partial seams
+that nobody allowed, nothing is written; 2 the file or the call is unusable,
+nothing is written.`,
   run,
 };
 
@@ -73,6 +78,7 @@ interface Order {
   readonly allowance: number | undefined;
   readonly copies: number;
   readonly shareTemplates: boolean;
+  readonly partialSeams: boolean;
 }
 
 async function run(call: Call, io: Io): Promise<Status> {
@@ -88,9 +94,13 @@ async function run(call: Call, io: Io): Promise<Status> {
       badCall('foundations', '--width is the width of one block', 'Choose it by --block NAME').problem,
     );
   }
-  const stuck = drawings.blocks.filter(({ plan }) => plan.verdict === 'not sewable');
+  const mayPrint = ({ plan, partialSeams }: Drawn) =>
+    plan.verdict === 'partial seams' ? partialSeams || order.partialSeams : plan.verdict !== 'not sewable';
+  const stuck = drawings.blocks.filter((block) => !mayPrint(block));
   if (stuck.length > 0) {
     for (const block of stuck) io.out(reportText(block, drawings.unit));
+    if (stuck.every(({ plan }) => plan.verdict === 'partial seams'))
+      io.out('Nothing is written: --partial-seams allows partial seams.\n');
     return 1;
   }
   const laid = layAll(drawings, order);
@@ -129,6 +139,7 @@ function readOrder(call: Call): Result<Order> {
     allowance: allowance.value,
     copies: Number(copies),
     shareTemplates: call.has('share-templates'),
+    partialSeams: call.has('partial-seams'),
   });
 }
 

@@ -29,6 +29,9 @@ export const sewing: Command = {
 first block when there are several and no --block. Of several files, those that
 can be read are reported, and the others are named on standard error.
 
+A block that straight seams do not suffice for is reported with partial seams,
+where these do, and its interlocked seams as what there is to know.
+
 Exit status: 0 all can be sewn; 1 some cannot; 2 a file or the call is unusable.`,
   run,
 };
