@@ -3,8 +3,8 @@
  * coordinates who touches whom on which line, and tries all orders and all joins of all sets of patches.
  */
 
-type Pair = readonly [number, number];
-type Stretch = readonly [Pair, Pair];
+export type Pair = readonly [number, number];
+export type Stretch = readonly [Pair, Pair];
 
 /** Inches: sides of two polygons nearer than this lie on each other. Far above rounding, far below any real gap. */
 const TOUCH = 1e-5;
@@ -29,18 +29,25 @@ export interface BruteAnswer {
  * @returns null where two seams so nearly lie on one line that the coordinates do not say whether they do
  */
 export function byBruteForce(polygons: readonly (readonly Pair[])[]): BruteAnswer | null {
-  const lines = linesBetween(polygons);
-  return lines === null ? null : new Trial(lines).answer();
+  const contacts = contactsOf(polygons);
+  return contacts === null ? null : new Trial(contacts.lines).answer();
 }
 
-/** For any two patches, the numbers of the lines on which they touch. Null where that is unclear. */
-function linesBetween(polygons: readonly (readonly Pair[])[]): number[][][] | null {
-  const contacts = polygons.flatMap((p, i) =>
+/** Where patches touch. */
+export interface Contacts {
+  readonly stretches: readonly { readonly i: number; readonly j: number; readonly stretch: Stretch }[];
+  /** For any two patches, the numbers of the lines on which they touch. */
+  readonly lines: readonly (readonly (readonly number[])[])[];
+}
+
+/** Null where it is unclear which stretches lie on one line. */
+export function contactsOf(polygons: readonly (readonly Pair[])[]): Contacts | null {
+  const stretches = polygons.flatMap((p, i) =>
     polygons.slice(0, i).flatMap((q, j) => sharedBy(p, q).map((stretch) => ({ i, j, stretch }))),
   );
   const known: Stretch[] = [];
   const lines: number[][][] = polygons.map(() => polygons.map(() => []));
-  for (const { i, j, stretch } of contacts) {
+  for (const { i, j, stretch } of stretches) {
     const bends = known.map((other) => bendOf(stretch, other));
     if (bends.some((bend) => bend > STRAIGHT && bend < CLEARLY_BENT)) return null;
     const same = bends.findIndex((bend) => bend <= STRAIGHT);
@@ -50,7 +57,7 @@ function linesBetween(polygons: readonly (readonly Pair[])[]): number[][][] | nu
     lines[i]![j]!.push(line);
     lines[j]![i]!.push(line);
   }
-  return lines;
+  return { stretches, lines };
 }
 
 function sharedBy(p: readonly Pair[], q: readonly Pair[]): Stretch[] {
@@ -91,9 +98,9 @@ const offLine = ([x, y]: Pair, [a, b]: Stretch): number =>
   Math.abs((x - a[0]) * (b[1] - a[1]) - (y - a[1]) * (b[0] - a[0])) / distance(a, b);
 
 /** All sets of patches as bits of a number. */
-class Trial {
+export class Trial {
+  readonly all: number;
   private readonly count: number;
-  private readonly all: number;
   /** `linesTo[p][set]`: on how many lines patch p touches the set, as bits. */
   private readonly linesTo: Int32Array[];
   private readonly connected: Uint8Array;
@@ -142,11 +149,25 @@ class Trial {
   }
 
   /** The fewest foundations of a connected set, infinite where no joins along straight seams make it. */
-  private costOf(set: number): number {
+  costOf(set: number): number {
     if (this.ordered[set] === 1) return 1;
     const known = this.costs.get(set);
     if (known !== undefined) return known;
     let least = Number.POSITIVE_INFINITY;
+    for (const [part, rest] of this.joinsOf(set)) {
+      least = Math.min(least, this.costOf(part) + this.costOf(rest));
+    }
+    this.costs.set(set, least);
+    return least;
+  }
+
+  /** Whether one foundation holds the set. */
+  isSection(set: number): boolean {
+    return this.ordered[set] === 1;
+  }
+
+  /** All pairs of connected sets that one straight join makes the set of. */
+  *joinsOf(set: number): Generator<readonly [number, number]> {
     const first = set & -set;
     // Every part that holds the first patch, and the rest.
     const others = set ^ first;
@@ -154,12 +175,10 @@ class Trial {
       const part = first | more;
       const rest = set ^ part;
       if (this.connected[part] === 1 && this.connected[rest] === 1 && this.touchOnOneLine(part, rest)) {
-        least = Math.min(least, this.costOf(part) + this.costOf(rest));
+        yield [part, rest];
       }
       if (more === 0) break;
     }
-    this.costs.set(set, least);
-    return least;
   }
 
   private touchOnOneLine(part: number, rest: number): boolean {
