@@ -21,8 +21,9 @@ export type Tag<S> = (space: S) => S;
  * - `print`: inches on a foundation as printed (the mirror image of the block)
  * - `page`: PDF points (1/72 in) from the top left corner of a sheet
  * - `screen`: CSS pixels from the top left corner of the canvas
+ * - `picture`: pixels from the top left corner of a picture that is traced
  */
-export type Space = 'block' | 'print' | 'page' | 'screen';
+export type Space = 'block' | 'print' | 'page' | 'screen' | 'picture';
 
 /** A point (or a vector) of the space `S`. A literal `{ x, y }` fits every space; a tagged point only its own. */
 export interface Point<S extends Space = 'block'> {

@@ -1,12 +1,13 @@
 export { checkDrawing } from './check-drawing.ts';
 export { demoPattern } from './demo/demo-pattern.ts';
 export * from './history.ts';
-export { LARGEST_FILE, tooLarge } from './limits.ts';
+export { GRID_PARTS, LARGEST_FILE, tooLarge } from './limits.ts';
 export { type ParsedPattern, parsePattern } from './parse-pattern.ts';
 export * from './pattern.ts';
 export { PLAIN_FABRICS } from './plain-fabrics.ts';
 export { prettyJson } from './pretty-json.ts';
 export { readSvgDrawing, type SvgDrawing } from './svg/read-svg.ts';
 export { looksLikeSvg } from './svg/xml.ts';
+export * from './tracing/index.ts';
 export * from './wishes.ts';
 export { writePattern } from './write-pattern.ts';

@@ -42,3 +42,6 @@ export const MOST_CORNERS = 1000;
  * of their number, and 2,000 lines that all cross make a million patches.
  */
 export const MOST_SPLITS = 2000;
+
+/** Columns and rows of a grid that divides the block. More would stand closer than the lines of a ruler. */
+export const GRID_PARTS = { least: 2, most: 64 } as const;

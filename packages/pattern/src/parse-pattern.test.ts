@@ -22,11 +22,12 @@ const block: fc.Arbitrary<Omit<Block, 'id'>> = fc
     name: fc.string({ unit: 'grapheme' }),
     size: fc.double({ min: 0.5, max: 119, noNaN: true }),
     grid: fc.double({ min: 0.01, max: 100, noNaN: true }),
+    gridParts: fc.option(fc.integer({ min: 2, max: 64 }), { nil: undefined }),
     lines: fc.array(fc.tuple(coordinate, coordinate, coordinate, coordinate), { maxLength: 5 }),
     note: fc.string(),
     fabric: fc.option(fc.nat({ max: 3 }), { nil: undefined }),
   })
-  .map(({ name, size, grid, lines, note, fabric }) => {
+  .map(({ name, size, grid, gridParts, lines, note, fabric }) => {
     const corners = [
       [0, 0],
       [size, 0],
@@ -44,7 +45,7 @@ const block: fc.Arbitrary<Omit<Block, 'id'>> = fc
           ...(fabric === undefined ? {} : { fabric: `f${fabric}` }),
         }))
       : [];
-    return { name, drawing, grid, patches };
+    return { name, drawing, grid, ...(gridParts !== undefined && { gridParts }), patches };
   });
 
 const pattern: fc.Arbitrary<Pattern> = fc.record({
@@ -266,6 +267,17 @@ describe('pattern files that cannot be used', () => {
       }),
       `A field of the pattern file has to be above 0 (blocks[0].grid). ${MEND}`,
     ],
+    ...[
+      ['1', 'has to be at least 2'],
+      ['65', 'has to be at most 64'],
+      ['2.5', 'has to be a whole number'],
+    ].map(([parts, says]): [string, string, string] => [
+      `a grid of ${parts} parts`,
+      changed((_, block) => {
+        block.gridParts = Number(parts);
+      }),
+      `A field of the pattern file ${says} (blocks[0].gridParts). ${MEND}`,
+    ]),
     [
       'a grid above 120 in',
       changed((_, block) => {

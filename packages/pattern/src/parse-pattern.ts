@@ -6,6 +6,7 @@ import { tooLarge } from './limits.ts';
 import { bringUp, CURRENT_VERSION } from './migrations.ts';
 import type { Pattern } from './pattern.ts';
 import { patternSchema } from './schema.ts';
+import { takePictures } from './tracing/file-pictures.ts';
 
 const FORMAT = /^seamwright-pattern\/([1-9]\d{0,5})$/;
 const MEND = 'Open a saved copy of the pattern, or mend the file at that place';
@@ -53,8 +54,10 @@ export function parsePattern(text: string): Result<ParsedPattern> {
   const { document, notes } = bringUp(json as object, Number(version));
   const parsed = patternSchema.safeParse(document);
   if (!parsed.success) return misfit(parsed.error.issues[0]!);
-  const problem = checkPattern(parsed.data);
-  return problem ?? ok({ pattern: parsed.data, notes });
+  const taken = takePictures(parsed.data);
+  if (!taken.ok) return taken;
+  const pattern = taken.value;
+  return checkPattern(pattern) ?? ok({ pattern, notes });
 }
 
 /** What fields say of each other, block by block. */
@@ -121,6 +124,7 @@ function misfit(issue: z.core.$ZodIssue) {
       array: 'a list',
       number: 'a number',
       string: 'a text',
+      int: 'a whole number',
     };
     return fail(
       `A field of the pattern file has to be ${wanted[issue.expected as keyof typeof wanted] ?? issue.expected}`,

@@ -1,5 +1,6 @@
 import type { Drawing, PatchRecord } from '@seamwright/arrangement';
 import type { LengthUnit } from '@seamwright/geometry';
+import type { Tracing } from './tracing/tracing.ts';
 import type { SewingWishes } from './wishes.ts';
 
 /** One block of the pattern: its drawing at finished size, and what the maker gave its patches. */
@@ -9,10 +10,14 @@ export interface Block {
   readonly drawing: Drawing;
   /** Spacing of the drawing grid, inches. */
   readonly grid: number;
+  /** Into how many columns and rows the grid divides the block, whatever its size; then {@link grid} waits. */
+  readonly gridParts?: number;
   /** What the maker gave the patches (a note, a fabric, …), kept with each patch while lines elsewhere move. */
   readonly patches: readonly PatchRecord[];
   /** How it is to be sewn; {@link NO_WISHES} where the maker said nothing. */
   readonly sewing?: SewingWishes;
+  /** The picture under the drawing, if there is one. */
+  readonly tracing?: Tracing;
 }
 
 /** What patches are cut from. */

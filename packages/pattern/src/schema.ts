@@ -1,5 +1,7 @@
 import { LARGEST_SIZE } from '@seamwright/geometry';
 import { z } from 'zod';
+import { FARTHEST_POINT, GRID_PARTS } from './limits.ts';
+import { LEAST_STRENGTH, MOST_PICTURE_DATA, PICTURE_WIDTH_RANGE } from './tracing/limits.ts';
 
 /**
  * The form of a pattern file, field by field; what fields say of each other is looked at afterwards. Strict: a
@@ -61,13 +63,50 @@ const sewing = z.strictObject({
   partialSeams: z.boolean(),
 });
 
+const within = (least: number, most: number) =>
+  z.number().min(least, `has to be at least ${least}`).max(most, `has to be at most ${most}`);
+
+/** In a file, blocks name their picture, so that blocks that share it do not hold it twice. */
+const tracing = z.strictObject({
+  picture: id,
+  x: within(-FARTHEST_POINT, FARTHEST_POINT),
+  y: within(-FARTHEST_POINT, FARTHEST_POINT),
+  width: within(PICTURE_WIDTH_RANGE.least, PICTURE_WIDTH_RANGE.most),
+  turn: z.number().gt(-180, 'has to be above -180').max(180, 'has to be at most 180'),
+  strength: within(LEAST_STRENGTH, 1),
+  locked: z.boolean(),
+  shown: z.boolean(),
+});
+
+const pixels = z.number().int('has to be a whole number').min(1, 'has to be at least 1');
+
+const picture = z.strictObject({
+  name: z.string(),
+  width: pixels,
+  height: pixels,
+  data: z
+    .string()
+    .max(MOST_PICTURE_DATA, `has to have at most ${MOST_PICTURE_DATA} characters`)
+    .regex(
+      /^data:image\/(?:png|jpeg|webp);base64,[A-Za-z0-9+/]+={0,2}$/,
+      'has to be a picture as data:image/png;base64,… (or jpeg, webp)',
+    ),
+});
+
 const block = z.strictObject({
   id,
   name: z.string(),
   drawing,
   grid: z.number().positive('has to be above 0').max(LARGEST_SIZE, `has to be at most ${LARGEST_SIZE}`),
+  gridParts: z
+    .number()
+    .int('has to be a whole number')
+    .min(GRID_PARTS.least, `has to be at least ${GRID_PARTS.least}`)
+    .max(GRID_PARTS.most, `has to be at most ${GRID_PARTS.most}`)
+    .exactOptional(),
   patches: z.array(patch),
   sewing: sewing.exactOptional(),
+  tracing: tracing.exactOptional(),
 });
 
 const fabric = z.strictObject({
@@ -82,4 +121,8 @@ export const patternSchema = z.strictObject({
   unit: z.enum(['in', 'cm']),
   fabrics: z.array(fabric).exactOptional(),
   blocks: z.array(block).min(1, 'has to hold a block'),
+  pictures: z.record(id, picture).exactOptional(),
 });
+
+export type FilePattern = z.infer<typeof patternSchema>;
+export type FileBlock = FilePattern['blocks'][number];

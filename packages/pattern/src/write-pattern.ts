@@ -1,24 +1,41 @@
 import type { Drawing, DrawingPoint, PatchRecord } from '@seamwright/arrangement';
 import type { Block, Fabric, Pattern } from './pattern.ts';
 import { prettyJson } from './pretty-json.ts';
+import { filePictures, fileTracing } from './tracing/file-pictures.ts';
+import type { Picture } from './tracing/tracing.ts';
 import type { PinRecord, SewingWishes } from './wishes.ts';
 
 /**
  * The text of a pattern file. The same pattern gives the same bytes, whatever order its objects were built in: fields
  * come in the order of the schema, points in the order of their ids (p2 before p10). Ends with a line break.
  */
-export const writePattern = ({ format, title, unit, fabrics, blocks }: Pattern): string =>
-  `${prettyJson({ format, title, unit, fabrics: fabrics?.map(orderedFabric), blocks: blocks.map(orderedBlock) })}\n`;
+export function writePattern({ format, title, unit, fabrics, blocks }: Pattern): string {
+  const { pictures, idOf } = filePictures(blocks);
+  return `${prettyJson({
+    format,
+    title,
+    unit,
+    fabrics: fabrics?.map(orderedFabric),
+    blocks: blocks.map((block) => orderedBlock(block, idOf)),
+    // At the end, where their length does not hide the rest.
+    pictures,
+  })}\n`;
+}
 
 const orderedFabric = ({ id, name, colour }: Fabric) => ({ id, name, colour });
 
-const orderedBlock = ({ id, name, drawing, grid, patches, sewing }: Block) => ({
+const orderedBlock = (
+  { id, name, drawing, grid, gridParts, patches, sewing, tracing }: Block,
+  idOf: (picture: Picture) => string,
+) => ({
   id,
   name,
   drawing: orderedDrawing(drawing),
   grid,
+  gridParts,
   patches: patches.map(orderedPatch),
   ...(sewing === undefined ? {} : { sewing: orderedWishes(sewing) }),
+  ...(tracing === undefined ? {} : { tracing: fileTracing(tracing, idOf(tracing.picture)) }),
 });
 
 const orderedPatch = ({ id, signature, at, note, fabric }: PatchRecord) => ({
