@@ -5,6 +5,7 @@ import { letterConflict, smallestConflict } from './conflict.ts';
 import { touching as touchingOf } from './contact.ts';
 import { crossingsOf } from './crossings.ts';
 import { interlockedFindings } from './interlock.ts';
+import { leastWithPartialSeams } from './partial/bound.ts';
 import { setInFindings } from './partial/set-in.ts';
 import { writePartialPlan } from './partial/write-partial.ts';
 import { assemblePinned } from './partial-plan.ts';
@@ -36,7 +37,7 @@ export interface PlanOptions {
  * `conflict` and left out.
  *
  * Where straight seams do not suffice and partial ones are allowed, these are planned: as few foundations as were found, with
- * no bound but that one foundation is not enough. A seam that would have to be set in is named, never planned.
+ * a bound that holds whichever seams are left open, and heeds no pins. A seam that would have to be set in is named, never planned.
  */
 export function planSewing(arrangement: Arrangement, options: PlanOptions = {}): SewingPlan {
   const {
@@ -79,8 +80,9 @@ export function planSewing(arrangement: Arrangement, options: PlanOptions = {}):
       : writePartialPlan(joinery, partial, will, letters);
   const common = { sections, joins, figures, conflict };
   if (partial !== null) {
-    const provenLeast = sections.length === NOT_ONE;
-    return { ...common, verdict: 'partial seams', provenLeast, atLeast: NOT_ONE, unheld: [], findings: [] };
+    const atLeast = leastWithPartialSeams(joinery, largestSection);
+    const provenLeast = sections.length === atLeast;
+    return { ...common, verdict: 'partial seams', provenLeast, atLeast, unheld: [], findings: [] };
   }
   if (!result.sewable) {
     return {
@@ -104,6 +106,3 @@ export function planSewing(arrangement: Arrangement, options: PlanOptions = {}):
     findings: [],
   };
 }
-
-/** Foundations: what one foundation holds is sewn with straight seams. */
-const NOT_ONE = 2;
