@@ -34,6 +34,16 @@ export function sectionInOrder(
   return { ...laidOut(arrangement, touching, order, letter), costs };
 }
 
+/** Whether each patch after the first touches those before it, along one line. */
+export function isGoodOrder(touching: Touching, order: readonly number[]): boolean {
+  const sewn = new Set<number>();
+  return order.every((patch, k) => {
+    const contacts = touching.contacts[patch]!.filter(({ neighbour }) => sewn.has(neighbour));
+    sewn.add(patch);
+    return k === 0 || (contacts.length > 0 && contacts.every(({ line }) => line === contacts[0]!.line));
+  });
+}
+
 function laidOut(
   arrangement: Arrangement,
   touching: Touching,

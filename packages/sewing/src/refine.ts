@@ -92,7 +92,7 @@ export class Refinement {
   private variantsAnew(known: Known): readonly Variant[] | null {
     const { region } = known;
     if (this.isSection(known)) {
-      known.template ??= this.templates.classify(shapeOf(this.arrangement, region)).template;
+      known.template ??= this.templates.numberOf(shapeOf(this.arrangement, region));
       const { template } = known;
       return [{ assembly: sectionOf(region), templates: [template], matchPoints: 0, joinLength: 0 }];
     }

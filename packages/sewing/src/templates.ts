@@ -9,6 +9,7 @@ import {
   type Transform,
   transformPoint,
 } from '@seamwright/geometry';
+import { patchesRound } from './contact.ts';
 import type { Region } from './region.ts';
 
 /** How one section is a copy of another: the same template, turned and perhaps mirrored. */
@@ -23,6 +24,8 @@ export interface Copy {
 /** A set of patches seen as a shape of its own. */
 export interface Shape {
   readonly patches: Region;
+  /** The vertices round it, clockwise. */
+  readonly ring: readonly number[];
   readonly outline: Polygon;
   /** Inches round it. */
   readonly rim: number;
@@ -31,19 +34,20 @@ export interface Shape {
 }
 
 export function shapeOf(arrangement: Arrangement, patches: Region): Shape {
-  const outline = cornersOfRing(arrangement, boundaryRing(arrangement, new Set(patches)));
-  return { patches, outline, rim: perimeter(outline), area: area(outline) };
+  const ring = boundaryRing(arrangement, new Set(patches));
+  const outline = cornersOfRing(arrangement, ring);
+  return { patches, ring, outline, rim: perimeter(outline), area: area(outline) };
 }
 
 /**
- * How `copy` is a copy of `template`, or null when it is none: every way to lay one outline on the other is tried, and
- * all patches must then fit within {@link STRAIGHT_WITHIN}. Of several ways, an unmirrored one comes first.
+ * All ways in which `copy` is a copy of `template`: every way to lay one outline on the other is tried, and all patches
+ * must then fit within {@link STRAIGHT_WITHIN}. Unmirrored ones come first.
  */
-function findCopy(arrangement: Arrangement, template: Shape, copy: Shape): Copy | null {
+function* waysToCopy(arrangement: Arrangement, template: Shape, copy: Shape): Generator<Copy> {
   const n = template.outline.length;
-  if (copy.outline.length !== n || copy.patches.length !== template.patches.length) return null;
-  if (Math.abs(copy.rim - template.rim) > n * STRAIGHT_WITHIN) return null;
-  if (Math.abs(copy.area - template.area) > template.rim * STRAIGHT_WITHIN) return null;
+  if (copy.outline.length !== n || copy.patches.length !== template.patches.length) return;
+  if (Math.abs(copy.rim - template.rim) > n * STRAIGHT_WITHIN) return;
+  if (Math.abs(copy.area - template.area) > template.rim * STRAIGHT_WITHIN) return;
 
   for (const mirrored of [false, true]) {
     // A mirror image runs the other way round.
@@ -54,10 +58,9 @@ function findCopy(arrangement: Arrangement, template: Shape, copy: Shape): Copy 
       if (template.outline.some((p, i) => distance(transformPoint(transform, p), at(i)) > STRAIGHT_WITHIN))
         continue;
       const imageOf = matchPatches(arrangement, template.patches, copy.patches, transform);
-      if (imageOf !== null) return { transform, mirrored, imageOf };
+      if (imageOf !== null) yield { transform, mirrored, imageOf };
     }
   }
-  return null;
 }
 
 /** The motion that carries a on to `toA` and the direction a → b on to `toA` → `toB`. */
@@ -102,18 +105,26 @@ export class Templates {
 
   constructor(private readonly arrangement: Arrangement) {}
 
-  /** The template's number, and how the shape is a copy of it; null where it is the first. */
-  classify(shape: Shape): { template: number; copy: Copy | null } {
-    for (const template of this.candidates(shape)) {
-      const copy = findCopy(this.arrangement, this.found[template]!, shape);
-      if (copy !== null) return { template, copy };
-    }
+  numberOf(shape: Shape): number {
+    const known = this.candidates(shape).find((template) => {
+      const { done } = waysToCopy(this.arrangement, this.found[template]!, shape).next();
+      return done !== true;
+    });
+    return known ?? this.add(shape);
+  }
+
+  /** The shape that came first with this number. */
+  firstOf(template: number): Shape {
+    return this.found[template]!;
+  }
+
+  private add(shape: Shape): number {
     const template = this.found.push(shape) - 1;
     const key = keyOf(shape, 0);
     const others = this.alike.get(key);
     if (others === undefined) this.alike.set(key, [template]);
     else others.push(template);
-    return { template, copy: null };
+    return template;
   }
 
   private candidates(shape: Shape): number[] {
@@ -127,3 +138,62 @@ function keyOf({ outline, patches, rim }: Shape, step: number): string {
   const corners = outline.length;
   return `${corners} ${patches.length} ${Math.floor(rim / (corners * STRAIGHT_WITHIN)) + step}`;
 }
+
+/** Degrees: turns that differ by less are one turn, drawn imprecisely. */
+const SAME_TURN = 1;
+
+/** Finds out how sections of one plan are best taken for copies of each other. */
+export class Copies {
+  private readonly around: readonly (readonly number[])[];
+
+  constructor(private readonly arrangement: Arrangement) {
+    this.around = patchesRound(arrangement);
+  }
+
+  /**
+   * The best way to take one shape for a copy of another; null where there is none.
+   *
+   * An unmirrored one, which is sewn on prints of the same foundation; of those the one that brings the most match points on
+   * to match points, so that the fewest marks are for some of the copies only; then the one that turns the least, so that prints
+   * with a direction keep theirs.
+   */
+  best(template: Shape, copy: Shape): Copy | null {
+    const ways = [...waysToCopy(this.arrangement, template, copy)];
+    const alike = ways.filter(({ mirrored }) => mirrored === ways[0]?.mirrored);
+    if (alike.length <= 1) return alike[0] ?? null;
+    const [own, theirs] = [this.matchPoints(template), this.matchPoints(copy)];
+    const rated = alike.map((way) => ({
+      way,
+      met: meeting(
+        own.map((p) => transformPoint(way.transform, p)),
+        theirs,
+      ),
+      turn: Math.abs(turnOf(way.transform)),
+    }));
+    return rated.reduce((best, other) => {
+      const better = other.met - best.met || best.turn - other.turn - SAME_TURN;
+      return better > 0 ? other : best;
+    }).way;
+  }
+
+  /**
+   * The points inside straight stretches of the boundary that have to meet something: seams of other sections end there, or
+   * the block's edge begins.
+   */
+  private matchPoints({ patches, ring, outline }: Shape): Point[] {
+    const own = new Set(patches);
+    const corners = new Set(outline);
+    return ring.flatMap((vertex) => {
+      const { at } = this.arrangement.vertices[vertex]!;
+      const others = this.around[vertex]!.filter((p) => !own.has(p));
+      return corners.has(at) || others.length < 2 ? [] : [at];
+    });
+  }
+}
+
+/** How many points of some meet one of others. */
+const meeting = (some: readonly Point[], others: readonly Point[]): number =>
+  some.filter((p) => others.some((q) => distance(p, q) <= 2 * STRAIGHT_WITHIN)).length;
+
+/** Degrees, from −180 to 180. */
+const turnOf = ({ a, b }: Transform): number => (Math.atan2(b, a) * 180) / Math.PI;

@@ -3,9 +3,9 @@ import { distance } from '@seamwright/geometry';
 import type { Assembly } from './assembly.ts';
 import { runOf, type Touching } from './contact.ts';
 import { letterOf, unitName } from './letters.ts';
-import { sectionInOrder, sewSection } from './order.ts';
+import { isGoodOrder, sectionInOrder, sewSection } from './order.ts';
 import type { Region } from './region.ts';
-import { shapeOf, Templates } from './templates.ts';
+import { Copies, type Shape, shapeOf, Templates } from './templates.ts';
 import type { Figures, Join, Section } from './types.ts';
 import type { Will } from './will.ts';
 
@@ -46,7 +46,10 @@ class PlanWriter {
   private readonly joins: Join[] = [];
   private readonly stuck: Region[] = [];
   private readonly templates: Templates;
+  private readonly copies: Copies;
+  /** The sections that others are copies of, by the numbers of their templates. */
   private readonly firstOf = new Map<number, Section>();
+  private copied = 0;
   private readonly taken: ReadonlySet<string>;
   /** For each patch, the number of the unit that it is in so far. */
   private readonly unitOf: Int32Array;
@@ -61,6 +64,7 @@ class PlanWriter {
     private readonly letters: ReadonlyMap<number, string>,
   ) {
     this.templates = new Templates(arrangement);
+    this.copies = new Copies(arrangement);
     this.taken = new Set(letters.values());
     this.unitOf = new Int32Array(touching.count).fill(-1);
   }
@@ -71,7 +75,7 @@ class PlanWriter {
     const figures = {
       foundations: sections.length,
       matchPoints,
-      templates: this.firstOf.size,
+      templates: sections.length - this.copied,
       joinLength: joins.reduce((sum, { seam }) => sum + distance(seam.a, seam.b), 0),
     };
     return { sections, joins, figures, stuck };
@@ -119,19 +123,34 @@ class PlanWriter {
 
   private section(patches: Region): Section {
     const letter = this.letterFor(patches);
-    const section = sewSection(this.arrangement, this.touching, patches, letter, { will: this.will });
-    const { template, copy } = this.templates.classify(shapeOf(this.arrangement, patches));
+    const anew = () => sewSection(this.arrangement, this.touching, patches, letter, { will: this.will });
+    // The maker may want another order here than elsewhere.
+    if (patches.some((p) => this.will.firsts.has(p) || this.will.before.has(p))) return anew();
+    const shape = shapeOf(this.arrangement, patches);
+    const template = this.templates.numberOf(shape);
     const first = this.firstOf.get(template);
-    if (first === undefined || copy === null) {
-      this.firstOf.set(template, section);
-      return section;
+    const copy =
+      first === undefined ? null : this.copyOf(first, this.templates.firstOf(template), shape, letter);
+    if (copy !== null) {
+      this.copied += 1;
+      return copy;
     }
-    // The maker may want another order here than there.
+    const section = anew();
+    if (first === undefined) this.firstOf.set(template, section);
+    return section;
+  }
+
+  /** A section as a copy of an earlier one, sewn in its order; null where it is not so like it that it can be sewn so. */
+  private copyOf(first: Section, template: Shape, shape: Shape, letter: string): Section | null {
+    const copy = this.copies.best(template, shape);
+    if (copy === null) return null;
     const order = first.order.map((p) => copy.imageOf.get(p)!);
-    const wanted = (p: number) => this.will.firsts.has(p) || this.will.before.has(p);
-    if (patches.some(wanted) || first.order.some(wanted)) return section;
+    if (!isGoodOrder(this.touching, order)) return null;
+    const section = sectionInOrder(this.arrangement, this.touching, order, letter);
     return {
-      ...sectionInOrder(this.arrangement, this.touching, order, letter),
+      ...section,
+      // Alike in all that costs are counted by, they have the same orders.
+      ...(first.optimal !== undefined && { optimal: first.optimal }),
       copyOf: { letter: first.letter, mirrored: copy.mirrored, transform: copy.transform },
     };
   }

@@ -1,3 +1,4 @@
+import type { Arrangement } from '@seamwright/arrangement';
 import { determinant, transformPolygon } from '@seamwright/geometry';
 import { describe, expect, it } from 'vitest';
 import { planAlternatives, planSewing, replay, sewingReport } from '../src/index.ts';
@@ -41,6 +42,9 @@ describe('sections that repeat', () => {
       expect(copies.length).toBe(plan.figures.foundations - plan.figures.templates);
       for (const copy of copies) {
         const template = plan.sections.find(({ letter }) => letter === copy.copyOf!.letter)!;
+        expect(template.copyOf).toBeUndefined();
+        expect(copy.optimal).toBe(template.optimal);
+        expect(copy.costs).toEqual(template.costs);
         template.order.forEach((p, k) => {
           const image = transformPolygon(copy.copyOf!.transform, block.patches[p]!.polygon);
           const target = block.patches[copy.order[k]!]!.polygon;
@@ -53,6 +57,25 @@ describe('sections that repeat', () => {
       }
       expect(replay(sewingReport(block, plan))).toEqual([]);
     }
+  });
+
+  it('of several ways the one that brings match points on to match points, then the one that turns least', () => {
+    const turnOf = (block: Arrangement, letter: string) => {
+      const { transform } = planSewing(block).sections.find((s) => s.letter === letter)!.copyOf!;
+      return Math.round((Math.atan2(transform.b, transform.a) * 180) / Math.PI);
+    };
+    // Moved to the right, the left half of a window would have to meet its other half at its outer edge.
+    expect(Math.abs(turnOf(blockOf(2, 2, grid(2)), 'B'))).toBe(180);
+    // The middle strip of a nine-patch has match points on both sides: moved or turned, it meets those of the first.
+    expect(turnOf(blockOf(3, 3, grid(3)), 'B')).toBe(0);
+    expect(Math.abs(turnOf(blockOf(3, 3, grid(3)), 'C'))).toBe(180);
+  });
+
+  it('a section that the maker wants in an order of its own is no copy, and is counted as none', () => {
+    const block = blockOf(2, 2, grid(2));
+    const plan = planSewing(block, { pins: [{ kind: 'first', patch: patchAt(block, 1.5, 1.5) }] });
+    expect(plan.sections.every(({ copyOf }) => copyOf === undefined)).toBe(true);
+    expect(plan.figures).toMatchObject({ foundations: 2, templates: 2 });
   });
 
   it('mirrored copies are known as such', () => {
