@@ -4,6 +4,7 @@ import frame from './shell/frame.module.css';
 import { useGlobalKeys } from './shell/global-keys.ts';
 import { Header } from './shell/header.tsx';
 import { HelpDialog } from './shell/help-dialog.tsx';
+import { Shelf } from './shell/shelf.tsx';
 import { VerdictBar } from './shell/verdict-bar.tsx';
 import { Welcome } from './shell/welcome.tsx';
 import { STATIONS } from './stations/stations.ts';
@@ -30,6 +31,7 @@ export function App() {
       </div>
       <OpenStation />
       <SpokenWords />
+      <Shelf />
       <HelpDialog open={help} onClose={() => setHelp(false)} />
     </div>
   );

@@ -13,7 +13,8 @@ export function bringIn(fileTitle: string, text: string): void {
     return;
   }
   const { drawing, name, findings } = read.value;
-  addDrawing(name ?? fileTitle.replace(/\.svg$/i, ''), drawing);
+  const title = name ?? fileTitle.replace(/\.svg$/i, '');
+  addDrawing(`Bring in “${title}”`, title, drawing);
   const notes = findings.map((finding) => finding.message);
   if (notes.length > 0) tell(`Brought in “${fileTitle}”. ${notes.join(' ')}`);
   else announce(`Brought in ${fileTitle} as a new block`);

@@ -1,15 +1,14 @@
-import type { Block } from '@seamwright/pattern';
-import { ArrowDown, ArrowUp, ChevronDown, Copy, FileInput, Pencil, Plus, Trash2 } from 'lucide-react';
+import { ArrowDown, ArrowUp, Blocks, ChevronDown, Copy, FileInput, Pencil, Plus, Trash2 } from 'lucide-react';
 import { useState } from 'react';
 import { chooseFile } from '../keeping/choose-file.ts';
 import { deleteBlock, duplicateBlock, moveBlock, newBlock, renameBlock } from '../store/blocks.ts';
-import { openBlock } from '../store/places.ts';
 import { currentBlock, useWork } from '../store/work.ts';
 import { Action, ActionList } from '../ui/action-list.tsx';
 import { NameDialog } from '../ui/name-dialog.tsx';
 import { Popover } from '../ui/popover.tsx';
+import { BlockList } from './block-list.tsx';
 import styles from './block-picker.module.css';
-import { BlockThumbnail } from './block-thumbnail.tsx';
+import { openShelf } from './shelf.tsx';
 import { sizeWords } from './size-words.ts';
 
 /** The open block's name and size; opens the list of the pattern's blocks and what can be done with them. */
@@ -25,7 +24,9 @@ export function BlockPicker() {
         button={
           <>
             <span className="heard">Block: </span>
-            <span className={styles.name}>{block.name}</span>
+            <span className={styles.name} title={block.name}>
+              {block.name}
+            </span>
             <span className={styles.size}>{sizeWords(block.drawing, unit)}</span>
             <ChevronDown aria-hidden="true" size={16} />
           </>
@@ -55,14 +56,13 @@ function BlockPanel({ close, rename }: { readonly close: () => void; readonly re
   };
   return (
     <>
-      <ActionList label="Blocks">
-        {blocks.map((block) => (
-          <BlockLine key={block.id} block={block} current={block === open} close={close} />
-        ))}
-      </ActionList>
+      <BlockList close={close} />
       <ActionList label="What to do with blocks">
         <Action icon={Plus} onClick={after(newBlock)}>
           New block
+        </Action>
+        <Action icon={Blocks} onClick={after(openShelf)}>
+          Start from a traditional block…
         </Action>
         <Action icon={FileInput} onClick={after(chooseFile)}>
           Bring in an SVG drawing…
@@ -75,10 +75,14 @@ function BlockPanel({ close, rename }: { readonly close: () => void; readonly re
         </Action>
         {blocks.length > 1 && (
           <>
-            <Action icon={ArrowUp} disabled={at === 0} onClick={() => moveBlock(-1)}>
+            <Action icon={ArrowUp} disabled={at === 0} onClick={() => moveBlock(open.id, at - 1)}>
               Move it earlier
             </Action>
-            <Action icon={ArrowDown} disabled={at === blocks.length - 1} onClick={() => moveBlock(1)}>
+            <Action
+              icon={ArrowDown}
+              disabled={at === blocks.length - 1}
+              onClick={() => moveBlock(open.id, at + 1)}
+            >
               Move it later
             </Action>
             <Action icon={Trash2} onClick={after(deleteBlock)}>
@@ -88,30 +92,5 @@ function BlockPanel({ close, rename }: { readonly close: () => void; readonly re
         )}
       </ActionList>
     </>
-  );
-}
-
-interface BlockLineProps {
-  readonly block: Block;
-  readonly current: boolean;
-  readonly close: () => void;
-}
-
-function BlockLine({ block, current, close }: BlockLineProps) {
-  const unit = useWork((work) => work.history.present.unit);
-  const choose = () => {
-    openBlock(block.id);
-    close();
-  };
-  return (
-    <Action current={current} onClick={choose}>
-      <span className={styles.line}>
-        <BlockThumbnail drawing={block.drawing} />
-        <span>
-          {block.name}
-          <span className={styles.size}> {sizeWords(block.drawing, unit)}</span>
-        </span>
-      </span>
-    </Action>
   );
 }

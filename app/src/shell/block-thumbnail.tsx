@@ -3,8 +3,14 @@ import { memo } from 'react';
 import { blockBounds, corners } from '../canvas/bounds.ts';
 import styles from './block-thumbnail.module.css';
 
-/** A block in the size of a stamp: outline and splits. */
-export const BlockThumbnail = memo(function BlockThumbnail({ drawing }: { readonly drawing: Drawing }) {
+interface BlockThumbnailProps {
+  readonly drawing: Drawing;
+  /** CSS pixels; a stamp's otherwise. */
+  readonly size?: number;
+}
+
+/** A block as a small picture: outline and splits. */
+export const BlockThumbnail = memo(function BlockThumbnail({ drawing, size = 36 }: BlockThumbnailProps) {
   const { minX, minY, maxX, maxY } = blockBounds(drawing);
   const side = Math.max(maxX - minX, maxY - minY);
   const margin = side / 16;
@@ -18,6 +24,8 @@ export const BlockThumbnail = memo(function BlockThumbnail({ drawing }: { readon
   return (
     <svg
       className={styles.stamp}
+      width={size}
+      height={size}
       viewBox={`${(minX + maxX - side) / 2 - margin} ${(minY + maxY - side) / 2 - margin} ${side + 2 * margin} ${side + 2 * margin}`}
       aria-hidden="true"
     >

@@ -5,6 +5,7 @@ import { IconButton } from '../ui/button.tsx';
 import { Choice } from '../ui/choice.tsx';
 import { keyName } from '../ui/shortcuts.ts';
 import styles from './header.module.css';
+import { HistoryList } from './history-list.tsx';
 import { PatternMenu } from './pattern-menu.tsx';
 import { StationsPath } from './stations-path.tsx';
 
@@ -25,6 +26,7 @@ export function Header({ onHelp }: { readonly onHelp: () => void }) {
       </div>
       <div className={styles.tools}>
         <UndoButtons />
+        <HistoryList />
         <UnitSwitch />
         <IconButton label="Keys and help" icon={CircleHelp} keys="?" onClick={onHelp} />
       </div>

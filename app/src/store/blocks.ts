@@ -1,7 +1,8 @@
 import type { Drawing } from '@seamwright/arrangement';
 import type { Block } from '@seamwright/pattern';
-import { changeBlock, changePattern } from './changes.ts';
-import { freshBlock, newBlockId } from './fresh.ts';
+import { changeBlock, changePattern, tellWithUndo } from './changes.ts';
+import { freshBlock, isFresh, newBlockId } from './fresh.ts';
+import { announce } from './notices.ts';
 import { openBlock } from './places.ts';
 import { currentBlock, pattern, useWork } from './work.ts';
 
@@ -30,16 +31,18 @@ export function duplicateBlock(): void {
   addBlock('Copy block', { ...open, id: newBlockId(), name: `${open.name}, copy` });
 }
 
-/** Adds a drawing from elsewhere as a block; it takes the place of a block in which nothing was drawn yet. */
-export function addDrawing(name: string, drawing: Drawing): void {
-  const work = useWork.getState();
-  const label = `Bring in “${name}”`;
-  const untouched = work.origin === 'fresh' && work.history.past.length === 0;
-  if (!untouched) {
+/**
+ * Adds a drawing from elsewhere as a block; it takes the place of an open block in which nothing was drawn yet, and its name,
+ * unless the maker gave it one.
+ */
+export function addDrawing(label: string, name: string, drawing: Drawing): void {
+  const open = currentBlock(useWork.getState());
+  if (!isFresh(open)) {
     addBlock(label, { ...freshBlock(name), drawing });
     return;
   }
-  changeBlock(label, currentBlock(work).id, (block) => ({ ...block, name, drawing }));
+  const named = !/^Block \d+$/.test(open.name);
+  changeBlock(label, open.id, (block) => ({ ...block, name: named ? block.name : name, drawing }));
 }
 
 export function renameBlock(name: string): void {
@@ -58,20 +61,25 @@ export function deleteBlock(): void {
     blocks: before.blocks.filter((block) => block.id !== open.id),
   }));
   openBlock(blocks[at === 0 ? 1 : at - 1]!.id);
+  tellWithUndo(`Deleted the block “${open.name}”.`);
 }
 
-/** Moves the open block earlier (-1) or later (1) in the pattern. */
-export function moveBlock(by: 1 | -1): void {
-  const open = currentBlock(useWork.getState());
+/**
+ * Puts a block at another place among the blocks.
+ *
+ * @param to its index afterwards; what is beyond either end is that end
+ */
+export function moveBlock(id: string, to: number): void {
+  const { blocks } = pattern(useWork.getState());
+  const at = blocks.findIndex((block) => block.id === id);
+  const place = Math.min(Math.max(to, 0), blocks.length - 1);
+  if (at < 0 || place === at) return;
   changePattern('Move block', (before) => {
-    const blocks = [...before.blocks];
-    const at = blocks.indexOf(open);
-    const to = at + by;
-    if (to < 0 || to >= blocks.length) return before;
-    blocks.splice(at, 1);
-    blocks.splice(to, 0, open);
-    return { ...before, blocks };
+    const moved = before.blocks.filter((block) => block.id !== id);
+    moved.splice(place, 0, before.blocks[at]!);
+    return { ...before, blocks: moved };
   });
+  announce(`${blocks[at]!.name} is now ${place + 1} of ${blocks.length}`);
 }
 
 /** The title as typed. */

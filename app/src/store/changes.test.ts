@@ -3,13 +3,13 @@ import { addSplit } from '@seamwright/drafting';
 import { fail, ok } from '@seamwright/geometry';
 import { startHistory } from '@seamwright/pattern';
 import { beforeEach, expect, test } from 'vitest';
-import { deleteBlock, duplicateBlock, moveBlock, newBlock, renameBlock } from './blocks.ts';
-import { change, changeBlock, endStep, holdInHand, redo, showIn, undo } from './changes.ts';
+import { addDrawing, deleteBlock, duplicateBlock, moveBlock, newBlock, renameBlock } from './blocks.ts';
+import { change, changeBlock, endStep, goToStep, holdInHand, redo, showIn, undo } from './changes.ts';
 import { freshPattern } from './fresh.ts';
 import { useNotices } from './notices.ts';
 import { openBlock } from './places.ts';
 import { repairedDrawing } from './repairs.ts';
-import { currentBlock, currentDrawing, useWork } from './work.ts';
+import { currentBlock, currentDrawing, pattern, useWork } from './work.ts';
 
 beforeEach(() => {
   const pattern = freshPattern();
@@ -88,12 +88,60 @@ test('blocks are added, copied, moved, renamed and deleted, each in one step', (
   renameBlock('Lantern');
   duplicateBlock();
   expect(names()).toEqual(['Block 1', 'Lantern', 'Lantern, copy']);
-  moveBlock(-1);
+  moveBlock(open().id, 1);
   expect(names()).toEqual(['Block 1', 'Lantern, copy', 'Lantern']);
   deleteBlock();
   expect(names()).toEqual(['Block 1', 'Lantern']);
   expect(open().name).toBe('Block 1');
   expect(useWork.getState().history.past).toHaveLength(5);
+});
+
+test('a block goes no farther than either end of the pattern', () => {
+  newBlock();
+  const { id } = open();
+  moveBlock(id, 7);
+  expect(useWork.getState().history.past).toHaveLength(1);
+  moveBlock(id, -3);
+  expect(names()).toEqual(['Block 2', 'Block 1']);
+});
+
+test('a deleted block is offered back until the next step', () => {
+  newBlock();
+  deleteBlock();
+  expect(useNotices.getState().notice?.text).toBe('Deleted the block “Block 2”.');
+  useNotices.getState().notice?.offer?.run();
+  expect(names()).toEqual(['Block 1', 'Block 2']);
+  expect(useNotices.getState().notice).toBeNull();
+  deleteBlock();
+  renameBlock('Lantern');
+  expect(useNotices.getState().notice).toBeNull();
+});
+
+test('a drawing takes the place of an untouched block only', () => {
+  const { drawing } = open();
+  const drawn = across(drawing);
+  if (!drawn.ok) throw new Error(drawn.problem.what);
+  addDrawing('Start from Rail', 'Rail', drawn.value);
+  expect(names()).toEqual(['Rail']);
+  addDrawing('Start from Rail', 'Rail', drawn.value);
+  expect(names()).toEqual(['Rail', 'Rail']);
+  newBlock();
+  renameBlock('Lantern');
+  addDrawing('Start from Rail', 'Rail', drawn.value);
+  expect(names()).toEqual(['Rail', 'Rail', 'Lantern']);
+  expect(open().drawing).toBe(drawn.value);
+});
+
+test('one goes to any step, and on to the last again', () => {
+  const first = pattern(useWork.getState());
+  change('Add split', across);
+  renameBlock('Lantern');
+  newBlock();
+  const last = pattern(useWork.getState());
+  goToStep(0);
+  expect(pattern(useWork.getState())).toBe(first);
+  goToStep(3);
+  expect(pattern(useWork.getState())).toBe(last);
 });
 
 test('the only block of a pattern cannot be deleted', () => {

@@ -3,6 +3,7 @@ import { type LengthUnit, type Result, sentence } from '@seamwright/geometry';
 import {
   type Block,
   endGroup,
+  goToStep as gone,
   type History,
   type Pattern,
   record,
@@ -11,7 +12,7 @@ import {
   undoLabel,
   undo as undone,
 } from '@seamwright/pattern';
-import { announce, warn } from './notices.ts';
+import { announce, dismiss, tell, useNotices, warn } from './notices.ts';
 import { currentBlock, NOTHING, pattern, useWork } from './work.ts';
 
 /**
@@ -70,6 +71,25 @@ export function changePattern(
     history: record(work.history, edit(pattern(work)), label, group),
     inHand: null,
   }));
+  withdrawOffer();
+}
+
+/** Says what the last step did, and offers to take it back; the offer goes with the next step. */
+export function tellWithUndo(text: string): void {
+  const last = useWork.getState().history.past.at(-1);
+  tell(text, {
+    label: 'Undo',
+    run: () => {
+      // Another pattern may have been opened meanwhile, whose last step is another.
+      if (useWork.getState().history.past.at(-1) === last) undo();
+      dismiss();
+    },
+  });
+}
+
+/** An offer is about the last step: after another one it would undo what it does not name. */
+function withdrawOffer(): void {
+  if (useNotices.getState().notice?.offer !== undefined) dismiss();
 }
 
 /** The next edit is a step of its own, whatever its group: for when a field is left or a drag ends. */
@@ -108,6 +128,15 @@ export function redo(): void {
   announce(`Done again: ${label}`);
 }
 
+/** Goes back or forward until that many steps lie behind. */
+export function goToStep(count: number): void {
+  const { history } = useWork.getState();
+  if (history.past.length === count) return;
+  goThrough(gone(history, count));
+  const last = undoLabel(useWork.getState().history);
+  announce(last === null ? 'Back before the first step' : `Now after: ${last}`);
+}
+
 /**
  * Shows the document that was gone back (or forward) to. The block that the step was about opens, so that nobody
  * undoes what is not to be seen; the unit stays, it is how the maker reads and no work.
@@ -117,9 +146,23 @@ function goThrough(history: History<Pattern>): void {
   const { unit, blocks } = pattern(work);
   const after = history.present;
   const present = after.unit === unit ? after : { ...after, unit };
-  const same = (a: Block, b: Block) => a.id === b.id && a.drawing === b.drawing && a.sewing === b.sewing;
+  const same = (a: Block, b: Block) =>
+    a.id === b.id && a.drawing === b.drawing && a.sewing === b.sewing && sameGifts(a, b);
   const changed = after.blocks.filter((block) => !blocks.some((before) => same(before, block)));
   const stays = changed.length === 0 || changed.some((block) => block.id === work.blockId);
   const blockId = stays ? work.blockId : changed[0]!.id;
   useWork.setState({ history: { ...history, present }, blockId, selection: NOTHING, inHand: null });
+  withdrawOffer();
+}
+
+/** Whether the maker gave the patches of both the same: the rest of the records is found anew for every drawing. */
+function sameGifts({ patches: a }: Block, { patches: b }: Block): boolean {
+  if (a === b) return true;
+  const given = (patches: Block['patches']) =>
+    patches
+      .filter(({ note, fabric }) => note !== '' || fabric !== undefined)
+      .map(({ id, note, fabric }) => JSON.stringify([id, note, fabric]))
+      .sort()
+      .join();
+  return given(a) === given(b);
 }

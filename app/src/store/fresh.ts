@@ -1,5 +1,5 @@
 import type { Drawing } from '@seamwright/arrangement';
-import type { Block, Pattern } from '@seamwright/pattern';
+import { type Block, type Pattern, PLAIN_FABRICS } from '@seamwright/pattern';
 
 /** A new id for a block: unique in any document. Ids start with a letter. */
 export const newBlockId = (): string => `b-${crypto.randomUUID()}`;
@@ -25,11 +25,27 @@ export function freshBlock(name: string): Block {
   return { id: newBlockId(), name, drawing: square(FRESH_SIDE), grid: 0.5, patches: [] };
 }
 
+/** Whether the block is as it began: nothing drawn, no other outline, nothing wished for. Its name may be another. */
+export function isFresh({ drawing, patches, sewing }: Block): boolean {
+  const began = square(FRESH_SIDE);
+  return (
+    drawing.splits.length === 0 &&
+    drawing.outline.length === began.outline.length &&
+    drawing.outline.every((id, i) => {
+      const [corner, before] = [drawing.points[id]!, began.points[began.outline[i]!]!];
+      return corner.x === before.x && corner.y === before.y;
+    }) &&
+    patches.every(({ note, fabric }) => note === '' && fabric === undefined) &&
+    sewing === undefined
+  );
+}
+
 export function freshPattern(): Pattern {
   return {
     format: 'seamwright-pattern/1',
     title: 'Untitled pattern',
     unit: 'in',
+    fabrics: PLAIN_FABRICS,
     blocks: [freshBlock('Block 1')],
   };
 }

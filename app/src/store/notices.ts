@@ -4,6 +4,8 @@ export interface Notice {
   readonly id: number;
   readonly kind: 'problem' | 'word';
   readonly text: string;
+  /** What can be done about it, on a button. */
+  readonly offer?: { readonly label: string; readonly run: () => void };
 }
 
 interface Notices {
@@ -24,9 +26,11 @@ export function warn(text: string): void {
 }
 
 /** Says something that the maker should see but that is no problem; it stays until dismissed or replaced. */
-export function tell(text: string): void {
+export function tell(text: string, offer?: Notice['offer']): void {
   count += 1;
-  useNotices.setState({ notice: { id: count, kind: 'word', text } });
+  useNotices.setState({
+    notice: { id: count, kind: 'word', text, ...(offer === undefined ? {} : { offer }) },
+  });
 }
 
 export function dismiss(): void {

@@ -181,7 +181,7 @@ function keepRecords(): void {
   const { study } = work;
   const block = currentBlock(work);
   if (study === null || study.stale || study.drawing !== block.drawing) return;
-  const { records } = study;
+  const records = withGifts(study.records, block.patches);
   if (sameRecords(records, block.patches)) return;
   amendPattern((before) => ({
     ...before,
@@ -191,6 +191,23 @@ function keepRecords(): void {
 
 type Records = ReturnType<typeof currentBlock>['patches'];
 
+/** What the maker gave the patches while they were being studied stands. */
+function withGifts(records: Records, now: Records): Records {
+  const giftsOf = new Map(now.map((record) => [record.id, record]));
+  return records.map((record) => {
+    const given = giftsOf.get(record.id);
+    if (given === undefined || (given.note === record.note && given.fabric === record.fabric)) return record;
+    const { id, signature, at } = record;
+    return {
+      id,
+      signature,
+      at,
+      note: given.note,
+      ...(given.fabric === undefined ? {} : { fabric: given.fabric }),
+    };
+  });
+}
+
 const sameRecords = (a: Records, b: Records): boolean =>
   a.length === b.length &&
   a.every((one, i) => {
@@ -199,6 +216,7 @@ const sameRecords = (a: Records, b: Records): boolean =>
       one.id === other.id &&
       one.signature === other.signature &&
       one.note === other.note &&
+      one.fabric === other.fabric &&
       one.at.x === other.at.x &&
       one.at.y === other.at.y
     );

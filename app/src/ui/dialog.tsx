@@ -8,12 +8,14 @@ interface DialogProps {
   readonly open: boolean;
   readonly onClose: () => void;
   readonly children: ReactNode;
+  /** For what is looked at side by side. */
+  readonly wide?: boolean;
   /** The buttons at the end. */
   readonly actions?: ReactNode;
 }
 
 /** A dialog that has the keyboard until it is closed: Escape, its button, or a press beside it. */
-export function Dialog({ title, open, onClose, children, actions }: DialogProps) {
+export function Dialog({ title, open, onClose, children, wide = false, actions }: DialogProps) {
   const element = useRef<HTMLDialogElement>(null);
   const heading = useId();
 
@@ -32,7 +34,7 @@ export function Dialog({ title, open, onClose, children, actions }: DialogProps)
     // biome-ignore lint/a11y/useKeyWithClickEvents: Escape does the same by keyboard
     <dialog
       ref={element}
-      className={styles.dialog}
+      className={wide ? `${styles.dialog} ${styles.wide}` : styles.dialog}
       aria-labelledby={heading}
       onClose={onClose}
       onClick={(event) => event.target === event.currentTarget && onClose()}

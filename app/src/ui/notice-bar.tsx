@@ -1,6 +1,6 @@
 import { CircleAlert, Info, X } from 'lucide-react';
 import { dismiss, useNotices } from '../store/notices.ts';
-import { IconButton } from './button.tsx';
+import { Button, IconButton } from './button.tsx';
 import styles from './notice-bar.module.css';
 
 /** The one notice, at the same place on every station. */
@@ -13,6 +13,7 @@ export function NoticeBar() {
         <div key={notice.id} className={`${styles.notice} ${styles[notice.kind]}`}>
           <Icon aria-hidden="true" size={18} />
           <p>{notice.text}</p>
+          {notice.offer !== undefined && <Button onClick={notice.offer.run}>{notice.offer.label}</Button>}
           <IconButton label="Dismiss" icon={X} onClick={dismiss} />
         </div>
       )}

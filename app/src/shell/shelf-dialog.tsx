@@ -1,0 +1,116 @@
+import type { Drawing } from '@seamwright/arrangement';
+import { type StartingPoint, startingPoints } from '@seamwright/drafting';
+import { useId, useState } from 'react';
+import { addDrawing } from '../store/blocks.ts';
+import { announce } from '../store/notices.ts';
+import { goTo } from '../store/places.ts';
+import { Button } from '../ui/button.tsx';
+import { Dialog } from '../ui/dialog.tsx';
+import { Field } from '../ui/field.tsx';
+import { counted } from '../ui/plural.ts';
+import { BlockThumbnail } from './block-thumbnail.tsx';
+import { ShelfDetails } from './shelf-details.tsx';
+import styles from './shelf-dialog.module.css';
+
+interface ShelfDialogProps {
+  readonly open: boolean;
+  readonly onClose: () => void;
+}
+
+/** Traditional blocks to start from: their pictures and names, and the one that is looked at with its measures. */
+export function ShelfDialog({ open, onClose }: ShelfDialogProps) {
+  return (
+    <Dialog title="Starting points" wide open={open} onClose={onClose}>
+      <Choosing onClose={onClose} />
+    </Dialog>
+  );
+}
+
+function Choosing({ onClose }: { readonly onClose: () => void }) {
+  const [looked, setLooked] = useState('');
+  const [chosen, setChosen] = useState<StartingPoint>(startingPoints[0]!);
+  const found = startingPoints.filter((start) => answers(start, looked));
+  const take = (drawing: Drawing) => {
+    onClose();
+    goTo('draft');
+    addDrawing(`Start from ${chosen.name}`, chosen.name, drawing);
+    announce(`${chosen.name} is a block of the pattern`);
+    // What opened the dialog may be gone: the work has the focus.
+    document.getElementById('station')?.focus();
+  };
+  return (
+    <div className={styles.shelf}>
+      <div className={styles.choice}>
+        <Field label="Look for">
+          {(control) => (
+            <input
+              {...control}
+              type="search"
+              value={looked}
+              autoComplete="off"
+              onChange={(event) => setLooked(event.target.value)}
+            />
+          )}
+        </Field>
+        <p className="heard" role="status">
+          {looked.trim() === '' ? '' : `${counted(found.length, 'starting point')} found`}
+        </p>
+        {found.length === 0 ? (
+          <div className={styles.none}>
+            <p>No starting point is called, or described as, “{looked.trim()}”.</p>
+            <Button onClick={() => setLooked('')}>Show them all</Button>
+          </div>
+        ) : (
+          <Pictures starts={found} chosen={chosen} choose={setChosen} />
+        )}
+      </div>
+      <ShelfDetails key={chosen.id} start={chosen} take={take} />
+    </div>
+  );
+}
+
+/** Whether every word that is looked for stands in its name or in what is said of it. */
+function answers({ name, about }: StartingPoint, looked: string): boolean {
+  const text = `${name} ${about}`.toLowerCase();
+  return looked
+    .toLowerCase()
+    .split(/\s+/)
+    .every((word) => text.includes(word));
+}
+
+interface PicturesProps {
+  readonly starts: readonly StartingPoint[];
+  readonly chosen: StartingPoint;
+  readonly choose: (start: StartingPoint) => void;
+}
+
+/** Native radio buttons: one stop of the Tab key, arrows go from one to the next. */
+function Pictures({ starts, chosen, choose }: PicturesProps) {
+  const name = useId();
+  return (
+    <fieldset className={styles.pictures}>
+      <legend className="heard">Starting point</legend>
+      {starts.map((start) => (
+        <label key={start.id} className={styles.picture}>
+          <input type="radio" name={name} checked={start === chosen} onChange={() => choose(start)} />
+          <Picture start={start} />
+          <span>{start.name}</span>
+        </label>
+      ))}
+    </fieldset>
+  );
+}
+
+/** Built when it is first shown, and once. */
+const built = new Map<string, Drawing>();
+
+function Picture({ start }: { readonly start: StartingPoint }) {
+  let drawing = built.get(start.id);
+  if (drawing === undefined) {
+    const made = start.build();
+    if (!made.ok) return null;
+    drawing = made.value;
+    built.set(start.id, drawing);
+  }
+  return <BlockThumbnail drawing={drawing} size={72} />;
+}
