@@ -20,7 +20,7 @@ import { tickWords } from './tick-letters.ts';
 function foundations(of: Block, scale = 1, change = (template: Template) => template): readonly Foundation[] {
   const job = checkJob(usual(of, 'Test', { scale }));
   if (!job.ok) throw new Error(job.problem.what);
-  return sharedTemplates(of.plan.sections).map((template) => foundationOf(job.value, change(template)));
+  return sharedTemplates(of.plan).map((template) => foundationOf(job.value, change(template)));
 }
 
 /** From the outline to the cutting line, square to the edge: as long as the allowance is wide. */
@@ -41,7 +41,7 @@ test('a row of three: what is matched on the left, on the right, and by whom', (
   const found = foundation!.matchMarks.map(({ a, letters }) => [a.x, a.y, letters.join('')]);
   expect(found).toHaveLength(2);
   expect(found).toContainEqual([expect.closeTo(0.25, 9), expect.closeTo(0.75, 9), 'AB']);
-  expect(found).toContainEqual([expect.closeTo(2.25, 9), expect.closeTo(1.75, 9), 'BC']);
+  expect(found).toContainEqual([expect.closeTo(2.25, 9), expect.closeTo(1.25, 9), 'BC']);
 });
 
 test('copies drawn a little apart: their marks stand on the outline and reach the cutting line', () => {

@@ -36,7 +36,7 @@ import { boxOf, boxOfSection, overlap, ROUNDING } from './boxes.ts';
 import { pageFonts } from './fonts.ts';
 import { laid } from './laid.ts';
 import { seamEndsOnOthers } from './match-points.ts';
-import { moorings, pilings, randomRepeated, star, whirl } from './repeated.ts';
+import { moorings, panes, pilings, randomRepeated, star, whirl } from './repeated.ts';
 
 /** What pages are held to: 0.01 mm, in points. */
 const TRUE = (0.01 / 25.4) * 72;
@@ -307,7 +307,7 @@ describe('marks that are for some of the sections only', () => {
   });
 
   test('where all sections match at the same points no tick has letters, and nobody is told of any', () => {
-    for (const of of [pinwheel(4), whirl(), moorings()]) {
+    for (const of of [pinwheel(4), panes(6), whirl(), moorings()]) {
       const texts = laid(sharing(of, 'Alike'))
         .sheets.flatMap(({ marks }) => marks)
         .filter(isText);
