@@ -4,6 +4,7 @@ import { App } from './app.tsx';
 import { startAutosave } from './keeping/autosave.ts';
 import { acceptDrops } from './keeping/choose-file.ts';
 import { openAtStart, openFresh } from './keeping/open.ts';
+import { acceptPastes } from './keeping/paste.ts';
 import { warn } from './store/notices.ts';
 import { startStudying } from './study/client.ts';
 import { startLayingOut } from './study/lay-out.ts';
@@ -22,6 +23,7 @@ async function start(): Promise<void> {
   startLayingOut();
   listenForShortcuts();
   acceptDrops();
+  acceptPastes();
   // Canvases do not wait for fonts: what they wrote before would keep a stand-in's shapes.
   await document.fonts.load('600 16px "Source Sans 3"');
   createRoot(document.getElementById('root')!).render(<App />);

@@ -1,16 +1,23 @@
-import { openFile } from './files.ts';
+import { openFile, openFiles, openPicture } from './files.ts';
+
+const PICTURES = 'image/png,image/jpeg,image/webp,image/svg+xml';
 
 /** What the file chooser offers; other files can be dropped and are looked at all the same. */
-const ACCEPT = '.json,.svg,application/json,image/svg+xml';
+const ACCEPT = `.json,.svg,application/json,${PICTURES}`;
 
-/** Lets the maker choose a pattern file or an SVG drawing, and opens it. */
-export function chooseFile(): void {
+/** Lets the maker choose a pattern file, an SVG drawing or a picture, and opens it. */
+export const chooseFile = (): void => choose(ACCEPT, openFile);
+
+/** Lets the maker choose a picture, and lays it under the drawing. */
+export const choosePicture = (): void => choose(PICTURES, openPicture);
+
+function choose(accept: string, open: (file: File) => Promise<void>): void {
   const input = document.createElement('input');
   input.type = 'file';
-  input.accept = ACCEPT;
+  input.accept = accept;
   input.addEventListener('change', () => {
     const file = input.files?.[0];
-    if (file !== undefined) void openFile(file);
+    if (file !== undefined) void open(file);
   });
   input.click();
 }
@@ -26,7 +33,7 @@ export function acceptDrops(): () => void {
   const drop = (event: DragEvent) => {
     if (event.dataTransfer?.types.includes('Files') !== true) return;
     event.preventDefault();
-    void openInTurn([...event.dataTransfer.files]);
+    void openFiles([...event.dataTransfer.files]);
   };
   window.addEventListener('dragover', over);
   window.addEventListener('drop', drop);
@@ -34,8 +41,4 @@ export function acceptDrops(): () => void {
     window.removeEventListener('dragover', over);
     window.removeEventListener('drop', drop);
   };
-}
-
-async function openInTurn(files: readonly File[]): Promise<void> {
-  for (const file of files) await openFile(file);
 }

@@ -1,34 +1,77 @@
 import { sentence } from '@seamwright/geometry';
-import { LARGEST_FILE, parsePattern, writePattern } from '@seamwright/pattern';
+import { kindOfPicture, LARGEST_FILE, looksLikeSvg, parsePattern, writePattern } from '@seamwright/pattern';
 import { announce, tell, warn } from '../store/notices.ts';
 import { pattern, useWork } from '../store/work.ts';
 import { download, fileName } from './download.ts';
 import { openPattern } from './open.ts';
 
+/** Bytes of the largest picture file that is opened. It is decoded by the browser and kept much smaller. */
+const LARGEST_PICTURE_FILE = 80_000_000;
+
+/** Opens files one after the other, as {@link openFile} does each. */
+export async function openFiles(files: readonly File[]): Promise<void> {
+  for (const file of files) await openFile(file);
+}
+
 /**
  * Opens what the maker chose or dropped: a pattern file takes the place of the open pattern (which stays on the
- * shelf), an SVG drawing becomes a block of it. Anything else gives one sentence and changes nothing.
+ * shelf), an SVG drawing becomes a block of it, a picture lies under the open block's drawing. Anything else gives one
+ * sentence and changes nothing.
  */
-export async function openFile(file: File): Promise<void> {
-  if (file.size > LARGEST_FILE) {
-    const mb = Math.round(file.size / 1e6);
-    warn(
-      `“${file.name}” has ${mb} MB, and no more than ${LARGEST_FILE / 1e6} MB are opened. Choose a pattern file or an SVG drawing.`,
-    );
-    return;
-  }
-  let text: string;
+export const openFile = (file: File): Promise<void> =>
+  looking(file, async (isPicture) => {
+    if (isPicture) await layUnder(file);
+    else if (!tooLarge(file, LARGEST_FILE)) await openText(file.name, await file.text(), isNamedSvg(file));
+  });
+
+/** Lays a picture under the open block's drawing; an SVG drawing, too, as a picture and not as lines. */
+export const openPicture = (file: File): Promise<void> => looking(file, () => layUnder(file));
+
+/** Looks what a file begins with: the content decides what it is, names lie. */
+async function looking(file: File, open: (isPicture: boolean) => Promise<void>): Promise<void> {
   try {
-    text = await file.text();
-  } catch {
+    const kind = kindOfPicture(new Uint8Array(await file.slice(0, 32).arrayBuffer()));
+    const isPicture = kind === 'png' || kind === 'jpeg' || kind === 'webp';
+    if (isPicture || kind === null) await open(isPicture);
+    else warn(`“${file.name}” is a ${kind} file. Save it as PNG, JPEG or WebP, and bring that in.`);
+  } catch (error) {
+    // What a file says that is gone, or that may not be read.
+    if (!(error instanceof DOMException)) throw error;
     warn(`“${file.name}” could not be read. It may have been moved or changed: choose it again.`);
+  }
+}
+
+async function layUnder(file: File): Promise<void> {
+  if (tooLarge(file, isNamedSvg(file) ? LARGEST_FILE : LARGEST_PICTURE_FILE)) return;
+  // Loaded with the first picture, not with the page.
+  const { bringInPicture } = await import('./picture/bring-in-picture.ts');
+  await bringInPicture(file, file.name);
+}
+
+const isNamedSvg = (file: File): boolean => file.type === 'image/svg+xml' || /\.svg$/i.test(file.name);
+
+function tooLarge(file: File, most: number): boolean {
+  if (file.size <= most) return false;
+  const mb = Math.round(file.size / 1e6);
+  warn(
+    `“${file.name}” has ${mb} MB, and no more than ${most / 1e6} MB are opened. Choose a pattern file, an SVG drawing or a smaller picture.`,
+  );
+  return true;
+}
+
+/** Opens the text of an SVG drawing or of a pattern file. */
+export async function openText(
+  name: string,
+  text: string,
+  isSvg: boolean = looksLikeSvg(text),
+): Promise<void> {
+  if (!isSvg && !looksLikeSvg(text)) {
+    await openPatternText(name, text);
     return;
   }
-  // The reader of SVG is loaded with the first file, not with the page.
-  const { bringIn, looksLikeSvg } = await import('./bring-in.ts');
-  const drawing = file.type === 'image/svg+xml' || /\.svg$/i.test(file.name) || looksLikeSvg(text);
-  if (drawing) bringIn(file.name, text);
-  else await openPatternText(file.name, text);
+  // The reader of SVG is loaded with the first drawing, not with the page.
+  const { bringIn } = await import('./bring-in.ts');
+  bringIn(name, text);
 }
 
 async function openPatternText(name: string, text: string): Promise<void> {

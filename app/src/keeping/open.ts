@@ -6,7 +6,7 @@ import { NOTHING, type Origin, useWork, type Work } from '../store/work.ts';
 import { flush, keepNow, useKeeping } from './autosave.ts';
 import { recallCurrent, rememberCurrent } from './current.ts';
 import { takeForThisTab } from './one-tab.ts';
-import { find, type KeptWork, revive, untouchedDemo } from './shelf.ts';
+import { type FoundWork, find, revive, untouchedDemo } from './shelf.ts';
 
 /** Puts a document in the place of the open one. The open one stays on the shelf as it is. */
 async function show(
@@ -56,7 +56,7 @@ export async function openDemo(): Promise<void> {
 }
 
 /** Opens a work from the shelf. False, with a sentence on the screen, when it cannot be read. */
-export async function openKept(work: KeptWork): Promise<boolean> {
+export async function openKept(work: FoundWork): Promise<boolean> {
   await flush();
   const history = revive(work);
   if (!history.ok) {

@@ -2,15 +2,16 @@ import { ok, type Result } from '@seamwright/geometry';
 import { type History, type Pattern, parsePattern, writePattern } from '@seamwright/pattern';
 import { type DBSchema, type IDBPDatabase, openDB } from 'idb';
 import type { Work } from '../store/work.ts';
+import { forgetHeld, type PicturesByKey, putBack, takeApart, textWhole } from './pictures-apart.ts';
 
-/** A pattern as the browser keeps it. */
+/** A pattern as the browser keeps it: without its pictures, which it names by their keys. */
 export interface KeptWork {
   readonly id: string;
   readonly title: string;
   readonly blocks: number;
   /** Milliseconds since 1970. */
   readonly changed: number;
-  /** The document as a pattern file's text: read back with the same care as any file. */
+  /** The document as a pattern file's text: read back, with its pictures, with the same care as any file. */
   readonly text: string;
   /** What can be undone and done again; left out of account when its format is no longer ours. */
   readonly steps: Pick<History<Pattern>, 'past' | 'future'> & { readonly format: string };
@@ -21,19 +22,33 @@ export interface KeptWork {
   readonly demo: boolean;
 }
 
+/** A kept pattern with its pictures. */
+export interface FoundWork extends KeptWork {
+  readonly pictures: PicturesByKey;
+}
+
 /** What the list of kept patterns shows. */
 export type KeptTitle = Pick<KeptWork, 'id' | 'title' | 'blocks' | 'changed'>;
 
 interface Shelf extends DBSchema {
   works: { key: string; value: KeptWork; indexes: { changed: number } };
+  /** Pictures' data, under the work's id and the picture's own key. */
+  pictures: { key: [work: string, picture: string]; value: string };
 }
 
 let shelf: Promise<IDBPDatabase<Shelf>> | null = null;
 
 const open = (): Promise<IDBPDatabase<Shelf>> => {
-  shelf ??= openDB<Shelf>('seamwright', 1, {
-    upgrade(database) {
-      database.createObjectStore('works', { keyPath: 'id' }).createIndex('changed', 'changed');
+  shelf ??= openDB<Shelf>('seamwright', 2, {
+    upgrade(database, before) {
+      if (before < 1)
+        database.createObjectStore('works', { keyPath: 'id' }).createIndex('changed', 'changed');
+      database.createObjectStore('pictures');
+    },
+    // A later version in another tab needs the shelf for itself while it rebuilds it.
+    blocking(_current, _wanted, event) {
+      (event.target as IDBDatabase).close();
+      shelf = null;
     },
   });
   return shelf;
@@ -60,30 +75,61 @@ export type Keepable = Pick<Work, 'kept' | 'history' | 'blockId' | 'station' | '
 };
 
 /** Writes a work to the shelf, whole. Rejects when the browser keeps nothing (no room, storage off). */
-export async function keep({ kept, history, demo, ...place }: Keepable): Promise<void> {
-  const pattern = history.present;
+export async function keep(work: Keepable): Promise<void> {
+  if (await keepOnce(work)) return;
+  // Another tab deleted the work, pictures and all: everything is written once more.
+  forgetHeld(work.kept);
+  await keepOnce(work);
+}
+
+/** False: pictures that were thought to be on the shelf are not. */
+async function keepOnce({ kept, history, demo, ...place }: Keepable): Promise<boolean> {
+  const pictures = takeApart(kept, {
+    past: history.past.slice(-KEPT_STEPS),
+    present: history.present,
+    future: history.future.slice(0, KEPT_STEPS),
+  });
+  const { past, present: pattern, future } = pictures.history;
   const work: KeptWork = {
     id: kept,
     title: pattern.title,
     blocks: pattern.blocks.length,
     changed: Date.now(),
     text: writePattern(pattern),
-    steps: {
-      past: history.past.slice(-KEPT_STEPS),
-      future: history.future.slice(0, KEPT_STEPS),
-      format: pattern.format,
-    },
+    steps: { past, future, format: pattern.format },
     blockId: place.blockId,
     station: place.station,
     printing: place.printing,
     demo,
   };
-  const writing = (await open()).transaction('works', 'readwrite', { durability: 'relaxed' });
+  const writing = (await open()).transaction(['works', 'pictures'], 'readwrite', { durability: 'relaxed' });
+  const store = writing.objectStore('pictures');
+  const there = Promise.all(pictures.stay.map((key) => store.getKey([kept, key])));
   // Committed at once: a page that is going away does not live to see its transaction finish by itself.
-  await Promise.all([writing.store.put(work), writing.done, writing.commit()]);
+  await Promise.all([
+    writing.objectStore('works').put(work),
+    ...pictures.fresh.map(([key, data]) => store.put(data, [kept, key])),
+    ...pictures.gone.map((key) => store.delete([kept, key])),
+    writing.done,
+    writing.commit(),
+  ]);
+  pictures.done();
+  return (await there).every((key) => key !== undefined);
 }
 
-export const find = async (id: string): Promise<KeptWork | undefined> => (await open()).get('works', id);
+export async function find(id: string): Promise<FoundWork | undefined> {
+  const reading = (await open()).transaction(['works', 'pictures']);
+  const store = reading.objectStore('pictures');
+  const [work, keys, data] = await Promise.all([
+    reading.objectStore('works').get(id),
+    store.getAllKeys(ofWork(id)),
+    store.getAll(ofWork(id)),
+  ]);
+  return work && { ...work, pictures: new Map(keys.map(([, key], i) => [key, data[i]!])) };
+}
+
+/** All keys that begin with the work's id: lists come after every text. */
+const ofWork = (id: string): IDBKeyRange => IDBKeyRange.bound([id], [id, []]);
 
 /** All kept works, the latest first, without their content. */
 export async function titles(): Promise<readonly KeptTitle[]> {
@@ -92,24 +138,27 @@ export async function titles(): Promise<readonly KeptTitle[]> {
 }
 
 /** The demo pattern that nobody has changed, if one is kept. */
-export async function untouchedDemo(): Promise<KeptWork | undefined> {
-  return (await (await open()).getAll('works')).find((work) => work.demo);
+export async function untouchedDemo(): Promise<FoundWork | undefined> {
+  const demo = (await (await open()).getAll('works')).find((work) => work.demo);
+  return demo && find(demo.id);
 }
 
 export async function discard(id: string): Promise<void> {
-  await (await open()).delete('works', id);
+  const writing = (await open()).transaction(['works', 'pictures'], 'readwrite');
+  await Promise.all([
+    writing.objectStore('works').delete(id),
+    writing.objectStore('pictures').delete(ofWork(id)),
+    writing.done,
+  ]);
+  forgetHeld(id);
 }
 
 /** The history of a kept work. A document that cannot be read is a Problem, and stays on the shelf. */
-export function revive(work: KeptWork): Result<History<Pattern>> {
-  const parsed = parsePattern(work.text);
+export function revive(work: FoundWork): Result<History<Pattern>> {
+  const parsed = parsePattern(textWhole(work.text, work.pictures));
   if (!parsed.ok) return parsed;
   const { pattern } = parsed.value;
   const same = work.steps.format === pattern.format;
-  return ok({
-    past: same ? work.steps.past : [],
-    present: pattern,
-    future: same ? work.steps.future : [],
-    group: null,
-  });
+  const { past, future } = same ? work.steps : { past: [], future: [] };
+  return ok({ ...putBack(work.id, { past, present: pattern, future }, work.pictures), group: null });
 }

@@ -20,9 +20,11 @@ export const useNotices = create<Notices>()(() => ({ notice: null, said: { id: 0
 let count = 0;
 
 /** Says what could not be done, in one clear sentence; it stays until dismissed or replaced. */
-export function warn(text: string): void {
+export function warn(text: string, offer?: Notice['offer']): void {
   count += 1;
-  useNotices.setState({ notice: { id: count, kind: 'problem', text } });
+  useNotices.setState({
+    notice: { id: count, kind: 'problem', text, ...(offer === undefined ? {} : { offer }) },
+  });
 }
 
 /** Says something that the maker should see but that is no problem; it stays until dismissed or replaced. */

@@ -79,7 +79,7 @@ function matches(event: KeyboardEvent, keys: string): boolean {
 const isSingle = (keys: string): boolean => [...keys].length === 1;
 
 /** Where typed characters belong to the field and not to us. */
-const typing = (target: EventTarget | null): boolean =>
+export const typing = (target: EventTarget | null): boolean =>
   target instanceof HTMLElement &&
   (target.isContentEditable || target.matches('input:not([type=radio],[type=checkbox]), textarea, select'));
 

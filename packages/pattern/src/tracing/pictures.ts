@@ -12,7 +12,8 @@ export function withPictures(pattern: Pattern, other: (picture: Picture) => Pict
   return blocks.every((block, i) => block === pattern.blocks[i]) ? pattern : { ...pattern, blocks };
 }
 
-function withPicture(block: Block, other: (picture: Picture) => Picture): Block {
+/** The block with another picture; one without, or whose picture stays, is the same object. */
+export function withPicture(block: Block, other: (picture: Picture) => Picture): Block {
   if (block.tracing === undefined) return block;
   const picture = other(block.tracing.picture);
   return picture === block.tracing.picture ? block : { ...block, tracing: { ...block.tracing, picture } };

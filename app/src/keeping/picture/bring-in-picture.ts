@@ -1,0 +1,43 @@
+import { sentence } from '@seamwright/geometry';
+import { fitPicture, MOST_PICTURES_DATA, newTracing, pictureData } from '@seamwright/pattern';
+import { blockBounds } from '../../canvas/bounds.ts';
+import { changeBlock } from '../../store/changes.ts';
+import { announce, tell, warn } from '../../store/notices.ts';
+import { goTo } from '../../store/places.ts';
+import { currentBlock, pattern, useWork } from '../../store/work.ts';
+import { type ReadPicture, readPicture } from './read-picture.ts';
+
+/**
+ * Lays a picture under the open block's drawing, to be traced; it takes the place of the one that was there. What cannot be
+ * used gives one sentence and changes nothing.
+ */
+export async function bringInPicture(file: Blob, name: string): Promise<void> {
+  const read = await readPicture(file, name);
+  if (!read.ok) {
+    warn(`“${name}”: ${sentence(read.problem)}`);
+    return;
+  }
+  const work = useWork.getState();
+  const block = currentBlock(work);
+  const { picture, scaledFrom } = read.value;
+  const tracing = newTracing(picture, fitPicture(picture, blockBounds(block.drawing)));
+  const blocks = pattern(work).blocks.map((one) => (one === block ? { ...one, tracing } : one));
+  if (pictureData({ ...pattern(work), blocks }) > MOST_PICTURES_DATA) {
+    warn(
+      `“${name}”: The pattern has as many pictures as its file can hold. Take one away that is traced already, and bring this in again.`,
+    );
+    return;
+  }
+  goTo('draft');
+  changeBlock(`Bring in “${name}” to trace`, block.id, (before) => ({ ...before, tracing }));
+  const replaced =
+    block.tracing === undefined ? '' : ` It took the place of “${block.tracing.picture.name}”.`;
+  const words = `“${name}” lies under the drawing.${replaced}${scaledWords(picture, scaledFrom)}`;
+  if (replaced !== '' || scaledFrom !== null) tell(words);
+  else announce(words);
+}
+
+function scaledWords({ width, height }: ReadPicture['picture'], from: ReadPicture['scaledFrom']): string {
+  if (from === null) return '';
+  return ` It had ${from.width} × ${from.height} pixels and is kept with ${width} × ${height}: enough to trace.`;
+}
