@@ -59,8 +59,6 @@ export interface OrderCosts {
   readonly uncleanFolds: number;
   /** Steps to a patch that neither touches the one sewn before it nor a neighbour of that. */
   readonly jumps: number;
-  /** Inches of sew line beyond the least possible: longer seams waste more fabric. */
-  readonly extraSeam: number;
 }
 
 /** How much each cost counts. */

@@ -4,7 +4,7 @@ import { chooseOrder, orderCosts } from '../src/order/choose.ts';
 import { blockOf, grid, l, patchAt } from './grid-block.ts';
 import { arranged, corners } from './order-sections.ts';
 
-const FREE = { showThrough: 0, uncleanFolds: 0, jumps: 0, extraSeam: 0 };
+const FREE = { showThrough: 0, uncleanFolds: 0, jumps: 0 };
 
 describe('what an order costs, by hand', () => {
   const strips = blockOf(
@@ -78,17 +78,6 @@ describe('what an order costs, by hand', () => {
       expect(orderCosts(block, touching(block), [below, above]).uncleanFolds).toBe(0);
     }
   });
-
-  it('extra seam: the last side of a frame bridges its hole', () => {
-    const block = blockOf(3, 3, [l(0, 1, 3, 1), l(1, 1, 1, 3), l(2, 1, 2, 3), l(1, 2, 2, 2)]);
-    const frame = [
-      patchAt(block, 0.5, 2),
-      patchAt(block, 1.5, 2.5),
-      patchAt(block, 2.5, 2),
-      patchAt(block, 1.5, 0.5),
-    ];
-    expect(orderCosts(block, touching(block), frame).extraSeam).toBe(1);
-  });
 });
 
 describe('bad input', () => {
@@ -100,7 +89,7 @@ describe('bad input', () => {
 
   it('weights that are no weights', () => {
     for (const jumps of [-1, Number.NaN, Number.POSITIVE_INFINITY]) {
-      const weights = { showThrough: 1, uncleanFolds: 1, jumps, extraSeam: 1 };
+      const weights = { showThrough: 1, uncleanFolds: 1, jumps };
       expect(() => chooseOrder(ninePatch, touching(ninePatch), [0, 1, 2], { weights })).toThrow(RangeError);
     }
   });

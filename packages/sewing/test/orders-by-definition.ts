@@ -98,7 +98,7 @@ export class OrdersByDefinition {
 
   costs(order: readonly number[], shade: Shade): OrderCosts {
     const sewn = new Set<number>();
-    const sum = { showThrough: 0, uncleanFolds: 0, jumps: 0, extraSeam: 0 };
+    const sum = { showThrough: 0, uncleanFolds: 0, jumps: 0 };
     order.forEach((p, k) => {
       if (k > 0) {
         const step = this.costsOfStep(p, sewn, order[k - 1]!, shade);
@@ -117,8 +117,19 @@ export class OrdersByDefinition {
       showThrough: contact.some(({ other }) => isLighter(shade(p), shade(other))) ? 1 : 0,
       uncleanFolds: this.reachesBeyond(run, p, contact[0]!, sewn) ? 1 : 0,
       jumps: reached.has(p) ? 0 : 1,
-      extraSeam: length(...run) - contact.reduce((sum, { a, b }) => sum + length(a, b), 0),
     };
+  }
+
+  /** Inches of sew lines, each one straight run, along which the patch touches nothing that is sewn. */
+  bridged(order: readonly number[]): number {
+    const sewn = new Set<number>();
+    return order.reduce((inches, p) => {
+      const contact = this.contact(p, sewn);
+      sewn.add(p);
+      if (contact.length === 0) return inches;
+      const run = farthestEnds(contact.flatMap(({ a, b }) => [a, b]));
+      return inches + length(...run) - contact.reduce((sum, { a, b }) => sum + length(a, b), 0);
+    }, 0);
   }
 
   /**
@@ -194,7 +205,7 @@ export class OrdersByDefinition {
 
 export type Shade = (patch: number) => number | undefined;
 
-const COSTS = ['showThrough', 'uncleanFolds', 'jumps', 'extraSeam'] as const;
+const COSTS = ['showThrough', 'uncleanFolds', 'jumps'] as const;
 
 export interface Wanted {
   readonly firsts: readonly number[];

@@ -1,20 +1,16 @@
-import type { LengthUnit } from '@seamwright/geometry';
 import type { Section } from '@seamwright/sewing';
-import { useWork } from '../../store/work.ts';
 import { counted } from '../../ui/plural.ts';
-import { roughLength } from '../../ui/rough-length.ts';
 import styles from './order-station.module.css';
 
 /** What the section's order costs, for those who open it. */
 export function OrderCostsWords({ section }: { readonly section: Section }) {
-  const unit = useWork((work) => work.history.present.unit);
   const { costs, optimal } = section;
   if (costs === undefined || section.order.length < 3) return null;
   return (
     <details className={styles.costs}>
       <summary>{optimal === true ? 'The best of all orders' : 'What this order costs'}</summary>
       <ul>
-        {costWords(costs, unit).map((words) => (
+        {costWords(costs).map((words) => (
           <li key={words}>{words}</li>
         ))}
       </ul>
@@ -23,13 +19,7 @@ export function OrderCostsWords({ section }: { readonly section: Section }) {
   );
 }
 
-/** Inches: less than this is no waste that anybody would notice. */
-const LITTLE = 1 / 16;
-
-function costWords(
-  { uncleanFolds, jumps, extraSeam, showThrough }: NonNullable<Section['costs']>,
-  unit: LengthUnit,
-): string[] {
+function costWords({ uncleanFolds, jumps, showThrough }: NonNullable<Section['costs']>): string[] {
   return [
     uncleanFolds === 0
       ? 'Every seam folds along its whole length.'
@@ -37,9 +27,6 @@ function costWords(
     jumps === 0
       ? 'The work never jumps across the section.'
       : `The work jumps across the section ${jumps === 1 ? 'once' : `${jumps} times`}.`,
-    extraSeam < LITTLE
-      ? 'No seam is longer than it has to be.'
-      : `Seams are ${roughLength(extraSeam, unit)} longer in all than they could be.`,
     ...(showThrough === 0
       ? []
       : [`${counted(showThrough, 'patch lies', 'patches lie')} over a darker allowance.`]),

@@ -10,16 +10,14 @@ import { stepOnto } from './step.ts';
  * - A fold that is not clean makes the sewer tear paper off stitches already sewn: a minute's work, and stitches that may
  *   give; as bad as several jumps.
  * - A jump is a look for the next number and a turn of the paper.
- * - An inch of stitches that holds nothing takes seconds.
  */
-export const DEFAULT_WEIGHTS: OrderWeights = { showThrough: 20, uncleanFolds: 5, jumps: 1, extraSeam: 0.2 };
+export const DEFAULT_WEIGHTS: OrderWeights = { showThrough: 20, uncleanFolds: 5, jumps: 1 };
 
 /** The costs as one figure: the lower, the better the order. */
 export const weigh = (costs: OrderCosts, weights: OrderWeights): number =>
   costs.showThrough * weights.showThrough +
   costs.uncleanFolds * weights.uncleanFolds +
-  costs.jumps * weights.jumps +
-  costs.extraSeam * weights.extraSeam;
+  costs.jumps * weights.jumps;
 
 /**
  * What a good order costs, counted step by step as it is sewn.
@@ -32,29 +30,29 @@ export const weigh = (costs: OrderCosts, weights: OrderWeights): number =>
  *   off along one line is its part on the other side of that line, convex again.
  * - `jumps`: steps, from the third patch on, to a patch that neither touches the one sewn just before nor, in this section,
  *   a neighbour of that.
- * - `extraSeam`: every seam of a section is sewn exactly once, when the later of its two patches is sewn on; so their
- *   lengths add up to the least that can be sewn, in every order. What is sewn beyond that are the stretches of sew lines,
- *   each one straight run, along which the patch touches nothing yet. In a section without holes there are none: such a
- *   stretch would close round patches that could then only be sewn on along several lines.
+ *
+ * Fabric and thread are no costs of an order: what is cut depends on the patches alone, and what is sewn is the same in every
+ * order. For each seam is sewn exactly once, when the later of its two patches is sewn on, and no sew line is longer than the
+ * seams on it. (Between two stretches of one sew line there would be a gap, closed in by the patch and those it is sewn to. In a
+ * section without holes other patches fill it later; but the last of them touches what is there all round, not along one line.)
  */
 export function costsOf(piecing: Piecing, order: readonly number[]): OrderCosts {
   const { touching } = piecing;
   const near = new Neighbourhoods(piecing);
   const soFar = new SewnSoFar(piecing);
   const sewn = new Uint8Array(touching.count);
-  let [showThrough, uncleanFolds, jumps, extraSeam] = [0, 0, 0, 0];
+  let [showThrough, uncleanFolds, jumps] = [0, 0, 0];
   order.forEach((patch, k) => {
     if (k > 0) {
       const step = stepOnto(piecing, patch, sewn);
       if (step.showsThrough) showThrough += 1;
       if (soFar.isCrossedBy(step)) uncleanFolds += 1;
       if (!near.areNear(order[k - 1]!, patch)) jumps += 1;
-      extraSeam += step.bridged;
     }
     sewn[patch] = 1;
     soFar.add(patch);
   });
-  return { showThrough, uncleanFolds, jumps, extraSeam };
+  return { showThrough, uncleanFolds, jumps };
 }
 
 /** Which patches touch, or have a neighbour in common. */

@@ -19,10 +19,10 @@ export class StepCosts {
 
   /** The cost of sewing `patch` on to the patches of `sewn`, without that of a jump. */
   ofStep(patch: number, sewn: Uint8Array): number {
-    const { showThrough, uncleanFolds, extraSeam } = this.weights;
+    const { showThrough, uncleanFolds } = this.weights;
     const step = stepOnto(this.piecing, patch, sewn);
     const crosses = this.farSides.reachingBeyond(step).some((p) => sewn[p] === 1);
-    return (step.showsThrough ? showThrough : 0) + (crosses ? uncleanFolds : 0) + step.bridged * extraSeam;
+    return (step.showsThrough ? showThrough : 0) + (crosses ? uncleanFolds : 0);
   }
 
   isJump(from: number, to: number): boolean {

@@ -1,4 +1,3 @@
-import { distance } from '@seamwright/geometry';
 import type { Piecing } from './piecing.ts';
 
 /** Sewing one patch on to those before it. */
@@ -8,32 +7,20 @@ export interface Step {
   readonly side: 1 | -1;
   /** Both allowances lie under the newer patch; true when one of them belongs to a darker patch. */
   readonly showsThrough: boolean;
-  /** Inches of the sew line, which is one straight run, along which the patch touches nothing that is sewn. */
-  readonly bridged: number;
 }
 
 /** How `patch` is sewn to the patches of `sewn`; its contact with them lies on one line. */
 export function stepOnto(piecing: Piecing, patch: number, sewn: Uint8Array): Step {
-  const { arrangement, touching, shade } = piecing;
-  const ranks: number[] = [];
+  const { touching, shade } = piecing;
+  let first = Number.POSITIVE_INFINITY;
   let showsThrough = false;
   for (const { edge, neighbour } of touching.contacts[patch]!) {
     if (sewn[neighbour] === 0) continue;
-    ranks.push(touching.rankOf[edge]!);
+    first = Math.min(first, touching.rankOf[edge]!);
     if (shade[patch]! > shade[neighbour]!) showsThrough = true;
   }
-  if (ranks.length > 1) ranks.sort((r, s) => r - s);
-  const first = touching.alongLines[ranks[0]!]!;
-  let bridged = 0;
-  let { end } = first;
-  for (const rank of ranks) {
-    const next = touching.alongLines[rank]!;
-    if (rank !== ranks[0] && next.start !== end) {
-      bridged += distance(arrangement.vertices[end]!.at, arrangement.vertices[next.start]!.at);
-    }
-    end = next.end;
-  }
-  return { line: first.line, side: sideOf(piecing, patch, first.edge), showsThrough, bridged };
+  const { line, edge } = touching.alongLines[first]!;
+  return { line, side: sideOf(piecing, patch, edge), showsThrough };
 }
 
 /** On which side of an edge's line, seen in the line's direction, the edge has the patch: 1 right, −1 left. */
