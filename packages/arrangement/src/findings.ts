@@ -71,8 +71,16 @@ const finding = (
 /** A place as the maker can find it: across and down from the top left of the block. */
 export function placeName(p: Point, outline: Polygon): string {
   const box: Box = boundingBox(outline);
-  const tidy = (v: number) => formatInches(Math.round(v * 1000) / 1000);
   return `(${tidy(p.x - box.minX)}, ${tidy(p.y - box.minY)})`;
+}
+
+/** Inches: the finest marks of the rulers by which lengths are told. */
+const FINEST_MARK = 1 / 64;
+
+/** A length as it is read off a ruler where it is one of its marks, to a thousandth where it is not. */
+function tidy(value: number): string {
+  const mark = Math.round(value / FINEST_MARK) * FINEST_MARK;
+  return formatInches(Math.abs(value - mark) <= SAME_COORDINATE ? mark : Math.round(value * 1000) / 1000);
 }
 
 /** Ends that stop in the middle of a patch, farther from the next line than an imprecise hand explains. */
@@ -116,8 +124,14 @@ function looseEnds({ outline, places, links, faces, kept }: Evidence): Finding[]
   return found.sort((f, g) => f.at[0]!.y - g.at[0]!.y || f.at[0]!.x - g.at[0]!.x);
 }
 
-/** A length as the maker reads it, to a thousandth: `1½ in`. */
-export const inches = (value: number): string => `${formatInches(Math.round(value * 1000) / 1000)} in`;
+/** A length as the maker reads it: `1½ in`, or to a thousandth where it is no fraction of a ruler. */
+export const inches = (value: number): string => `${tidy(value)} in`;
+
+/** How far something is off at most, in marks of a ruler: nobody reads a thousandth off one. */
+function offWords(most: number): string {
+  if (most < FINEST_MARK) return `by less than ${inches(FINEST_MARK)}`;
+  return `by no more than ${inches(Math.ceil((most - SAME_COORDINATE) / FINEST_MARK) * FINEST_MARK)}`;
+}
 
 /** Shapes that no line connects with the outline: the patch round them touches them on all sides. */
 function islands({ outline, places, kept }: Evidence): Finding[] {
@@ -232,7 +246,7 @@ function snappedEnds({ drawing, nodes, places, tooShort: ids }: Evidence): Findi
   if (moved.length === 0) return [];
   const most = moved.reduce((max, { off }) => Math.max(max, off), 0);
   const movedIds = new Set(moved.map(({ id }) => id));
-  const off = `by up to ${most.toFixed(4)} in`;
+  const off = offWords(most);
   const message =
     moved.length === 1
       ? `One line end misses the line or corner beside it ${off}; it is taken to meet it.`

@@ -203,6 +203,33 @@ describe('splits that do not meet as they should', () => {
     }
   });
 
+  it.each([
+    [
+      2 - 2e-6,
+      'One line end misses the line or corner beside it by less than 1/64 in; it is taken to meet it.',
+    ],
+    [
+      2 - 1 / 80,
+      'One line end misses the line or corner beside it by less than 1/64 in; it is taken to meet it.',
+    ],
+    [
+      2 - 1 / 64,
+      'One line end misses the line or corner beside it by no more than 1/64 in; it is taken to meet it.',
+    ],
+  ])('an end at %d beside a line at 2: how far off it is, in marks of a ruler', (end, message) => {
+    const block = arranged(SQUARE, [line(0, 2, 6, 2), line(3, 6, 3, end)]);
+    expect(block.findings.map((finding) => finding.message)).toEqual([message]);
+  });
+
+  it('an end that slides along its own line is off by more, and several are told of at once', () => {
+    // Going down by 1/80 in, it goes 1/40 in to the side: 0.028 in in all.
+    const slanting = [line(0, 2, 6, 2), line(1, 4 + 1 / 80, 5, 2 + 1 / 80)];
+    const two = [line(0, 4, 6, 4), ...slanting];
+    expect(arranged(SQUARE, two).findings.map((finding) => finding.message)).toEqual([
+      '2 line ends miss the lines or corners beside them by no more than 1/32 in; they are taken to meet them.',
+    ]);
+  });
+
   it('misses by more than 1/64 in: a loose end', () => {
     const block = arranged(SQUARE, [line(0, 2, 6, 2), line(3, 6, 3, 2 + 1 / 60)]);
     expect(areas(block)).toEqual([12, 24]);
