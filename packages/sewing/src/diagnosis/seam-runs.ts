@@ -1,5 +1,5 @@
 import type { Touching } from '../contact.ts';
-import { maskOf, type Region } from '../region.ts';
+import { type Region, withMask } from '../region.ts';
 
 /** A seam of a region as long as it runs straight on: from where it begins to where it ends, be it at another seam. */
 export interface SeamRun {
@@ -25,8 +25,10 @@ export interface Seams {
   readonly at: ReadonlyMap<number, readonly { readonly run: number; readonly place: number }[]>;
 }
 
-export function seamsOf(touching: Touching, region: Region): Seams {
-  const mask = maskOf(touching, region);
+export const seamsOf = (touching: Touching, region: Region): Seams =>
+  withMask(touching, region, (mask) => seamsWithin(touching, region, mask));
+
+function seamsWithin(touching: Touching, region: Region, mask: Uint8Array): Seams {
   const ranks: number[] = [];
   for (const p of region) {
     for (const { edge, neighbour } of touching.contacts[p]!) {

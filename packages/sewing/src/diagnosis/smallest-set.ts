@@ -63,7 +63,8 @@ export function smallestInterlocked(
 }
 
 class Search {
-  private readonly distances = new Map<number, ReadonlyMap<number, number>>();
+  /** For nodes that were asked about, those that may be in a set with them. */
+  private readonly near = new Map<number, ReadonlySet<number>>();
 
   constructor(
     private readonly graph: ContactGraph,
@@ -80,6 +81,7 @@ class Search {
   }
 
   ofSize(size: number, roots: readonly number[]): ReadonlySet<number> | null {
+    this.near.clear();
     const ruledOut = new Set<number>();
     for (const root of roots) {
       const found = this.grown(new Set([root]), ruledOut, size);
@@ -135,20 +137,23 @@ class Search {
   }
 
   private isNear(node: number, set: ReadonlySet<number>, size: number): boolean {
-    const from = this.distancesFrom(node);
-    for (const other of set) if ((from.get(other) ?? Number.POSITIVE_INFINITY) > size / 2) return false;
+    const near = this.nodesNear(node, size);
+    for (const other of set) if (!near.has(other)) return false;
     return true;
   }
 
-  private distancesFrom(start: number): ReadonlyMap<number, number> {
-    const known = this.distances.get(start);
+  /** The nodes no farther from one than half the size of a set. */
+  private nodesNear(start: number, size: number): ReadonlySet<number> {
+    const known = this.near.get(start);
     if (known !== undefined) return known;
     const distances = new Map([[start, 0]]);
     for (const [node, distance] of distances) {
+      if (distance + 1 > size / 2) break;
       for (const { neighbour } of this.graph.get(node)!)
         if (!distances.has(neighbour)) distances.set(neighbour, distance + 1);
     }
-    this.distances.set(start, distances);
-    return distances;
+    const near = new Set(distances.keys());
+    this.near.set(start, near);
+    return near;
   }
 }

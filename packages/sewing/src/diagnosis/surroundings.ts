@@ -1,6 +1,6 @@
 import type { Arrangement } from '@seamwright/arrangement';
 import type { Touching } from '../contact.ts';
-import { maskOf, type Region } from '../region.ts';
+import type { Region } from '../region.ts';
 import type { ContactGraph, Link } from './labelled-graph.ts';
 import { innerPatches, middleEdges, type Ring } from './rings.ts';
 import type { Seams } from './seam-runs.ts';
@@ -13,7 +13,7 @@ const LOOKED_AT = 400;
 
 /** Who touches whom in a region, worked out where it is asked for. */
 export class RegionGraph implements ContactGraph {
-  private readonly mask: Uint8Array;
+  private readonly patches: ReadonlySet<number>;
   private readonly known = new Map<number, readonly Link[]>();
 
   constructor(
@@ -21,13 +21,13 @@ export class RegionGraph implements ContactGraph {
     private readonly touching: Touching,
     readonly region: Region,
   ) {
-    this.mask = maskOf(touching, region);
+    this.patches = new Set(region);
   }
 
   get(patch: number): readonly Link[] {
     let links = this.known.get(patch);
     if (links === undefined) {
-      links = this.touching.contacts[patch]!.filter(({ neighbour }) => this.mask[neighbour] === 1);
+      links = this.touching.contacts[patch]!.filter(({ neighbour }) => this.patches.has(neighbour));
       this.known.set(patch, links);
     }
     return links;

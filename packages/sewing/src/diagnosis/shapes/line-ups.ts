@@ -22,6 +22,8 @@ export interface NearEnd {
   readonly vertex: number;
   /** The next vertex of the line, away from the other seam. */
   readonly next: number;
+  /** The edge between the two. */
+  readonly edge: number;
 }
 
 /** Where seams nearly line up: they bend by a little where they meet, or stop beside each other on either side of a line. */
@@ -39,7 +41,7 @@ export function nearLineUps(arrangement: Arrangement): Finding[] {
       severity: 'caution',
       message: `Two lines nearly line up, but ${how}. Line them up, or move them clearly apart.`,
       at: v === w ? [p] : [p, q],
-      lines: [...new Set(found.ends.flatMap((end) => drawnAt(arrangement, end)))].sort(),
+      lines: [...new Set(found.ends.flatMap(({ edge }) => arrangement.edges[edge]!.drawn))].sort(),
       repairs: [],
     };
   });
@@ -48,16 +50,16 @@ export function nearLineUps(arrangement: Arrangement): Finding[] {
 export function findNearLineUps(arrangement: Arrangement): NearLineUp[] {
   const { vertices, edges, lines } = arrangement;
   const ending: NearEnd[][] = vertices.map(() => []);
-  const alongAt: { line: number; next: number }[][] = vertices.map(() => []);
-  for (const { from, to, line } of edges) {
-    alongAt[from]!.push({ line, next: to });
-    alongAt[to]!.push({ line, next: from });
+  const alongAt: Omit<NearEnd, 'vertex'>[][] = vertices.map(() => []);
+  for (const { index, from, to, line } of edges) {
+    alongAt[from]!.push({ line, next: to, edge: index });
+    alongAt[to]!.push({ line, next: from, edge: index });
   }
   const onOutline = new Set(edges.flatMap(({ left, right, line }) => (left < 0 || right < 0 ? [line] : [])));
   vertices.forEach(({ index }) => {
-    for (const { line, next } of alongAt[index]!) {
-      const here = alongAt[index]!.filter((other) => other.line === line).length;
-      if (here === 1 && !onOutline.has(line)) ending[index]!.push({ line, vertex: index, next });
+    for (const along of alongAt[index]!) {
+      const here = alongAt[index]!.filter((other) => other.line === along.line).length;
+      if (here === 1 && !onOutline.has(along.line)) ending[index]!.push({ ...along, vertex: index });
     }
   });
 
@@ -92,6 +94,3 @@ function bendOf({ vertices }: Arrangement, { ends: [end, other] }: NearLineUp): 
   const v = subtract(at(other.next), at(other.vertex));
   return (Math.abs(Math.atan2(cross(u, v), dot(u, v))) * 180) / Math.PI;
 }
-
-const drawnAt = ({ edges }: Arrangement, { line, vertex, next }: NearEnd): readonly string[] =>
-  edges.find((e) => e.line === line && [e.from, e.to].every((v) => v === vertex || v === next))!.drawn;

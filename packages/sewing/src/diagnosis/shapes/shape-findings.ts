@@ -50,6 +50,7 @@ function slivers(arrangement: Arrangement, { narrowest }: ShapeLimits): Finding[
 
 function sharpPoints(arrangement: Arrangement, { sharpest }: ShapeLimits): Finding[] {
   const { vertices, patches, outline } = arrangement;
+  const drawnAt = drawnAtVertices(arrangement);
   const sharp = new Map<number, { patch: number; angle: number }[]>();
   for (const patch of patches) {
     for (const { corner, angle } of cornersOf(patch)) {
@@ -78,7 +79,7 @@ function sharpPoints(arrangement: Arrangement, { sharpest }: ShapeLimits): Findi
         {
           at: [at],
           patches: corners.map(({ patch }) => patch),
-          lines: linesAt(arrangement, vertex),
+          lines: [...new Set(drawnAt[vertex]!)].sort(),
         },
       );
     });
@@ -115,7 +116,12 @@ function smallPatches(arrangement: Arrangement, { leastSize, smallestScale }: Sh
 const linesRound = ({ edges }: Arrangement, { border }: Patch): string[] =>
   [...new Set(border.flatMap((edge) => edges[edge]!.drawn))].sort();
 
-const linesAt = ({ edges }: Arrangement, vertex: number): string[] =>
-  [
-    ...new Set(edges.flatMap(({ from, to, drawn }) => (from === vertex || to === vertex ? drawn : []))),
-  ].sort();
+/** For each vertex, the drawn lines of its edges. */
+function drawnAtVertices({ vertices, edges }: Arrangement): string[][] {
+  const drawnAt: string[][] = vertices.map(() => []);
+  for (const { from, to, drawn } of edges) {
+    drawnAt[from]!.push(...drawn);
+    drawnAt[to]!.push(...drawn);
+  }
+  return drawnAt;
+}

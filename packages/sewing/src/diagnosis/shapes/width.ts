@@ -46,14 +46,14 @@ export function narrowestPlace(arrangement: Arrangement, patch: Patch, limit: nu
   ];
   const circle = widestCircle(patch);
   const found: Narrow[] = circle < limit ? [{ width: circle, at: patch.heart }] : [];
-  const sides = rings.flatMap(edgesOf);
+  const sides = rings.flatMap(sidesOf);
   const isInside = (p: Point) =>
     rings.every((ring, i) => contains(ring, p) === (i === 0 ? 'inside' : 'outside'));
   for (const [i, side] of sides.entries()) {
     for (const [j, other] of sides.entries()) {
       if (i === j || areNeighbours(side, other)) continue;
       const facing = j > i ? facingNarrowly(side, other, limit) : null;
-      const near = nearCorner(rings, side, other, limit);
+      const near = nearCorner(side, other, limit);
       for (const place of [facing, near]) if (place !== null && isInside(place.at)) found.push(place);
     }
   }
@@ -64,6 +64,14 @@ export function narrowestPlace(arrangement: Arrangement, patch: Patch, limit: nu
       null,
     );
 }
+
+/** A side of a patch, and the corner before the one that it comes from. */
+interface Side extends Segment {
+  readonly before: Point;
+}
+
+const sidesOf = (ring: Polygon): Side[] =>
+  edgesOf(ring).map((side, i) => ({ ...side, before: ring.at(i - 1)! }));
 
 const areNeighbours = (side: Segment, other: Segment): boolean =>
   [other.a, other.b].some((p) => p === side.a || p === side.b);
@@ -96,11 +104,8 @@ function facingNarrowly(side: Segment, other: Segment, limit: number): Narrow | 
 }
 
 /** Where a corner that points into the patch comes nearer than the limit to a side that does not end there. */
-function nearCorner(rings: readonly Polygon[], side: Segment, other: Segment, limit: number): Narrow | null {
-  const corner = other.a;
-  const ring = rings.find((r) => r.includes(corner))!;
-  const before = ring[(ring.indexOf(corner) + ring.length - 1) % ring.length]!;
-  const pointsIn = cross(subtract(corner, before), subtract(other.b, corner)) < 0;
+function nearCorner(side: Segment, { a: corner, b: after, before }: Side, limit: number): Narrow | null {
+  const pointsIn = cross(subtract(corner, before), subtract(after, corner)) < 0;
   if (!pointsIn || before === side.a || before === side.b) return null;
   const foot = nearestOnSegment(corner, side.a, side.b);
   const width = distance(corner, foot);
