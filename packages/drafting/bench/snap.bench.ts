@@ -1,5 +1,6 @@
 import type { Drawing } from '@seamwright/arrangement';
-import { bench, describe } from 'vitest';
+import { timed } from '../../../scripts/bench/clock.ts';
+import { ms, Table } from '../../../scripts/bench/table.ts';
 import {
   addSplit,
   addSymmetric,
@@ -13,7 +14,7 @@ import {
 
 /**
  * How long a pointer move takes on a block of 500 patches: 22 × 23 rectangles of full-length lines, and the same
- * number of patches from short lines, as files have them. Run: `npx vitest bench packages/drafting --run`.
+ * number of patches from short lines, as files have them. Run: `npm run bench -- snap`.
  */
 function block(lines: readonly (readonly [number, number, number, number])[]): Drawing {
   const start = square(60);
@@ -26,6 +27,7 @@ function block(lines: readonly (readonly [number, number, number, number])[]): D
 }
 
 const fractions = (count: number) => Array.from({ length: count }, (_, i) => (60 * (i + 1)) / (count + 1));
+
 const long = block([
   ...fractions(21).map((x) => [x, 0, x, 60] as const),
   ...fractions(22).map((y) => [0, y, 60, y] as const),
@@ -34,22 +36,31 @@ const short = block(
   fractions(21).flatMap((x) => [0, ...fractions(22)].map((y) => [x, y, x + 0.001, y + 60 / 23] as const)),
 );
 
-for (const [name, drawing] of [
-  ['44 long lines', long],
-  [`${short.splits.length} short lines`, short],
-] as const) {
-  const point = drawing.splits[0]!.from;
-  describe(name, () => {
-    bench('scene', () => void snapScene({ ...drawing }));
-    bench('snap', () => void snap({ x: 31, y: 29 }, snapScene(drawing), { radius: 0.5, grid: 0.25 }));
-    const guided = { radius: 0.5, grid: 0.25, from: { x: 3, y: 7 }, angleStep: 15 };
-    bench('snap, with a line under way', () => void snap({ x: 31, y: 29 }, snapScene(drawing), guided));
-    const symmetry = { turns: 4, mirrors: [90] } as const;
-    const [start, end] = [{ at: { x: 1, y: 2 } }, { at: { x: 9, y: 7 } }];
-    bench('draw a line and its seven images', () => void addSymmetric(drawing, start, end, symmetry));
-    const moves = new Map([[point, { at: { x: 1, y: 2 } }]]);
-    bench('move a point and its images', () => void movePointsSymmetric(drawing, moves, symmetry));
-    bench('move a line', () => void moveLine(drawing, drawing.splits[0]!.id, 0.25));
-    bench('move a point', () => void movePoint(drawing, point, { at: { x: 1, y: 2 } }));
-  });
+/** What a pointer does, and what it may set off. */
+function moves(drawing: Drawing): Record<string, () => unknown> {
+  const guided = { radius: 0.5, grid: 0.25, from: { x: 3, y: 7 }, angleStep: 15 };
+  const symmetry = { turns: 4, mirrors: [90] } as const;
+  const [start, end] = [{ at: { x: 1, y: 2 } }, { at: { x: 9, y: 7 } }];
+  const [{ id, from: point }] = drawing.splits as [Drawing['splits'][number]];
+  const moved = new Map([[point, { at: { x: 1, y: 2 } }]]);
+  return {
+    // A copy each time: what is snapped to is kept with its drawing.
+    'what is snapped to': () => snapScene({ ...drawing }),
+    snap: () => snap({ x: 31, y: 29 }, snapScene(drawing), { radius: 0.5, grid: 0.25 }),
+    'snap, with a line under way': () => snap({ x: 31, y: 29 }, snapScene(drawing), guided),
+    'draw a line and its seven images': () => addSymmetric(drawing, start, end, symmetry),
+    'move a point and its images': () => movePointsSymmetric(drawing, moved, symmetry),
+    'move a line': () => moveLine(drawing, id, 0.25),
+    'move a point': () => movePoint(drawing, point, { at: { x: 1, y: 2 } }),
+  };
 }
+
+const onLong = moves(long);
+const onShort = moves(short);
+const table = new Table(
+  'A pointer move on a block of 500 patches',
+  ['what', `${long.splits.length} long lines, ms`, `${short.splits.length} short lines, ms`],
+  Math.max(...Object.keys(onLong).map((what) => what.length)),
+);
+for (const [what, run] of Object.entries(onLong))
+  table.row(what, ms(timed(run).ms), ms(timed(onShort[what]!).ms));

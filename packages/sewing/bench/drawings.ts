@@ -9,6 +9,12 @@ export interface Sketch {
 /** A family of drawings: the one with about so many patches. */
 export type Family = (patches: number) => Sketch;
 
+/** A family without its largest drawings. */
+export const upTo =
+  (most: number, family: Family): Family =>
+  (patches) =>
+    family(Math.min(patches, most));
+
 const line = (x1: number, y1: number, x2: number, y2: number): Segment => ({
   a: { x: x1, y: y1 },
   b: { x: x2, y: y2 },
@@ -114,6 +120,19 @@ export const stripedWindmill: Family = (patches) => {
     ],
   };
 };
+
+/** Mitred attic windows side by side, three patches each: at the corner of each pane three seams meet, so none can be sewn. */
+export const atticWindows: Family = (patches) =>
+  tiled(patches / 3, 3, [line(1, 0, 1, 2), line(1, 2, 3, 2), line(0, 3, 1, 2)]);
+
+/** Long triangles side by side, each too sharp at its tip; one foundation. */
+export const needles: Family = (patches) => ({
+  outline: rectangle((patches - 1) / 2, 6),
+  segments: range(patches - 1).map((i) => {
+    const [from, to] = i % 2 === 0 ? [0, 6] : [6, 0];
+    return line(i / 2, from, (i + 1) / 2, to);
+  }),
+});
 
 /** Lines drawn one after the other, each across one patch that is there: what straight seams sew, in no regular way. */
 export const stubs: Family = (patches) => {

@@ -1,43 +1,38 @@
-import { arrange, drawingFromSegments } from '@seamwright/arrangement';
-import { bench, describe } from 'vitest';
-import { planSewing } from '../src/index.ts';
+import { Growths } from '../../../scripts/bench/growth.ts';
+import { measureArranging } from './arranging.ts';
+import { measureDiagnosing } from './diagnosing.ts';
 import {
-  type Family,
+  atticWindows,
   geese,
   grid,
   logCabin,
+  needles,
   stars,
   stripedWindmill,
   strips,
   stubs,
+  upTo,
   windmills,
 } from './drawings.ts';
+import { measurePeeling } from './peeling.ts';
+import { measureSectioning } from './sectioning.ts';
 
 /**
- * How long arranging and planning take as blocks grow. Run: `pnpm bench sewing`; figures are only to be compared within
- * one run.
+ * How long it takes to take a drawing apart, to find the fewest foundations, to say what stands in the way and to arrange it, as
+ * blocks grow; beside the last, a reference library on the same drawings. Run: `npm run bench -- sewing`.
  */
-const FAMILIES: Record<string, readonly [Family, readonly number[]]> = {
-  strips: [strips, [10, 100, 1000]],
-  'log cabins': [logCabin, [10, 100, 1000]],
-  geese: [geese, [10, 100, 1000]],
-  lattices: [grid, [16, 100, 196]],
-  'rows of stars': [stars, [17, 68, 153]],
-  stubs: [stubs, [10, 40, 80]],
-  'windmills, which cannot be sewn': [windmills, [20, 100]],
-  'a striped windmill, which cannot be sewn': [stripedWindmill, [20, 100]],
-};
-
-for (const [name, [family, sizes]] of Object.entries(FAMILIES)) {
-  describe(name, () => {
-    for (const size of sizes) {
-      const { outline, segments } = family(size);
-      const drawing = drawingFromSegments(outline, segments);
-      const result = arrange(drawing);
-      if (!result.ok) throw new Error(result.problem.what);
-      const { length } = result.value.patches;
-      bench(`arrange ${length} patches`, () => void arrange(drawing), { time: 200 });
-      bench(`plan ${length} patches`, () => void planSewing(result.value), { time: 200 });
-    }
-  });
-}
+const growths = new Growths();
+measurePeeling({ strips, 'log cabins': logCabin, geese }, growths);
+measureSectioning({ grids: grid, 'Ohio stars': stars, stubs }, [10, 20, 50, 100, 200, 500, 1000, 2000, 5000]);
+measureDiagnosing(
+  {
+    windmills,
+    // Larger ones need more memory than there is: all the ways of leaving its long seams open are written down.
+    'striped windmill': upTo(25_000, stripedWindmill),
+    'attic windows': atticWindows,
+    needles,
+  },
+  growths,
+);
+measureArranging({ strips, 'log cabins': logCabin, grids: grid, windmills, stubs }, growths);
+growths.print();

@@ -1,0 +1,28 @@
+import { type Arrangement, arrange, type Drawing, drawingFromSegments } from '@seamwright/arrangement';
+import type { Family, Sketch } from './drawings.ts';
+
+/** About 10 to 100,000 patches, each size twice the one before. */
+export const DOUBLINGS = Array.from({ length: 14 }, (_, i) => Math.round(100_000 / 2 ** (13 - i)));
+
+/** A drawing that is measured. */
+export interface Measurable {
+  readonly sketch: Sketch;
+  readonly drawing: Drawing;
+  readonly arrangement: Arrangement;
+  readonly patches: number;
+}
+
+/** A family's drawings, one after the other; those that come out no larger than the one before are left out. */
+export function* ofSizes(family: Family, sizes: readonly number[] = DOUBLINGS): Generator<Measurable> {
+  let largest = 0;
+  for (const size of sizes) {
+    const sketch = family(size);
+    const drawing = drawingFromSegments(sketch.outline, sketch.segments);
+    const result = arrange(drawing);
+    if (!result.ok) throw new Error(result.problem.what);
+    const arrangement = result.value;
+    const patches = arrangement.patches.length;
+    if (patches > largest) yield { sketch, drawing, arrangement, patches };
+    largest = patches;
+  }
+}
