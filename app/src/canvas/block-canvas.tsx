@@ -8,8 +8,8 @@ import styles from './block-canvas.module.css';
 import type { CanvasPointer } from './pointer.ts';
 import { useGestures } from './use-gestures.ts';
 import { useSize } from './use-size.ts';
-import { type Corner, fitClear, pan, type Size, toScreen, type View, zoomAt } from './view.ts';
-import { ScaleContext, ViewContext } from './view-context.ts';
+import { type Corner, fitClear, pan, type Size, toScreen, turnedOver, type View, zoomAt } from './view.ts';
+import { FlipContext, ScaleContext, ViewContext } from './view-context.ts';
 
 // More than two device pixels per CSS pixel costs time at every draw and shows nothing.
 Konva.pixelRatio = Math.min(globalThis.devicePixelRatio ?? 1, 2);
@@ -23,6 +23,8 @@ interface BlockCanvasProps {
   readonly bounds: Box;
   /** Pixels round the block at "fit". */
   readonly margin?: number;
+  /** The block is seen from its printed side: left and right exchanged. */
+  readonly mirrored?: boolean;
   /** `tool`: presses go to `onPointer`. `pan` (the default): drags move the view, taps go to `onPointer`. */
   readonly drag?: 'tool' | 'pan';
   readonly onPointer?: (event: CanvasPointer) => void;
@@ -37,6 +39,9 @@ interface BlockCanvasProps {
   readonly overlay?: ReactNode;
   readonly testId?: string;
 }
+
+/** Before the canvas's size is known. */
+const UNSEEN: View = { scale: 1, x: 0, y: 0, flip: 1 };
 
 const MARGIN = 28;
 /** CSS pixels that one press of an arrow key moves the view. */
@@ -64,10 +69,12 @@ function zoomButtons(): Corner {
 
 /** A canvas that shows a block, with zoom and pan by mouse, wheel, keys and touch. */
 export function BlockCanvas(props: BlockCanvasProps) {
-  const { bounds, margin = MARGIN } = props;
+  const { bounds, margin = MARGIN, mirrored = false } = props;
   const element = useRef<HTMLDivElement>(null);
   const size = useSize(element);
-  const fitting = size === null ? null : fitClear(bounds, size, margin, zoomButtons());
+  // Views are kept as from the front, so that turning the block over and back shows the same part of it.
+  const turned = (view: View, on: Size) => (mirrored ? turnedOver(view, on) : view);
+  const fitting = size === null ? null : turned(fitClear(bounds, size, margin, zoomButtons()), size);
   const [moved, setMoved] = useState<{ view: View; size: Size } | null>(null);
 
   // Another block, another size of block: what had been looked at closely is gone.
@@ -75,8 +82,13 @@ export function BlockCanvas(props: BlockCanvasProps) {
   // biome-ignore lint/correctness/useExhaustiveDependencies: the box's numbers are what matters, not the object
   useEffect(() => setMoved(null), [minX, minY, maxX, maxY]);
 
-  const view = moved?.view ?? fitting ?? { scale: 1, x: 0, y: 0 };
-  const setView = useCallback((next: View) => size !== null && setMoved({ view: next, size }), [size]);
+  const view = (moved === null ? fitting : turned(moved.view, moved.size)) ?? UNSEEN;
+  const setView = useCallback(
+    (next: View) => {
+      if (size !== null) setMoved({ view: next.flip === 1 ? next : turnedOver(next, size), size });
+    },
+    [size],
+  );
   useGestures(element, {
     view,
     fitting: fitting ?? view,
@@ -130,15 +142,18 @@ export function BlockCanvas(props: BlockCanvasProps) {
         tabIndex={0}
         onKeyDown={keyDown}
         data-testid={props.testId}
-        // Where the block lies, for tests that point at places of it: pixels per inch, and the block's origin.
-        data-view={`${view.scale} ${view.x} ${view.y}`}
+        // Where the block lies, for tests that point at places of it: pixels per inch, the block's origin,
+        // and -1 when left and right are exchanged.
+        data-view={`${view.scale} ${view.x} ${view.y} ${view.flip}`}
       >
         {size !== null && (
           <ViewContext value={view}>
             <ScaleContext value={view.scale}>
-              <Stage width={size.width} height={size.height} listening={false} aria-hidden="true">
-                {props.children}
-              </Stage>
+              <FlipContext value={view.flip}>
+                <Stage width={size.width} height={size.height} listening={false} aria-hidden="true">
+                  {props.children}
+                </Stage>
+              </FlipContext>
             </ScaleContext>
           </ViewContext>
         )}

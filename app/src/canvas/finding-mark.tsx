@@ -7,7 +7,7 @@ import { Group, Line, Text } from 'react-konva/lib/ReactKonvaCore.js';
 import { flat } from './outline-shape.tsx';
 import { inFront, type Place } from './paint-patches.ts';
 import { FACE, useTheme } from './theme.ts';
-import { useScale } from './view-context.ts';
+import { useFlip, useScale } from './view-context.ts';
 
 interface FindingMarkProps {
   readonly finding: Finding;
@@ -42,12 +42,13 @@ function placesOf({ at, ring }: Finding): readonly Point[] {
 export const FindingMark = memo(function FindingMark({ finding, number, place = inFront }: FindingMarkProps) {
   const theme = useTheme();
   const scale = useScale();
+  const flip = useFlip();
   const error = finding.severity === 'error';
   return placesOf(finding).map((point, index) => {
     const at = place(point);
     return (
       // biome-ignore lint/suspicious/noArrayIndexKey: places have no name of their own
-      <Group key={index} x={at.x} y={at.y} scaleX={1 / scale} scaleY={1 / scale}>
+      <Group key={index} x={at.x} y={at.y} scaleX={flip / scale} scaleY={1 / scale}>
         <Line
           points={flat(error ? OCTAGON : TRIANGLE)}
           closed

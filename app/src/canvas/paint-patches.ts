@@ -2,8 +2,9 @@ import type { Arrangement, Patch } from '@seamwright/arrangement';
 import type { Point, Polygon } from '@seamwright/geometry';
 import type { Study } from '../study/study.ts';
 import type { Paint } from './painting.tsx';
-import { sectionLook, TILE_DENSITY, tile } from './section-look.ts';
+import { type SectionLook, sectionLook, TILE_DENSITY, tile } from './section-look.ts';
 import { FACE, type Theme } from './theme.ts';
+import type { Flip } from './view.ts';
 
 /** Where a point of the block is shown: itself, or its mirror image. */
 export type Place = (point: Point) => Point;
@@ -14,48 +15,81 @@ export interface Look {
   readonly theme: Theme;
   /** CSS pixels per inch. */
   readonly scale: number;
+  /** -1 where the whole canvas shows the printed side. */
+  readonly flip: Flip;
   readonly place: Place;
 }
 
-/** Adds a closed shape to the path that is being drawn. */
-export function addPolygon(context: CanvasRenderingContext2D, polygon: Polygon, place: Place): void {
+/** Adds a closed shape to a path. */
+export function addPolygon(path: CanvasPath, polygon: Polygon, place: Place): void {
   polygon.forEach((corner, i) => {
     const { x, y } = place(corner);
-    if (i === 0) context.moveTo(x, y);
-    else context.lineTo(x, y);
+    if (i === 0) path.moveTo(x, y);
+    else path.lineTo(x, y);
   });
-  context.closePath();
+  path.closePath();
+}
+
+/** Patches that are filled alike, as one path. */
+export interface Fill {
+  readonly path: Path2D;
+  readonly style: (context: CanvasRenderingContext2D) => string | CanvasPattern;
+}
+
+export const paintFills =
+  (fills: readonly Fill[]): Paint =>
+  (context) => {
+    for (const { path, style } of fills) {
+      context.fillStyle = style(context);
+      // What lies in a hole is another patch's.
+      context.fill(path, 'evenodd');
+    }
+  };
+
+/** The patches by what they have in common. */
+export function pathsBy<Key>(
+  arrangement: Arrangement | null,
+  keyOf: (patch: Patch) => Key,
+  place: Place,
+): ReadonlyMap<Key, Path2D> {
+  const paths = new Map<Key, Path2D>();
+  for (const patch of arrangement?.patches ?? []) {
+    const key = keyOf(patch);
+    const path = paths.get(key) ?? new Path2D();
+    paths.set(key, path);
+    addPolygon(path, patch.polygon, place);
+    for (const hole of patch.holes)
+      addPolygon(
+        path,
+        hole.map((vertex) => arrangement!.vertices[vertex]!.at),
+        place,
+      );
+  }
+  return paths;
 }
 
 /** Every patch in its section's tint and hatching; those that no section holds are plain. */
-export function paintFills({ arrangement, sectionOf }: Study, { theme, scale, place }: Look): Paint {
-  const bySection = new Map<number, Patch[]>();
-  for (const patch of arrangement?.patches ?? []) {
-    const section = sectionOf[patch.index] ?? -1;
-    const known = bySection.get(section);
-    if (known === undefined) bySection.set(section, [patch]);
-    else known.push(patch);
-  }
-  return (context) => {
-    for (const [section, patches] of bySection) {
-      context.beginPath();
-      for (const { polygon } of patches) addPolygon(context, polygon, place);
-      context.fillStyle = section < 0 ? theme.sheet : fillOf(context, section, theme, scale);
-      context.fill();
-    }
-  };
+export function sectionFills({ arrangement, sectionOf }: Study, look: Look): readonly Fill[] {
+  const paths = pathsBy(arrangement, ({ index }) => sectionOf[index] ?? -1, look.place);
+  return [...paths].map(([section, path]) => ({
+    path,
+    style: (context) =>
+      section < 0
+        ? look.theme.sheet
+        : hatched(context, sectionLook(section, look.theme.dark), look.theme.ink, look),
+  }));
 }
 
-/** The fill of a section, its hatching the same size on the screen at every zoom. */
-function fillOf(
+/** A tint with its hatching, which is the same size on the screen at every zoom. */
+export function hatched(
   context: CanvasRenderingContext2D,
-  section: number,
-  theme: Theme,
-  scale: number,
+  of: SectionLook,
+  ink: string,
+  { scale, flip }: Look,
 ): CanvasPattern {
-  const pattern = context.createPattern(tile(sectionLook(section, theme.dark), theme.ink), 'repeat')!;
+  const pattern = context.createPattern(tile(of, ink), 'repeat')!;
   const size = 1 / (scale * TILE_DENSITY);
-  pattern.setTransform(new DOMMatrix([size, 0, 0, size, 0, 0]));
+  pattern.setTransform(new DOMMatrix([size * flip, 0, 0, size, 0, 0]));
   return pattern;
 }
 
@@ -63,20 +97,43 @@ function fillOf(
 const SEAM_WIDTH = 1.25;
 
 /** The lines between and round the patches. */
-export function paintSeams(arrangement: Arrangement | null, { theme, scale, place }: Look): Paint {
+export function seamsOf(arrangement: Arrangement | null, place: Place): Path2D {
+  const path = new Path2D();
+  for (const { from, to } of arrangement?.edges ?? []) {
+    const a = place(arrangement!.vertices[from]!.at);
+    const b = place(arrangement!.vertices[to]!.at);
+    path.moveTo(a.x, a.y);
+    path.lineTo(b.x, b.y);
+  }
+  return path;
+}
+
+export function paintSeams(arrangement: Arrangement | null, look: Look, cased = false): Paint {
+  const seams = seamsOf(arrangement, look.place);
   return (context) => {
-    context.beginPath();
-    for (const { from, to } of arrangement?.edges ?? []) {
-      const a = place(arrangement!.vertices[from]!.at);
-      const b = place(arrangement!.vertices[to]!.at);
-      context.moveTo(a.x, a.y);
-      context.lineTo(b.x, b.y);
-    }
-    context.strokeStyle = theme.ink;
-    context.lineWidth = SEAM_WIDTH / scale;
-    context.lineCap = 'round';
-    context.stroke();
+    if (cased) strokeCasing(context, seams, look);
+    strokeSeams(context, seams, look);
   };
+}
+
+export function strokeSeams(context: CanvasRenderingContext2D, seams: Path2D, { theme, scale }: Look): void {
+  context.strokeStyle = theme.ink;
+  context.lineWidth = SEAM_WIDTH / scale;
+  context.lineCap = 'round';
+  context.stroke(seams);
+}
+
+/** CSS pixels on either side of a seam. */
+const CASING = 1;
+
+/** Strips of the paper's colour along seams, so that they are seen on fabrics that are as dark as they are. */
+export function strokeCasing(context: CanvasRenderingContext2D, seams: Path2D, { theme, scale }: Look): void {
+  context.strokeStyle = theme.sheet;
+  context.lineWidth = (SEAM_WIDTH + 2 * CASING) / scale;
+  context.lineCap = 'round';
+  context.globalAlpha = 0.7;
+  context.stroke(seams);
+  context.globalAlpha = 1;
 }
 
 /** CSS pixels: names are no larger than this, and left out below this. */
@@ -86,7 +143,7 @@ const SMALLEST = 8;
 const CAPITAL = 0.66;
 
 /** Every patch's name (A1) at its heart, as large as fits, upright in every view. */
-export function paintNames({ arrangement, names }: Study, { theme, scale, place }: Look): Paint {
+export function paintNames({ arrangement, names }: Study, { theme, scale, flip, place }: Look): Paint {
   return (context) => {
     context.fillStyle = theme.ink;
     context.textAlign = 'center';
@@ -101,7 +158,7 @@ export function paintNames({ arrangement, names }: Study, { theme, scale, place 
       // Written at screen size: canvases round the metrics of type that is a fraction of a unit.
       context.save();
       context.translate(at.x, at.y);
-      context.scale(1 / scale, 1 / scale);
+      context.scale(flip / scale, 1 / scale);
       context.font = `600 ${size}px ${FACE}`;
       context.fillText(name, 0, (CAPITAL / 2) * size);
       context.restore();

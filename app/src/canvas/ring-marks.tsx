@@ -112,11 +112,11 @@ function badgePlace(seam: Segment, ring: readonly Segment[]): Point {
 
 /** The seam's number in a ring. */
 function badge(context: CanvasRenderingContext2D, point: Point, words: string, look: Look): void {
-  const { theme, scale, place } = look;
+  const { theme, scale, flip, place } = look;
   const at = place(point);
   context.save();
   context.translate(at.x, at.y);
-  context.scale(1 / scale, 1 / scale);
+  context.scale(flip / scale, 1 / scale);
   context.beginPath();
   context.arc(0, 0, BADGE, 0, 2 * Math.PI);
   context.fillStyle = theme.sheet;

@@ -10,6 +10,7 @@ import {
   paintFills,
   paintNames,
   paintSeams,
+  sectionFills,
 } from './paint-patches.ts';
 import { Painting } from './painting.tsx';
 import { PointedMarks } from './pointed-marks.tsx';
@@ -31,7 +32,7 @@ export function StudiedPatches({ study, place = inFront, children }: StudiedPatc
   const look = useLook(place);
   const { arrangement, sectionOf, names } = study;
   // biome-ignore lint/correctness/useExhaustiveDependencies: what the fills show of the study
-  const fills = useMemo(() => paintFills(study, look), [arrangement, sectionOf, look]);
+  const fills = useMemo(() => paintFills(sectionFills(study, look)), [arrangement, sectionOf, look]);
   const seams = useMemo(() => paintSeams(arrangement, look), [arrangement, look]);
   // biome-ignore lint/correctness/useExhaustiveDependencies: what the names show of the study
   const written = useMemo(() => paintNames(study, look), [arrangement, names, look]);

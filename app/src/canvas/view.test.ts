@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { fit, fitClear, pan, toBlock, toScreen, zoomAt } from './view.ts';
+import { fit, fitClear, pan, toBlock, toScreen, turnedOver, zoomAt } from './view.ts';
 
 const BOX = { minX: 0, minY: 0, maxX: 8, maxY: 10 };
 const SIZE = { width: 640, height: 480 };
@@ -54,4 +54,19 @@ test('a block that would lie under the corner’s buttons is fitted above them',
   expect(toScreen(view, { x: 8, y: 10 }).y).toBeLessThanOrEqual(360);
   const wide = { width: 900, height: 480 };
   expect(fitClear(BOX, wide, 20, corner)).toEqual(fit(BOX, wide, 20));
+});
+
+test('turned over, the block is its mirror image about the middle of the canvas, and back again the same', () => {
+  fc.assert(
+    fc.property(place, place, (at, screen) => {
+      const over = turnedOver(FIT, SIZE);
+      expect(toScreen(over, at).x).toBeCloseTo(SIZE.width - toScreen(FIT, at).x, 6);
+      expect(toScreen(over, at).y).toBeCloseTo(toScreen(FIT, at).y, 6);
+      const back = toScreen(over, toBlock(over, screen as never));
+      expect(back.x).toBeCloseTo(screen.x, 6);
+      expect(back.y).toBeCloseTo(screen.y, 6);
+      expect(turnedOver(over, SIZE)).toEqual(FIT);
+    }),
+    { seed: 3 },
+  );
 });

@@ -1,13 +1,17 @@
 import type { Box, Point } from '@seamwright/geometry';
 
-/** Where the block lies on the canvas: screen = block × scale + (x, y). */
+/** Where the block lies on the canvas: screen = (block x × flip, block y) × scale + (x, y). */
 export interface View {
   /** CSS pixels per inch. */
   readonly scale: number;
   /** CSS pixels. */
   readonly x: number;
   readonly y: number;
+  /** 1: seen from the front. -1: from the printed side, left and right exchanged. */
+  readonly flip: Flip;
 }
+
+export type Flip = 1 | -1;
 
 export interface Size {
   readonly width: number;
@@ -28,6 +32,7 @@ export function fit(box: Box, size: Size, margin: number): View {
     scale,
     x: size.width / 2 - ((box.minX + box.maxX) / 2) * scale,
     y: size.height / 2 - ((box.minY + box.maxY) / 2) * scale,
+    flip: 1,
   };
 }
 
@@ -53,21 +58,28 @@ export function zoomAt(view: View, at: Point<'screen'>, factor: number, fitting:
   const most = fitting.scale * CLOSEST_IN;
   const scale = Math.min(Math.max(view.scale * factor, least), most);
   const ratio = scale / view.scale;
-  return { scale, x: at.x - (at.x - view.x) * ratio, y: at.y - (at.y - view.y) * ratio };
+  return { ...view, scale, x: at.x - (at.x - view.x) * ratio, y: at.y - (at.y - view.y) * ratio };
 }
 
+/** The same part of the block seen from its other side: left and right exchanged about the canvas's middle. */
+export const turnedOver = (view: View, { width }: Size): View => ({
+  ...view,
+  x: width - view.x,
+  flip: view.flip === 1 ? -1 : 1,
+});
+
 export const pan = (view: View, dx: number, dy: number): View => ({
-  scale: view.scale,
+  ...view,
   x: view.x + dx,
   y: view.y + dy,
 });
 
 export const toScreen = (view: View, at: Point): Point<'screen'> => ({
-  x: at.x * view.scale + view.x,
+  x: at.x * view.flip * view.scale + view.x,
   y: at.y * view.scale + view.y,
 });
 
 export const toBlock = (view: View, at: Point<'screen'>): Point => ({
-  x: (at.x - view.x) / view.scale,
+  x: ((at.x - view.x) / view.scale) * view.flip,
   y: (at.y - view.y) / view.scale,
 });

@@ -2,7 +2,7 @@ import { useEffect, useRef } from 'react';
 import { BlockCanvas } from '../../canvas/block-canvas.tsx';
 import { BlockLayer } from '../../canvas/block-layer.tsx';
 import { OutlineLine, Sheet } from '../../canvas/outline-shape.tsx';
-import { FindingMarks, StudiedPatches } from '../../canvas/study-layers.tsx';
+import { FindingMarks } from '../../canvas/study-layers.tsx';
 import { useSize } from '../../canvas/use-size.ts';
 import { FindingList } from '../../shell/finding-list.tsx';
 import { currentBlock, currentDrawing, NOTHING, useWork } from '../../store/work.ts';
@@ -25,6 +25,12 @@ import { SizePanel } from './panel/size-panel.tsx';
 import { ToolChoice } from './tool-choice.tsx';
 import { TOOLS } from './tools.ts';
 import { grown, useFraming } from './use-framing.ts';
+import { boxOfCopies } from './views/copies.ts';
+import { CopiesAround } from './views/copies-around.tsx';
+import { useDraftView } from './views/draft-view.ts';
+import { mirroredKey } from './views/mirrored-key.ts';
+import { ViewChoice } from './views/view-choice.tsx';
+import { ViewedPatches } from './views/viewed-patches.tsx';
 
 const KEYS = 'draft-keys';
 
@@ -60,6 +66,8 @@ function DraftCanvas() {
   const frame = useRef<HTMLDivElement>(null);
   const size = useSize(frame);
   const bounds = useFraming();
+  const { kind, copies } = useDraftView();
+  const mirrored = kind === 'printed';
   const drawing = useWork(currentDrawing);
   const grid = useWork((work) => currentBlock(work).grid);
   const study = useWork((work) => work.study);
@@ -72,24 +80,27 @@ function DraftCanvas() {
       <BlockCanvas
         label="Drawing of the block"
         describedBy={KEYS}
-        bounds={bounds}
+        bounds={boxOfCopies(bounds, copies)}
+        mirrored={mirrored}
         margin={64}
         drag="tool"
         cursor={tool === 'adjust' ? 'default' : 'crosshair'}
         inSight={crosshair}
         onPointer={drawByPointer}
-        onKey={drawByKey}
+        onKey={(event) => drawByKey(mirrored ? mirroredKey(event) : event)}
         testId="draft-canvas"
         overlay={
           <>
             <ToolChoice />
+            <ViewChoice />
             <NextWords />
           </>
         }
       >
         <BlockLayer>
+          <CopiesAround drawing={drawing} study={study} />
           <Sheet drawing={drawing} />
-          {study === null ? lines : <StudiedPatches study={study}>{lines}</StudiedPatches>}
+          {study === null ? lines : <ViewedPatches study={study}>{lines}</ViewedPatches>}
         </BlockLayer>
         <BlockLayer>
           <OutlineLine drawing={drawing} />

@@ -3,6 +3,7 @@ import 'konva/lib/shapes/Rect.js';
 import { Text as KonvaText } from 'konva/lib/shapes/Text.js';
 import { Group, Rect, Text } from 'react-konva/lib/ReactKonvaCore.js';
 import { FACE, useTheme } from '../../../canvas/theme.ts';
+import { toScreen } from '../../../canvas/view.ts';
 import { useView } from '../../../canvas/view-context.ts';
 
 interface BesidePointerProps {
@@ -35,12 +36,11 @@ export function BesidePointer({ at, words, above, width }: BesidePointerProps) {
   const view = useView();
   const wide = Math.max(...words.map(widthOf)) + 2 * PADDING;
   const high = words.length * LINE + PADDING;
-  const x = at.x * view.scale + view.x;
-  const y = at.y * view.scale + view.y;
+  const { x, y } = toScreen(view, at);
   const left = x + 18 + wide > width ? -wide - 18 : 18;
   const top = above ? -high - 46 : y - high - 12 < TOOLS_END ? 16 : -high - 12;
   return (
-    <Group x={at.x} y={at.y} scaleX={1 / view.scale} scaleY={1 / view.scale}>
+    <Group x={at.x} y={at.y} scaleX={view.flip / view.scale} scaleY={1 / view.scale}>
       <Rect
         x={left}
         y={top}

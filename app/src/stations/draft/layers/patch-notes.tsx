@@ -5,9 +5,10 @@ import { memo } from 'react';
 import { Line, Text } from 'react-konva/lib/ReactKonvaCore.js';
 import { flat } from '../../../canvas/outline-shape.tsx';
 import { FACE, useTheme } from '../../../canvas/theme.ts';
-import { useScale } from '../../../canvas/view-context.ts';
+import { useFlip, useScale } from '../../../canvas/view-context.ts';
 import { currentBlock, useWork } from '../../../store/work.ts';
 import type { Study } from '../../../study/study.ts';
+import { useDraftView } from '../views/draft-view.ts';
 
 /** What the maker gave the patches, and a ring round the one in hand; the names below stay readable. */
 export function PatchNotes({ study }: { readonly study: Study }) {
@@ -63,19 +64,22 @@ const LETTER = 0.52;
 function Note({ patch, note }: { readonly patch: Patch; readonly note: string }) {
   const theme = useTheme();
   const scale = useScale();
+  const flip = useFlip();
+  // On fabrics words could not be read, and of lines only they are none.
+  const written = useDraftView(({ kind }) => kind === 'front' || kind === 'printed');
   // Below the heart the circle that the patch holds is narrower than its diameter.
   const room = 1.7 * patch.depth * scale;
   const least = Math.min(note.length, 6) * SIZE * LETTER;
   // The full words are in the panel; on a small patch a scrap of them would only be in the way.
-  if (room < least || patch.depth * scale < BELOW + SIZE) return null;
+  if (!written || room < least || patch.depth * scale < BELOW + SIZE) return null;
   return (
     <Text
       text={note}
-      x={patch.heart.x - room / 2 / scale}
+      x={patch.heart.x - (flip * room) / 2 / scale}
       y={patch.heart.y + BELOW / scale}
       width={room}
       height={SIZE * 1.2}
-      scaleX={1 / scale}
+      scaleX={flip / scale}
       scaleY={1 / scale}
       align="center"
       wrap="none"

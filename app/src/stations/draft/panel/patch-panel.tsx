@@ -2,6 +2,7 @@ import { changeBlock, endStep } from '../../../store/changes.ts';
 import { currentBlock, useWork } from '../../../store/work.ts';
 import { Field } from '../../../ui/field.tsx';
 import { lengthWords } from '../measures.ts';
+import { FabricChoice } from '../views/fabric-choice.tsx';
 import styles from './panel.module.css';
 
 /** The patch in hand: what it is called, its size, and the maker's own words about it. */
@@ -32,6 +33,7 @@ export function PatchPanel({ id }: { readonly id: string }) {
       <p className={styles.hint}>
         {patch.polygon.length} corners, {lengthWords(wide, unit)} wide and {lengthWords(high, unit)} high.
       </p>
+      <FabricChoice />
       <Field label="Note" hint="Your own words, e.g. sail. They stay with the patch while lines move.">
         {(control) => (
           <input

@@ -1,0 +1,89 @@
+import type { PatchRecord } from '@seamwright/arrangement';
+import { type Fabric, type Pattern, PLAIN_FABRICS } from '@seamwright/pattern';
+import { changeBlock, changePattern, tellWithUndo } from './changes.ts';
+import { announce } from './notices.ts';
+import { currentBlock, pattern, useWork, type Work } from './work.ts';
+
+const NONE: readonly Fabric[] = [];
+
+export const fabricsOf = (work: Work): readonly Fabric[] => pattern(work).fabrics ?? NONE;
+
+/** Cuts patches of the open block from a fabric; null: from none that is chosen. */
+export function paintPatches(patches: readonly string[], fabric: Fabric | null): void {
+  const label = fabric === null ? 'Take the fabric off' : `Cut from ${fabric.name}`;
+  changeBlock(label, currentBlock(useWork.getState()).id, (block) => {
+    const painted = block.patches.map((record) =>
+      patches.includes(record.id) && record.fabric !== fabric?.id ? cutFrom(record, fabric) : record,
+    );
+    return painted.every((record, i) => record === block.patches[i]) ? block : { ...block, patches: painted };
+  });
+  announce(label);
+}
+
+function cutFrom({ fabric: _, ...record }: PatchRecord, fabric: Fabric | null): PatchRecord {
+  return fabric === null ? record : { ...record, fabric: fabric.id };
+}
+
+export function addFabric(name: string, colour: string): void {
+  const fabric = { id: `f-${crypto.randomUUID()}`, name, colour };
+  changePattern(`Add fabric ${name}`, (before) => withFabrics(before, [...(before.fabrics ?? NONE), fabric]));
+  announce(`${name} is a fabric of the pattern`);
+}
+
+/** The fabrics that a new pattern begins with, for one that has none. */
+export function addPlainFabrics(): void {
+  changePattern('Add plain fabrics', (before) => withFabrics(before, PLAIN_FABRICS));
+  announce(`${PLAIN_FABRICS.length} fabrics added`);
+}
+
+export function renameFabric(id: string, name: string): void {
+  changeFabric('Rename a fabric', id, (fabric) => (fabric.name === name ? fabric : { ...fabric, name }));
+}
+
+/** Colours that are chosen one after the other in one go are one step. */
+export function recolourFabric(id: string, colour: string): void {
+  changeFabric(
+    'Change the colour of a fabric',
+    id,
+    (fabric) => (fabric.colour === colour ? fabric : { ...fabric, colour }),
+    `colour ${id}`,
+  );
+}
+
+/** Takes a fabric out of the pattern, and off the patches of all blocks. */
+export function removeFabric({ id, name }: Fabric): void {
+  changePattern(`Remove fabric ${name}`, (before) => ({
+    ...withFabrics(
+      before,
+      (before.fabrics ?? NONE).filter((fabric) => fabric.id !== id),
+    ),
+    blocks: before.blocks.map((block) =>
+      block.patches.some(({ fabric }) => fabric === id)
+        ? {
+            ...block,
+            patches: block.patches.map((record) => (record.fabric === id ? cutFrom(record, null) : record)),
+          }
+        : block,
+    ),
+  }));
+  tellWithUndo(`Removed the fabric “${name}”. Patches that were cut from it have none now.`);
+}
+
+function changeFabric(
+  label: string,
+  id: string,
+  edit: (fabric: Fabric) => Fabric,
+  group: string | null = null,
+): void {
+  changePattern(
+    label,
+    (before) => {
+      const fabrics = before.fabrics ?? NONE;
+      const edited = fabrics.map((fabric) => (fabric.id === id ? edit(fabric) : fabric));
+      return edited.every((fabric, i) => fabric === fabrics[i]) ? before : withFabrics(before, edited);
+    },
+    group,
+  );
+}
+
+const withFabrics = (before: Pattern, fabrics: readonly Fabric[]): Pattern => ({ ...before, fabrics });
