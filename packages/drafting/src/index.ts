@@ -9,7 +9,7 @@ export * from './placement.ts';
 export type { RunTo } from './reach.ts';
 export * from './shelf/index.ts';
 export { type Size, sizeOf } from './size.ts';
-export { type Grid, gridInParts } from './snapping/grid.ts';
+export { type Grid, gridInParts, nearestOnGrid } from './snapping/grid.ts';
 export type { GuideKind } from './snapping/guides.ts';
 export type { CatchPlace } from './snapping/places.ts';
 export * from './snapping/snap.ts';

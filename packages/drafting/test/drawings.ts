@@ -1,5 +1,6 @@
 import { arrange, type Drawing } from '@seamwright/arrangement';
 import {
+  lerp,
   midpoint,
   ok,
   type Point,
@@ -24,6 +25,7 @@ import {
   drawingFromOutline,
   drawnLines,
   equilateralTriangle,
+  eraseAlong,
   extendSplit,
   followersOf,
   joinSplits,
@@ -32,6 +34,7 @@ import {
   movePoint,
   type Parts,
   parallelCopy,
+  putLineEnd,
   rectangle,
   regularHexagon,
   replaceOutline,
@@ -90,6 +93,8 @@ export type EditScript =
       readonly inside: boolean;
     }
   | { readonly kind: 'trim' | 'cut' | 'extend' | 'join'; readonly index: number; readonly at: Point }
+  | { readonly kind: 'put end'; readonly index: number; readonly at: Point }
+  | { readonly kind: 'erase'; readonly index: number; readonly shares: readonly [number, number] }
   | {
       readonly kind: 'transform' | 'copy' | 'delete parts';
       readonly indices: readonly number[];
@@ -157,10 +162,19 @@ const furtherEdits: fc.Arbitrary<EditScript> = fc.oneof(
     count: fc.integer({ min: 1, max: 4 }),
     inside: fc.boolean(),
   }),
+  {
+    weight: 2,
+    arbitrary: fc.record({
+      kind: fc.constantFrom('trim' as const, 'cut' as const, 'extend' as const, 'join' as const),
+      index,
+      at: anywhere,
+    }),
+  },
+  fc.record({ kind: fc.constant('put end' as const), index, at: anywhere }),
   fc.record({
-    kind: fc.constantFrom('trim' as const, 'cut' as const, 'extend' as const, 'join' as const),
+    kind: fc.constant('erase' as const),
     index,
-    at: anywhere,
+    shares: fc.constantFrom([0, 1] as const, [0, 0.5] as const, [0.25, 0.5] as const, [0.6, 1] as const),
   }),
   fc.record({
     kind: fc.constantFrom('transform' as const, 'copy' as const, 'delete parts' as const),
@@ -237,7 +251,13 @@ export function carryOut(drawing: Drawing, edit: EditScript): Result<Drawing> {
       return addSplit(drawing, from!, to!, 'run');
     }
     case 'through':
-      return splitThrough(drawing, placedBy(drawing, edit.at), edit.angle, edit.length > 4 ? 'edge' : 'line');
+      return splitThrough(
+        drawing,
+        placedBy(drawing, edit.at),
+        edit.angle,
+        edit.length > 4 ? 'edge' : 'line',
+        edit.length % 2 > 1 ? 'ahead' : 'both',
+      );
     case 'measure':
       return splitByMeasure(drawing, placedBy(drawing, edit.at), edit.length, edit.angle, 'run');
     case 'square to':
@@ -282,6 +302,13 @@ export function carryOut(drawing: Drawing, edit: EditScript): Result<Drawing> {
       if (cut.ok)
         return joinSplits(cut.value, one, cut.value.splits.find(({ id }) => isNew(drawing, id))!.id);
       return joinSplits(drawing, one, splitBy(drawing, edit.index + 1));
+    }
+    case 'put end':
+      return putLineEnd(drawing, lineBy(drawing, edit.index), edit.at.x > 4 ? 'from' : 'to', edit.at);
+    case 'erase': {
+      const line = drawnLines(drawing).get(lineBy(drawing, edit.index))!;
+      const [a, b] = edit.shares.map((share) => lerp(line.from, line.to, share));
+      return eraseAlong(drawing, [{ a: a!, b: b! }]);
     }
     case 'transform':
       return transformParts(drawing, partsBy(drawing, edit.indices), edit.how);

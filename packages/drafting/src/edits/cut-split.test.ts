@@ -6,7 +6,7 @@ import { lineBetween, pointAt, splitsOf, withLines } from '../../test/exact.ts';
 import { expectSound } from '../../test/sound.ts';
 import { square } from '../outlines.ts';
 import { cutSplit, extendSplit, trimSplit } from './cut-split.ts';
-import { joinSplits } from './join-splits.ts';
+import { joinableWith, joinSplits } from './join-splits.ts';
 
 const block = must(square(8));
 /** One level line crossed at 2 and 6; a short line ends on it at 4. */
@@ -130,6 +130,18 @@ describe('joining', () => {
       [4, 4, 4, 8],
     ]);
     expectSound(drawing);
+  });
+
+  it('is offered for the lines with which it goes', () => {
+    const [one, other, down] = [
+      lineBetween(two, 0, 4, 4, 4),
+      lineBetween(two, 4, 4, 8, 4),
+      lineBetween(two, 4, 4, 4, 8),
+    ];
+    expect(joinableWith(two, one)).toEqual([other]);
+    expect(joinableWith(two, other)).toEqual([one]);
+    expect(joinableWith(two, down)).toEqual([]);
+    expect(joinableWith(two, 'edge:p1')).toEqual([]);
   });
 
   it('refuses lines that are bent, apart or the same', () => {

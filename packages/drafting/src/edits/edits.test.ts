@@ -50,7 +50,7 @@ describe('any sequence of edits', () => {
     );
     for (const kind of [
       ...['run', 'through', 'measure', 'square to', 'parallel', 'move line', 'bands', 'fan'],
-      ...['trim', 'cut', 'extend', 'join', 'transform', 'copy', 'delete parts'],
+      ...['trim', 'cut', 'extend', 'join', 'put end', 'erase', 'transform', 'copy', 'delete parts'],
     ])
       expect(done.get(kind), kind).toBeGreaterThan(10);
   });

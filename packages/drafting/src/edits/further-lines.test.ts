@@ -57,6 +57,14 @@ describe('a split through a place at an angle', () => {
     expect(splitsOf(must(splitThrough(tee, { at: { x: 5, y: 2 } }, 0, 'edge')))).toContainEqual([0, 2, 8, 2]);
   });
 
+  it('or only ahead, from the place itself', () => {
+    const ahead = (angle: number) => splitThrough(tee, { at: { x: 5, y: 2 } }, angle, 'line', 'ahead');
+    expect(splitsOf(must(ahead(0)))).toContainEqual([5, 2, 8, 2]);
+    expect(splitsOf(must(ahead(180)))).toContainEqual([3, 2, 5, 2]);
+    const away = splitThrough(tee, { at: { x: 0, y: 2 } }, 180, 'line', 'ahead');
+    expect(away).toMatchObject({ ok: false });
+  });
+
   it('begins at a place of the edge, and takes a point that is there on itself', () => {
     const place = { at: { x: 0, y: 6 }, on: ['edge:p4'] };
     expect(splitsOf(must(splitThrough(tee, place, 0)))).toContainEqual([0, 6, 3, 6]);

@@ -9,8 +9,9 @@ import {
 import { centreOf } from '../centre.ts';
 import { addLines } from '../edits/add-lines.ts';
 import { eraseAlong } from '../edits/erase-along.ts';
-import { measuredEnd, measureLine } from '../edits/measure-line.ts';
+import { lineOf } from '../edits/line-of.ts';
 import { deleteParts } from '../edits/parts.ts';
+import { putLineEnd } from '../edits/put-line-end.ts';
 import { holdersAt } from '../facts-by-place.ts';
 import { drawnLines } from '../lines.ts';
 import { placedAt } from '../place-at.ts';
@@ -61,32 +62,31 @@ const imagesOfAll = (segments: readonly Segment[], transforms: readonly Transfor
   segments.flatMap((segment) => transforms.map((transform) => transformSegment(transform, segment)));
 
 /**
- * Gives a line, and its images, a length and an angle; see {@link measureLine}.
+ * Puts an end of a line in a place, and the ends of its images in the images of the place; see {@link putLineEnd}.
  *
- * Refused: what {@link measureLine}, {@link movePointsSymmetric} and `transformsOf` refuse.
+ * Refused: what {@link putLineEnd}, {@link movePointsSymmetric} and `transformsOf` refuse.
  */
-export function measureLineSymmetric(
+export function putLineEndSymmetric(
   drawing: Drawing,
   line: LineId,
   end: 'from' | 'to',
-  length: number,
-  angle: number,
+  at: Point,
   symmetry: Symmetry,
 ): Result<Drawing> {
   const transforms = transformsOf(symmetry, centreOf(drawing));
   if (!transforms.ok) return transforms;
-  if (transforms.value.length === 1) return measureLine(drawing, line, end, length, angle);
-  const measured = measuredEnd(drawing, line, end, length, angle);
-  if (!measured.ok) return measured;
-  const { moving, staying, at } = measured.value;
-  const isSplit = drawing.splits.some(({ id }) => id === line);
-  if (!isSplit || !drawing.outline.includes(moving)) {
-    const target = { at, on: holdersAt(drawing, at, moving) };
-    return movePointsSymmetric(drawing, new Map([[moving, target]]), symmetry);
+  const found = lineOf(drawing, line);
+  if (!found.ok) return found;
+  if (transforms.value.length === 1) return putLineEnd(drawing, line, end, at);
+  const { kind, from, to } = found.value;
+  const [moving, staying] = end === 'to' ? [to, from] : [from, to];
+  if (kind === 'edge' || !drawing.outline.includes(moving.id)) {
+    const target = { at, on: holdersAt(drawing, at, moving.id) };
+    return movePointsSymmetric(drawing, new Map([[moving.id, target]]), symmetry);
   }
   // Lines that leave corners: drawn anew, as the corners stay.
-  const { x, y } = drawing.points[staying]!;
   const rest = deleteParts(drawing, withImages(drawing, { points: [], lines: [line] }, symmetry));
   if (!rest.ok) return rest;
+  const { x, y } = staying;
   return addSymmetric(rest.value, placedAt(rest.value, { x, y }), placedAt(rest.value, at), symmetry);
 }

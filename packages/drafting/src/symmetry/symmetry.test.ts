@@ -1,12 +1,19 @@
 import { arrange, type Drawing } from '@seamwright/arrangement';
-import { determinant, type Point, type Transform, transformPoint } from '@seamwright/geometry';
+import {
+  determinant,
+  fail,
+  midpoint,
+  type Point,
+  type Transform,
+  transformPoint,
+} from '@seamwright/geometry';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { anywhere, must } from '../../test/drawings.ts';
 import { lineBetween, pointAt, splitsOf, withLines } from '../../test/exact.ts';
 import { expectSound, frozen } from '../../test/sound.ts';
 import { centreOf } from '../centre.ts';
-import { deleteParts } from '../edits/index.ts';
+import { deleteParts, parallelCopy, splitThrough } from '../edits/index.ts';
 import { followersOf } from '../facts.ts';
 import { drawnLines } from '../lines.ts';
 import { equilateralTriangle, rectangle, regularHexagon, regularOctagon, square } from '../outlines.ts';
@@ -20,6 +27,7 @@ import {
   transformPartsSymmetric,
   withImages,
 } from './move-symmetric.ts';
+import { addRepeated, eraseSymmetric, putLineEndSymmetric } from './repeat.ts';
 import { imagesOf, NO_SYMMETRY, type Symmetry, transformsOf } from './symmetry.ts';
 
 const block = must(square(8));
@@ -101,7 +109,10 @@ const CASES: readonly (readonly [string, Drawing, readonly Symmetry[]])[] = [
 
 const steps = fc.array(
   fc.record({
-    kind: fc.constantFrom('line', 'line', 'run', 'point', 'move line', 'nudge', 'delete'),
+    kind: fc.constantFrom(
+      ...['line', 'line', 'run', 'point', 'move line', 'nudge', 'delete'],
+      ...['parallel', 'through', 'erase', 'put end'],
+    ),
     from: anywhere,
     to: anywhere,
     radius: fc.constantFrom(1 / 64, 0.3),
@@ -128,7 +139,7 @@ describe.each(CASES)('in a %s', (_, outline, symmetries) => {
       }),
       { seed: 161, numRuns: 40 },
     );
-    for (const kind of ['line', 'run', 'point', 'nudge', 'delete'])
+    for (const kind of ['line', 'run', 'point', 'nudge', 'delete', 'parallel', 'through', 'erase', 'put end'])
       expect(done.get(kind), kind).toBeGreaterThan(3);
   });
 });
@@ -166,6 +177,18 @@ function play(
       const by = { a: 1, b: 0, c: 0, d: 1, e: 0.25, f: 1 / 32 };
       return transformPartsSymmetric(drawing, parts, by, symmetry);
     }
+    case 'parallel':
+      return addRepeated(drawing, (before) => parallelCopy(before, split, (to.x - 4) / 2), symmetry);
+    case 'through':
+      return addRepeated(drawing, (before) => splitThrough(before, { at: from }, index * 15), symmetry);
+    case 'erase': {
+      const line = drawnLines(drawing).get(split);
+      if (line === undefined) return fail('There is no line yet', '', 'Draw one');
+      const half = index % 3 === 0 ? line.to : midpoint(line.from, line.to);
+      return eraseSymmetric(drawing, [{ a: line.from, b: half }], symmetry);
+    }
+    case 'put end':
+      return putLineEndSymmetric(drawing, split, index % 2 === 0 ? 'from' : 'to', to, symmetry);
     default:
       return deleteParts(drawing, withImages(drawing, { points: [], lines: [split] }, symmetry));
   }

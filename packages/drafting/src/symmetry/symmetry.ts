@@ -26,16 +26,21 @@ export const NO_SYMMETRY: Symmetry = { turns: 1, mirrors: [] };
 /** The most turns that turns and axes together may come to; more would be axes that were mistyped. */
 const MOST_TURNS = 24;
 
+/** All turns and axes of a symmetry. */
+export interface TurnsAndAxes {
+  /** How often in a full turn. */
+  readonly turns: number;
+  /** The angles of all mirror axes, degrees, those that follow from the chosen ones included. */
+  readonly axes: readonly number[];
+}
+
 /**
- * All transforms under which a drawing of this symmetry is the same, the one that leaves everything where it is first.
- *
  * Two axes at an angle φ turn by 2φ together, so the turns are the multiples of the greatest common measure of all such
  * angles and of the chosen turn; with n of them, axes follow one another at 180° / n.
  *
  * Refused: axes and turns that come to more than 24 turns, or that are no numbers.
  */
-export function transformsOf(symmetry: Symmetry, centre: Point): Result<readonly Transform[]> {
-  const { turns, mirrors } = symmetry;
+export function turnsAndAxes({ turns, mirrors }: Symmetry): Result<TurnsAndAxes> {
   if (!mirrors.every(Number.isFinite)) return fail('An axis has no angle', '', 'Give degrees, such as 45');
   const [axis, ...others] = mirrors;
   const measures = others.map((other) => 2 * Math.abs(other - axis!));
@@ -43,10 +48,22 @@ export function transformsOf(symmetry: Symmetry, centre: Point): Result<readonly
   const count = Math.round(360 / measure);
   if (count > MOST_TURNS)
     return fail('These axes and turns would repeat every line too often', '', 'Choose fewer axes');
-  const steps = Array.from({ length: count }, (_, k) => k);
+  const axes = axis === undefined ? [] : Array.from({ length: count }, (_, k) => axis + (180 * k) / count);
+  return ok({ turns: count, axes });
+}
+
+/**
+ * All transforms under which a drawing of this symmetry is the same, the one that leaves everything where it is first.
+ *
+ * Refused: what {@link turnsAndAxes} refuses.
+ */
+export function transformsOf(symmetry: Symmetry, centre: Point): Result<readonly Transform[]> {
+  const found = turnsAndAxes(symmetry);
+  if (!found.ok) return found;
+  const { turns, axes } = found.value;
   return ok([
-    ...steps.map((k) => rotation((360 * k) / count, centre)),
-    ...(axis === undefined ? [] : steps.map((k) => mirrorAcross(axis + (180 * k) / count, centre))),
+    ...Array.from({ length: turns }, (_, k) => rotation((360 * k) / turns, centre)),
+    ...axes.map((axis) => mirrorAcross(axis, centre)),
   ]);
 }
 
