@@ -1,5 +1,5 @@
 import { goTo, open, stop, verdict } from './support/app.ts';
-import { Crosshair, drag, onPage, press, tabToDrawing, takeUp, viewOf } from './support/draw.ts';
+import { Crosshair, drag, holdEnds, onPage, press, tabToDrawing, takeUp, viewOf } from './support/draw.ts';
 import { HOUSE, HOUSE_LINES, measureHouse } from './support/house.ts';
 import { expect, test } from './support/test.ts';
 
@@ -63,6 +63,7 @@ test('the same house by keyboard alone', async ({ page }) => {
 
 test('an end that stops short is found, and its repair is applied and undone', async ({ page }) => {
   await open(page);
+  await holdEnds(page);
   await drag(page, [0, 2], [4, 2]);
   await expect(verdict(page)).toContainText('1 error');
   await page.getByRole('button', { name: /^Verdict: / }).click();
@@ -124,6 +125,7 @@ test('the wheel zooms about the pointer, and the keys zoom, move and fit', async
 
 test('a block that cannot be sewn has no sheets, and Paper says why and leads back', async ({ page }) => {
   await open(page);
+  await holdEnds(page);
   // Four lines that chase each other round the middle: each ends on the next.
   for (const [from, to] of [
     [

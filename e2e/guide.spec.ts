@@ -1,5 +1,5 @@
 import { goTo, open, openBlock, stop, verdict } from './support/app.ts';
-import { drag, onPage, press, takeUp } from './support/draw.ts';
+import { drag, holdEnds, onPage, press, takeUp } from './support/draw.ts';
 import { HOUSE, HOUSE_LINES } from './support/house.ts';
 import { guidePicture } from './support/picture.ts';
 import { expect, test } from './support/test.ts';
@@ -25,6 +25,7 @@ test('the guide: drawing a block', async ({ page }) => {
 
 test('the guide: a finding and its repair', async ({ page }) => {
   await open(page);
+  await holdEnds(page);
   await drag(page, [0, 2], [4, 2]);
   await expect(verdict(page)).toContainText('1 error');
   await page.mouse.move(0, 0);

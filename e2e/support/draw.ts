@@ -42,6 +42,10 @@ export async function takeUp(page: Page, tool: 'Draw lines' | 'Adjust' | 'New ou
   await page.getByRole('radio', { name: tool }).check();
 }
 
+/** Lets ends of lines stay where they are put; otherwise they run to the nearest line or the edge. */
+export const holdEnds = (page: Page): Promise<void> =>
+  page.getByRole('checkbox', { name: 'Ends stay where they are put' }).check();
+
 /** Goes to the drawing with the Tab key alone. */
 export async function tabToDrawing(page: Page): Promise<void> {
   for (let presses = 0; presses < 40; presses++) {

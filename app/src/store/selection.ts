@@ -5,6 +5,12 @@ export function select(selection: Partial<Selection>): void {
   useWork.setState({ selection: { ...NOTHING, ...selection } });
 }
 
+/** Takes exactly these points and lines in hand; none of them: lets go. */
+export function chooseParts({ points, lines }: Pick<Selection, 'points' | 'lines'>): void {
+  if (points.length + lines.length === 0) selectNothing();
+  else select({ points, lines });
+}
+
 export function selectNothing(): void {
   if (useWork.getState().selection !== NOTHING) useWork.setState({ selection: NOTHING });
 }

@@ -18,7 +18,7 @@ export interface Settings {
   readonly folded: readonly string[];
   /** Kinds of places that ends of lines are not caught by. */
   readonly notCaught: readonly SnapKind[];
-  /** Degrees between the angles that catch; 0: none do. */
+  /** Degrees between the angles that catch. */
   readonly angleStep: number;
   /** What becomes of ends of new lines that were put on nothing. */
   readonly ends: Ends;
@@ -42,11 +42,22 @@ function defaults(): Settings {
     shareTemplates: true,
     singleKeys: true,
     leastSize: 0,
-    // Where there are none, there is little to see.
-    folded: ['no findings'],
+    // Where there are none, there is little to see; the others are for who looks for them.
+    folded: [
+      ...['no findings', 'repeating', 'catching'],
+      ...[
+        'line along',
+        'line parallel',
+        'line turn',
+        'point lines',
+        'point slide',
+        'patch divide',
+        'patch merge',
+      ],
+    ],
     notCaught: [],
     angleStep: USUAL_ANGLE_STEP,
-    ends: 'held',
+    ends: 'run',
     chain: false,
   };
 }
@@ -90,8 +101,8 @@ const isLeastSize = (value: unknown): value is number =>
 
 const isSnapKind = (value: unknown): value is SnapKind => SNAP_KINDS.some(({ kind }) => kind === value);
 
-/** Degrees that an angle step may be; 0: none. */
-export const ANGLE_STEPS: readonly number[] = [0, 5, 7.5, 10, 15, 22.5, 30, 45];
+/** Degrees that an angle step may be. */
+export const ANGLE_STEPS: readonly number[] = [5, 7.5, 10, 15, 22.5, 30, 45];
 
 const isAngleStep = (value: unknown): value is number => ANGLE_STEPS.some((step) => step === value);
 

@@ -3,18 +3,22 @@ import type { CanvasPointer } from '../../canvas/pointer.ts';
 import { select, selectNothing } from '../../store/selection.ts';
 import { useWork } from '../../store/work.ts';
 import { send, useHand } from './hand.ts';
+import type { Held } from './held.ts';
 
 /** Whether a mouse button or finger is down on the drawing. */
 let isDown = false;
 
-/** Passes what a mouse or finger does to the tool in hand. With Shift held down nothing pulls from afar. */
+/**
+ * Passes what a mouse or finger does to the tool in hand. With Shift held down nothing pulls from afar, and a press with the
+ * adjusting tool adds to what is chosen.
+ */
 export function drawByPointer({ kind, at, reach, touch, shift }: CanvasPointer): void {
   const hand = useHand.getState();
   switch (kind) {
     case 'down':
       isDown = true;
       useHand.setState({ crosshair: null, finger: touch });
-      send({ type: 'down', at, reach, exact: shift });
+      send({ type: 'down', at, reach, exact: shift, adds: shift || hand.adds });
       return;
     case 'move':
       // A mouse that is nudged while keys are used does not take over.
@@ -26,7 +30,7 @@ export function drawByPointer({ kind, at, reach, touch, shift }: CanvasPointer):
       isDown = false;
       send({ type: 'up', at, reach, exact: shift });
       if (touch) send({ type: 'leave' });
-      if (hand.held.tool === 'adjust' && hand.held.state.kind === 'pressing') choosePatch(at);
+      if (isPlainPress(hand.held)) choosePatch(at);
       return;
     case 'cancel':
       isDown = false;
@@ -36,6 +40,9 @@ export function drawByPointer({ kind, at, reach, touch, shift }: CanvasPointer):
       if (hand.crosshair === null) send({ type: 'leave' });
   }
 }
+
+const isPlainPress = ({ tool, state }: Held): boolean =>
+  tool === 'adjust' && state.kind === 'pressing' && state.adds !== true;
 
 /** A press with the adjusting tool on neither point nor line takes the patch there in hand. */
 function choosePatch(at: CanvasPointer['at']): void {

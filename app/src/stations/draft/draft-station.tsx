@@ -5,23 +5,30 @@ import { OutlineLine, Sheet } from '../../canvas/outline-shape.tsx';
 import { FindingMarks } from '../../canvas/study-layers.tsx';
 import { useSize } from '../../canvas/use-size.ts';
 import { FindingList } from '../../shell/finding-list.tsx';
+import { useSettings } from '../../store/settings.ts';
 import { currentBlock, currentDrawing, NOTHING, useWork } from '../../store/work.ts';
 import { useShortcuts } from '../../ui/shortcuts.ts';
 import { drawByKey } from './canvas-keys.ts';
 import { drawByPointer } from './canvas-pointer.ts';
+import { keepsToGrid } from './catching.ts';
 import { CANVAS_PLACE } from './crosshair.ts';
 import styles from './draft-station.module.css';
+import { gridOf } from './grid-of.ts';
 import { deleteChosen, restHand, useHand } from './hand.ts';
 import { DrawnLines } from './layers/drawn-lines.tsx';
 import { GridLines } from './layers/grid-lines.tsx';
 import { Handles } from './layers/handles.tsx';
 import { PatchNotes } from './layers/patch-notes.tsx';
 import { PreviewMarks } from './layers/preview.tsx';
+import { RepeatAxes } from './layers/repeat-axes.tsx';
 import { NextWords } from './next-words.tsx';
+import { CatchPanel } from './panel/catch-panel.tsx';
 import { GridPanel } from './panel/grid-panel.tsx';
 import { InHand } from './panel/in-hand.tsx';
 import { PartsList } from './panel/parts-list.tsx';
+import { RepeatPanel } from './panel/repeat-panel.tsx';
 import { SizePanel } from './panel/size-panel.tsx';
+import { RepeatNote } from './repeat-note.tsx';
 import { ToolChoice } from './tool-choice.tsx';
 import { TOOLS } from './tools.ts';
 import { grown, useFraming } from './use-framing.ts';
@@ -55,7 +62,9 @@ export default function DraftStation() {
         <InHand />
         <Findings />
         <SizePanel />
+        <RepeatPanel />
         <GridPanel />
+        <CatchPanel />
         <PartsList />
       </aside>
     </div>
@@ -69,12 +78,14 @@ function DraftCanvas() {
   const { kind, copies } = useDraftView();
   const mirrored = kind === 'printed';
   const drawing = useWork(currentDrawing);
-  const grid = useWork((work) => currentBlock(work).grid);
+  const block = useWork(currentBlock);
   const study = useWork((work) => work.study);
   const tool = useHand((hand) => hand.held.tool);
-  const toGrid = useHand((hand) => hand.toGrid);
+  const toGrid = useSettings(keepsToGrid);
   const crosshair = useHand((hand) => hand.crosshair);
-  const lines = toGrid && <GridLines box={tool === 'outline' ? grown(bounds, 1) : bounds} step={grid} />;
+  const lines = toGrid && (
+    <GridLines box={tool === 'outline' ? grown(bounds, 1) : bounds} grid={gridOf(block)} />
+  );
   return (
     <div ref={frame} id={CANVAS_PLACE} className={styles.canvas}>
       <BlockCanvas
@@ -91,7 +102,10 @@ function DraftCanvas() {
         testId="draft-canvas"
         overlay={
           <>
-            <ToolChoice />
+            <div className={styles.above}>
+              <ToolChoice />
+              <RepeatNote />
+            </div>
             <ViewChoice />
             <NextWords />
           </>
@@ -103,6 +117,7 @@ function DraftCanvas() {
           {study === null ? lines : <ViewedPatches study={study}>{lines}</ViewedPatches>}
         </BlockLayer>
         <BlockLayer>
+          <RepeatAxes drawing={block.drawing} />
           <OutlineLine drawing={drawing} />
           <DrawnLines drawing={drawing} />
           {study !== null && <PatchNotes study={study} />}

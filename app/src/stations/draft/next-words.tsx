@@ -2,13 +2,16 @@ import { sentence } from '@seamwright/geometry';
 import { CircleAlert } from 'lucide-react';
 import { Button } from '../../ui/button.tsx';
 import styles from './draft-station.module.css';
-import { isBusy, nextStep, send, useHand } from './hand.ts';
+import { isBusy, send, useHand } from './hand.ts';
+import { nextStep } from './held.ts';
+import { drawAsTyped } from './typed-measure.ts';
 
 /** Over the canvas's foot: why the last press did nothing, or what the next one does, and the way back. */
 export function NextWords() {
   const held = useHand((hand) => hand.held);
   const problem = useHand((hand) => hand.problem);
   const busy = useHand(isBusy);
+  const isTyped = useHand(({ measure }) => measure.length !== undefined || measure.angle !== undefined);
   const words = nextStep(held);
   if (problem === null && words === '') return null;
   return (
@@ -20,6 +23,11 @@ export function NextWords() {
           <CircleAlert aria-hidden="true" size={18} />
           <span>{sentence(problem)}</span>
         </>
+      )}
+      {busy && held.tool === 'split' && isTyped && (
+        <Button look="quiet" onClick={drawAsTyped}>
+          Draw it
+        </Button>
       )}
       {busy && held.tool === 'outline' && (
         <Button look="quiet" onClick={() => send({ type: 'finish' })}>

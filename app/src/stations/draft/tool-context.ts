@@ -1,15 +1,16 @@
 import { SNAP_KINDS, type SnapKind, type ToolContext } from '@seamwright/drafting';
 import { useSettings } from '../../store/settings.ts';
 import { currentBlock, useWork } from '../../store/work.ts';
+import { gridOf } from './grid-of.ts';
 import type { Hand } from './hand.ts';
 
 /** What the tools work on, and how: the drawing, and all that the maker has chosen of grid, catching and repeating. */
-export function toolContext({ toGrid, symmetry, measure }: Hand): ToolContext {
-  const { drawing, grid } = currentBlock(useWork.getState());
+export function toolContext({ symmetry, measure }: Hand): ToolContext {
+  const block = currentBlock(useWork.getState());
   const { notCaught, angleStep, ends, chain } = useSettings.getState();
   return {
-    drawing,
-    grid: toGrid ? grid : 0,
+    drawing: block.drawing,
+    grid: gridOf(block),
     kinds: kindsWithout(notCaught),
     angleStep,
     symmetry,

@@ -1,5 +1,5 @@
 import { type LucideIcon, Move, PencilLine, Pentagon } from 'lucide-react';
-import type { ToolName } from './hand.ts';
+import type { ToolName } from './held.ts';
 
 interface ToolFace {
   readonly name: string;

@@ -1,14 +1,23 @@
-import type { Snap } from '@seamwright/drafting';
-import { drawnLines } from '@seamwright/drafting';
-import { distance, type LengthUnit, type Point } from '@seamwright/geometry';
+import { angleFrom, drawnLines, type Snap } from '@seamwright/drafting';
+import {
+  type Box,
+  distance,
+  type LengthUnit,
+  type Point,
+  type Segment,
+  SNAP_DISTANCE,
+} from '@seamwright/geometry';
 import 'konva/lib/shapes/Circle.js';
 import 'konva/lib/shapes/Line.js';
-import { Circle, Line } from 'react-konva/lib/ReactKonvaCore.js';
+import 'konva/lib/shapes/Rect.js';
+import { Circle, Line, Rect } from 'react-konva/lib/ReactKonvaCore.js';
 import { flat } from '../../../canvas/outline-shape.tsx';
 import { useTheme } from '../../../canvas/theme.ts';
 import { useScale } from '../../../canvas/view-context.ts';
 import { currentBlock, currentDrawing, useWork } from '../../../store/work.ts';
-import { type Held, useHand } from '../hand.ts';
+import { angleWords } from '../../../ui/angle.ts';
+import { useHand } from '../hand.ts';
+import type { Held } from '../held.ts';
 import { lengthWords, originOf, placeWords } from '../measures.ts';
 import { BesidePointer } from './beside-pointer.tsx';
 import { SnapMark } from './snap-mark.tsx';
@@ -20,14 +29,18 @@ export function PreviewMarks({ width }: { readonly width: number }) {
   const finger = useHand((hand) => hand.finger);
   const crosshair = useHand((hand) => hand.crosshair);
   const unit = useWork((work) => work.history.present.unit);
-  const { snap, line, over } = preview;
+  const { snap, line, drawn, frame, over } = preview;
   const block = useWork(currentBlock);
   const origin = originOf(block.drawing);
   const start = startOf(held);
   return (
     <>
       {held.tool === 'outline' && <OutlineUnderWay corners={cornersOf(held)} to={snap?.at} />}
+      {drawn?.map((stretch) => (
+        <Image key={flat([stretch.a, stretch.b]).join()} of={stretch} />
+      ))}
       {line !== undefined && <Stretch from={line.a} to={line.b} />}
+      {frame !== undefined && <Frame box={frame} />}
       {start !== undefined && <StartMark at={start.at} />}
       {over !== undefined && snap === undefined && <Over over={over} />}
       {crosshair !== null && <Crosshair at={crosshair} />}
@@ -47,9 +60,16 @@ const cornersOf = (held: Held & { readonly tool: 'outline' }): readonly Point[] 
 
 function wordsOf(snap: Snap, start: Snap | undefined, origin: Point, unit: LengthUnit): readonly string[] {
   const place = placeWords(snap.at, origin, unit);
-  const long = start === undefined ? undefined : `${lengthWords(distance(start.at, snap.at), unit)} long`;
   const reason = snap.reason.charAt(0).toUpperCase() + snap.reason.slice(1);
-  return [reason, long === undefined ? place : `${place} · ${long}`].filter((words) => words !== '');
+  return [reason, place, start === undefined ? '' : lineWords(start.at, snap.at, unit)].filter(
+    (words) => words !== '',
+  );
+}
+
+/** `4¼ in long at 45°`; nothing where there is no line yet. */
+function lineWords(from: Point, to: Point, unit: LengthUnit): string {
+  const long = distance(from, to);
+  return long <= SNAP_DISTANCE ? '' : `${lengthWords(long, unit)} long at ${angleWords(angleFrom(from, to))}`;
 }
 
 function Stretch({ from, to }: { readonly from: Point; readonly to: Point }) {
@@ -62,6 +82,40 @@ function Stretch({ from, to }: { readonly from: Point; readonly to: Point }) {
       strokeScaleEnabled={false}
       perfectDrawEnabled={false}
     />
+  );
+}
+
+/** A line that would be drawn along with the one in hand, or what it would become. */
+function Image({ of: { a, b } }: { readonly of: Segment }) {
+  const theme = useTheme();
+  return (
+    <Line
+      points={[a.x, a.y, b.x, b.y]}
+      stroke={theme.accent}
+      strokeWidth={1.75}
+      dash={[6, 4]}
+      strokeScaleEnabled={false}
+      perfectDrawEnabled={false}
+    />
+  );
+}
+
+/** What is drawn round things to choose. */
+function Frame({ box: { minX, minY, maxX, maxY } }: { readonly box: Box }) {
+  const theme = useTheme();
+  const place = { x: minX, y: minY, width: maxX - minX, height: maxY - minY };
+  return (
+    <>
+      <Rect {...place} fill={theme.accent} opacity={0.1} perfectDrawEnabled={false} />
+      <Rect
+        {...place}
+        stroke={theme.accent}
+        strokeWidth={1.5}
+        dash={[6, 4]}
+        strokeScaleEnabled={false}
+        perfectDrawEnabled={false}
+      />
+    </>
   );
 }
 
@@ -138,7 +192,7 @@ function Over({ over }: { readonly over: { readonly kind: 'point' | 'line'; read
 /** CSS pixels: the crosshair's arms. */
 const ARM = 26;
 
-function Crosshair({ at }: { readonly at: Point }) {
+export function Crosshair({ at }: { readonly at: Point }) {
   const theme = useTheme();
   const scale = useScale();
   const arm = ARM / scale;

@@ -1,56 +1,72 @@
-import { formatLength, type LengthUnit, SAME_COORDINATE } from '@seamwright/geometry';
+import { sizeOf } from '@seamwright/drafting';
+import { LARGEST_SIZE, SMALLEST_SIZE } from '@seamwright/geometry';
+import { type Block, GRID_PARTS } from '@seamwright/pattern';
+import { corners } from '../../../canvas/bounds.ts';
 import { changeBlock } from '../../../store/changes.ts';
+import { useSettings } from '../../../store/settings.ts';
 import { currentBlock, useWork } from '../../../store/work.ts';
-import { Field } from '../../../ui/field.tsx';
-import { useHand } from '../hand.ts';
+import { Choice } from '../../../ui/choice.tsx';
+import { CountField } from '../../../ui/count-field.tsx';
+import { LengthField } from '../../../ui/length-field.tsx';
+import { catchKind, keepsToGrid } from '../catching.ts';
+import { lookAgain } from '../hand.ts';
 import styles from './panel.module.css';
 
-const CM = 1 / 2.54;
+/** Inches from line to line: finer than a size that can be drawn is no help, wider than the largest block is no grid. */
+const RANGE = { least: SMALLEST_SIZE / 4, most: LARGEST_SIZE };
 
-/** Inches between the grid's lines, as they are offered. */
-const STEPS: Readonly<Record<LengthUnit, readonly number[]>> = {
-  in: [1 / 16, 1 / 8, 1 / 4, 1 / 2, 3 / 4, 1, 1.5, 2, 3],
-  cm: [0.1 * CM, 0.25 * CM, 0.5 * CM, CM, 2 * CM, 2.5 * CM, 5 * CM],
-};
+/** How many parts come nearest to the grid that there was. */
+function partsLike({ drawing, grid }: Block): number {
+  const parts = Math.round(sizeOf(corners(drawing)).width / grid);
+  return Math.min(Math.max(parts, GRID_PARTS.least), GRID_PARTS.most);
+}
 
-/** The drawing grid: how wide, and whether ends keep to it. */
+/** The drawing grid: how wide, or into how many parts it divides the block, and whether ends keep to it. */
 export function GridPanel() {
-  const grid = useWork((work) => currentBlock(work).grid);
-  const id = useWork((work) => currentBlock(work).id);
-  const unit = useWork((work) => work.history.present.unit);
-  const toGrid = useHand((hand) => hand.toGrid);
-  const offered = STEPS[unit];
-  const known = offered.find((step) => Math.abs(step - grid) <= SAME_COORDINATE);
-  const steps = known === undefined ? [...offered, grid].sort((a, b) => a - b) : offered;
+  const block = useWork(currentBlock);
+  const toGrid = useSettings(keepsToGrid);
+  const { grid, gridParts } = block;
+  const edit = (change: (before: Block) => Block) => {
+    changeBlock('Change the grid', block.id, change);
+    lookAgain();
+  };
+  const inParts = (parts: number) => edit((before) => ({ ...before, gridParts: parts }));
+  const inLengths = () => edit(({ gridParts: _, ...before }) => before);
   return (
     <section className={styles.part} aria-labelledby="draft-grid">
       <h2 id="draft-grid">Grid</h2>
+      <Choice
+        bare
+        label="How the grid is given"
+        value={gridParts === undefined ? 'length' : 'parts'}
+        options={[
+          { value: 'length', label: 'By length' },
+          { value: 'parts', label: 'In parts of the block' },
+        ]}
+        onChange={(how) => (how === 'parts' ? inParts(partsLike(block)) : inLengths())}
+      />
       <div className={styles.pair}>
-        <Field label="A line every">
-          {(control) => (
-            <select
-              {...control}
-              value={known ?? grid}
-              onChange={(event) =>
-                changeBlock('Change the grid', id, (block) => ({
-                  ...block,
-                  grid: Number(event.target.value),
-                }))
-              }
-            >
-              {steps.map((step) => (
-                <option key={step} value={step}>
-                  {formatLength(step, unit)}
-                </option>
-              ))}
-            </select>
-          )}
-        </Field>
+        {gridParts === undefined ? (
+          <LengthField
+            label="A line every"
+            value={grid}
+            range={RANGE}
+            onChange={(inches) => edit((before) => ({ ...before, grid: inches }))}
+          />
+        ) : (
+          <CountField
+            label="Parts"
+            value={gridParts}
+            least={GRID_PARTS.least}
+            most={GRID_PARTS.most}
+            onChange={inParts}
+          />
+        )}
         <label className={styles.check}>
           <input
             type="checkbox"
             checked={toGrid}
-            onChange={(event) => useHand.setState({ toGrid: event.target.checked })}
+            onChange={(event) => catchKind('grid', event.target.checked)}
           />
           Ends keep to it
         </label>

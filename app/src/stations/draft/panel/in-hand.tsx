@@ -1,6 +1,6 @@
 import { drawnLines } from '@seamwright/drafting';
 import { currentBlock, currentDrawing, useWork } from '../../../store/work.ts';
-import { chosenOf } from '../hand.ts';
+import { chosenOf } from '../chosen.ts';
 import { LinePanel } from './line-panel.tsx';
 import { PatchPanel } from './patch-panel.tsx';
 import { PointPanel } from './point-panel.tsx';

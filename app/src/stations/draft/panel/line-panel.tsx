@@ -6,7 +6,7 @@ import { change } from '../../../store/changes.ts';
 import { select, selectNothing } from '../../../store/selection.ts';
 import { useWork } from '../../../store/work.ts';
 import { Button } from '../../../ui/button.tsx';
-import { choose } from '../hand.ts';
+import { choose } from '../chosen.ts';
 import { lengthWords, originOf, placeWords } from '../measures.ts';
 import { namesOf } from '../names.ts';
 import styles from './panel.module.css';
