@@ -28,7 +28,7 @@ test('an interlocked block is mended by one repair, and undo brings it back', as
 
   // The four seams are alike: each can run on to the edge, 2 in farther. What that costs is said.
   const offered = repairs(page, 1).getByRole('button');
-  await expect(offered.first()).toContainText('cheapest');
+  await expect(offered.first()).toContainText('best');
   await expect(offered.first()).toContainText('Adds 1 patch and 2 in of seam.');
 
   // Pointed at, the repair is drawn on the block; the pointer gone, it is not.

@@ -76,7 +76,7 @@ function FindingLine({ finding, index, drawing, repaired }: FindingLineProps) {
               // biome-ignore lint/suspicious/noArrayIndexKey: two may read alike
               key={place}
               repair={repair}
-              cheapest={place === 0 && offered.length > 1}
+              best={place === 0 && offered.length > 1}
               index={index}
               drawing={drawing}
               repaired={repaired}
@@ -112,11 +112,11 @@ const unbroken = (words: string): string =>
 
 interface RepairLineProps extends Pick<FindingLineProps, 'index' | 'drawing' | 'repaired'> {
   readonly repair: Repair;
-  readonly cheapest: boolean;
+  readonly best: boolean;
 }
 
 /** One repair: shown dashed on the canvas while it is pointed at, done when it is pressed. */
-function RepairLine({ repair, cheapest, index, drawing, repaired }: RepairLineProps) {
+function RepairLine({ repair, best, index, drawing, repaired }: RepairLineProps) {
   const unit = useWork((work) => work.history.present.unit);
   const changes = useMemo(() => changesOf(drawing, repair), [drawing, repair]);
   const pointing = usePointing({ of: drawing, finding: index, ...changes });
@@ -135,7 +135,7 @@ function RepairLine({ repair, cheapest, index, drawing, repaired }: RepairLinePr
       >
         <span className={styles.what}>
           {unbroken(repair.message)}
-          {cheapest && <span className={styles.cheapest}>cheapest</span>}
+          {best && <span className={styles.best}>best</span>}
         </span>
         {repair.price !== undefined && <span className={styles.price}>{priceWords(repair.price, unit)}</span>}
       </button>

@@ -94,7 +94,10 @@ export interface Repair {
   readonly drawing?: Drawing;
 }
 
-/** What a repair costs; the best repair adds the fewest patches, then the least seam, then leaves the largest smallest patch. */
+/**
+ * What a repair costs. Of repairs that keep all that was drawn the best one adds the fewest patches, then the least seam, then
+ * leaves the largest smallest patch.
+ */
 export interface RepairPrice {
   /** Patches that the block gains; less than 0 where it loses some. */
   readonly patches: number;

@@ -4,7 +4,6 @@ import {
   type Drawing,
   drawingFromSegments,
   type Finding,
-  type RepairPrice,
 } from '@seamwright/arrangement';
 import type { Point, Segment } from '@seamwright/geometry';
 import { expect } from 'vitest';
@@ -76,15 +75,24 @@ export function expectKept(before: Arrangement, drawing: Drawing, repair: ReadyR
   expect(repair.price.smallestPatch).toBeCloseTo(Math.min(...after.patches.map(({ area }) => area)), 9);
   expect(errors(after).length).toBeLessThanOrEqual(errors(before).length);
   expect(repair.drawing.outline).toEqual(drawing.outline);
+  const left = new Set(repair.drawing.splits.map(({ id }) => id));
+  const linesGone = drawing.splits.filter(({ id }) => !left.has(id)).length;
+  if (repair.price.patches < 0 || linesGone > 0) expect(repair.takesAway, repair.message).toBe(true);
+  if (repair.takesAway) expect(repair.splits).toEqual([]);
   return after;
 }
 
 export function expectBestFirst(repairs: readonly ReadyRepair[]): void {
-  for (const [i, { price }] of repairs.entries()) {
-    const next = repairs[i + 1]?.price;
+  for (const [i, repair] of repairs.entries()) {
+    const next = repairs[i + 1];
     if (next === undefined) return;
-    const ranked = (x: RepairPrice) => [x.patches, x.seamLength, -x.smallestPatch];
-    const [p, q] = [ranked(price), ranked(next)];
+    const ranked = ({ takesAway, price }: ReadyRepair) => [
+      Number(takesAway),
+      price.patches,
+      price.seamLength,
+      -price.smallestPatch,
+    ];
+    const [p, q] = [ranked(repair), ranked(next)];
     const first = p.findIndex((v, k) => v !== q[k]);
     if (first >= 0) expect(p[first]!).toBeLessThan(q[first]!);
   }

@@ -87,10 +87,13 @@ describe('repairs of other findings', () => {
   const edge = l(0, 6, 12, 6);
 
   it('loose ends: trim them, or let them run on', () => {
-    expect(repairsOf('loose-end', [edge, l(4, 0, 4, 5)])).toEqual(['trim', 'extend']);
+    // One that stops short of the next line was meant to be there: it runs on, before it is taken away.
+    expect(repairsOf('loose-end', [edge, l(4, 0, 4, 5)])).toEqual(['extend', 'trim']);
+    // One that runs a little past the line it meets stays, without its tail; one that runs on for more than it lacks runs on.
     expect(repairsOf('loose-end', [edge, l(4, 0, 4, 6.5)])).toEqual(['trim', 'extend']);
+    expect(repairsOf('loose-end', [edge, l(4, 0, 4, 10)])).toEqual(['extend', 'trim']);
     // Two stretches of one line, one of them loose.
-    expect(repairsOf('loose-end', [edge, l(4, 0, 4, 6), l(4, 6, 4, 8)])).toEqual(['trim', 'extend']);
+    expect(repairsOf('loose-end', [edge, l(4, 0, 4, 6), l(4, 6, 4, 8)])).toEqual(['extend', 'trim']);
   });
 
   it('islands: let their sides run on', () => {
@@ -126,7 +129,14 @@ describe('repairs of other findings', () => {
   it('slivers, sharp points and small patches: join them to a neighbour', () => {
     expect(repairsOf('sliver', [edge, l(0, 6.1, 12, 6.1)])).toEqual(['merge', 'merge']);
     expect(repairsOf('sliver', [edge, l(0, 6.1, 12, 6.1), l(5, 0, 5, 6)])).toContain('merge');
-    expect(repairsOf('sharp-point', [l(0, 0, 12, 2)])).toEqual(['merge', 'slide']);
+    expect(repairsOf('sharp-point', [l(0, 0, 12, 2)])).toEqual(['slide', 'merge']);
+  });
+
+  it('of many that keep all lines not all are told: there is room for one that takes a line away', () => {
+    const fan = [5, 6, 7, 8, 9, 10].map((y) => l(0, y, 3, 12));
+    const [least, ...others] = repairsOf('sharp-point', [l(0, 0, 12, 2), ...fan]).reverse();
+    expect(least).toBe('merge');
+    expect(others).toEqual(['slide', 'slide', 'slide', 'slide', 'slide']);
   });
 
   it('what is not known to be mended stays as it is, and an effort that is spent tells nothing', () => {

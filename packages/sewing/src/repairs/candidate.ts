@@ -13,4 +13,6 @@ export interface Candidate {
   /** What it will cost, as far as that can be told without solving: which candidates are tried first. */
   readonly patches: number;
   readonly seamLength: number;
+  /** Whether something goes that the maker drew: a line or a stretch of it, and with it a patch. */
+  readonly takesAway: boolean;
 }

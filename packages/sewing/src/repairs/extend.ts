@@ -33,6 +33,7 @@ function extension(
     splits: [[at, stop.at]],
     patches: crossed + 1,
     seamLength: stop.length,
+    takesAway: false,
   };
 }
 

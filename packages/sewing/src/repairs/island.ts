@@ -64,6 +64,7 @@ function freed(drawing: Drawing, arrangement: Arrangement, corners: readonly Poi
     splits,
     patches: runs.length - 1,
     seamLength: length,
+    takesAway: false,
   };
 }
 

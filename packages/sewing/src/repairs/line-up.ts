@@ -49,5 +49,6 @@ function linedUp(drawing: Drawing, arrangement: Arrangement, { ends, across }: N
     splits: [],
     patches: 0,
     seamLength: distance(a, b) - distance(a, p) - distance(b, q),
+    takesAway: false,
   };
 }

@@ -18,11 +18,11 @@ export function looseEndRepairs(drawing: Drawing, arrangement: Arrangement, find
     const nearest = Math.min(...[from, to].map((end) => distance(drawing.points[end]!, tip)));
     return finding.lines.includes(id) && nearest <= SNAP_DISTANCE;
   });
+  const ahead = finding.repairs.flatMap(({ splits }) => splits.map(([, end]) => end));
+  const gap = ahead.reduce((least, end) => Math.min(least, distance(tip, end)), Number.POSITIVE_INFINITY);
   return [
-    ...finding.repairs.flatMap(({ splits }) =>
-      splits.flatMap(([, ahead]) => drawnOut(drawing, arrangement, loose, tip, ahead)),
-    ),
-    ...trimmed(drawing, arrangement, loose, tip),
+    ...ahead.flatMap((end) => drawnOut(drawing, arrangement, loose, tip, end)),
+    ...trimmed(drawing, arrangement, loose, tip, gap),
   ];
 }
 
@@ -50,12 +50,23 @@ function drawnOut(
       splits: [[tip, ahead]],
       patches: 1,
       seamLength: length,
+      takesAway: false,
     },
   ];
 }
 
-/** Back to the last place where the line divides patches, or away with it where it divides none. */
-function trimmed(drawing: Drawing, arrangement: Arrangement, loose: Loose, tip: Point): Candidate[] {
+/**
+ * Back to the last place where the line divides patches, or away with it where it divides none.
+ *
+ * @param gap inches to the next line: a tail that is shorter was hardly meant to be there
+ */
+function trimmed(
+  drawing: Drawing,
+  arrangement: Arrangement,
+  loose: Loose,
+  tip: Point,
+  gap: number,
+): Candidate[] {
   const edit = new DrawingEdit(drawing);
   let back: Point | null = null;
   for (const split of loose) {
@@ -79,6 +90,7 @@ function trimmed(drawing: Drawing, arrangement: Arrangement, loose: Loose, tip: 
       splits: [],
       patches: 0,
       seamLength: 0,
+      takesAway: back === null || distance(tip, back) >= gap,
     },
   ];
 }

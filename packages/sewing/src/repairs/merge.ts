@@ -56,6 +56,7 @@ function merge(
     splits: [],
     patches: -1,
     seamLength: -distance(a, b),
+    takesAway: true,
   };
 }
 

@@ -21,6 +21,8 @@ export interface ReadyRepair extends Repair {
   readonly kind: RepairKind;
   readonly price: RepairPrice;
   readonly drawing: Drawing;
+  /** Whether something goes that the maker drew: a line or a stretch of it, or a patch. */
+  readonly takesAway: boolean;
 }
 
 /** What is wrong with a block, and how large it is: what a repair is measured against. Worked out when it is asked for. */
@@ -119,8 +121,11 @@ const isClean = (before: Health, after: Health): boolean =>
   [...after.counts].every(([kind, n]) => n <= before.count(kind));
 
 /**
- * Tries candidates, the least costly first, and keeps those that remove a finding and make nothing else worse; best first. Where
- * there is none, those are kept that only leave new cautions.
+ * Tries candidates and keeps those that remove a finding and make nothing else worse; best first. Where there is none, those are
+ * kept that only leave new cautions.
+ *
+ * Those that keep all that was drawn come before those that take something away; within either, the least costly come first. Of
+ * the latter at least one is told where there is one, for the maker may have drawn too much.
  *
  * @param most repairs wanted
  * @param effort patches that may be looked at, over all changed drawings
@@ -132,39 +137,63 @@ export function provedRepairs(
   most: number,
   effort: number,
 ): { repairs: ReadyRepair[]; effortLeft: number } {
-  const byCost = [...candidates].sort((c, d) => c.patches - d.patches || c.seamLength - d.seamLength);
-  // Seams that run on cost the most and come last, but they are what never fails: half of the effort is theirs, and all of it
-  // where it does not reach far.
+  const inTurn = [...candidates].sort(
+    (c, d) =>
+      Number(c.takesAway) - Number(d.takesAway) || c.patches - d.patches || c.seamLength - d.seamLength,
+  );
+  // Seams that run on cost more than what else keeps the lines, and come after it, but they are what never fails: half of the
+  // effort is theirs, and all of it where it does not reach far.
   const mayExtend = candidates.some(({ kind }) => kind === 'extend');
   const tries = effort / before.arrangement.patches.length;
   const keptForExtending = !mayExtend ? 0 : tries < FEW_TRIES ? effort : effort / 2;
   const clean: ReadyRepair[] = [];
   const others: ReadyRepair[] = [];
   let left = effort;
-  for (const candidate of byCost) {
-    if (clean.length === most || left <= 0) break;
-    if (candidate.kind !== 'extend' && left <= keptForExtending) continue;
+  for (const candidate of inTurn) {
+    if (left <= 0) break;
+    const isExtra = candidate.kind !== 'extend' && !candidate.takesAway;
+    if (isExtra && left <= keptForExtending) continue;
+    if (roomFor(candidate, clean, most) <= 0) continue;
     const changed = arrange(candidate.drawing);
     left -= changed.ok ? changed.value.patches.length : before.arrangement.patches.length;
     if (!changed.ok) continue;
     const after = new Health(changed.value);
     if (!isBetter(before, after, trouble, candidate.kind)) continue;
-    const price = {
-      patches: after.arrangement.patches.length - before.arrangement.patches.length,
-      seamLength: after.seamLength - before.seamLength,
-      smallestPatch: after.smallestPatch,
-    };
-    const { message, drawing, splits } = candidate;
     const repairs = isClean(before, after) ? clean : others;
-    repairs.push({ kind: candidate.kind, message, price, drawing, splits });
+    repairs.push(readyRepair(candidate, before, after));
   }
   const mends = typeof trouble !== 'string' || HINDRANCES.includes(trouble);
-  const found = clean.length === 0 && mends ? others.slice(0, most) : clean;
-  found.sort(
+  const found = clean.length === 0 && mends ? others : clean;
+  return { repairs: bestOf(found, most), effortLeft: left };
+}
+
+/** How many more repairs of a candidate's sort are wanted. */
+function roomFor({ takesAway }: Candidate, found: readonly ReadyRepair[], most: number): number {
+  const taking = found.filter((repair) => repair.takesAway).length;
+  const keeping = found.length - taking;
+  return takesAway ? Math.max(most - keeping, 1) - taking : most - keeping;
+}
+
+function readyRepair(candidate: Candidate, before: Health, after: Health): ReadyRepair {
+  const { kind, message, drawing, splits } = candidate;
+  const price = {
+    patches: after.arrangement.patches.length - before.arrangement.patches.length,
+    seamLength: after.seamLength - before.seamLength,
+    smallestPatch: after.smallestPatch,
+  };
+  return { kind, message, price, drawing, splits, takesAway: candidate.takesAway || price.patches < 0 };
+}
+
+/** The best of some repairs, the best of those that take something away among them; best first. */
+function bestOf(found: readonly ReadyRepair[], most: number): ReadyRepair[] {
+  const sorted = [...found].sort(
     (r, s) =>
+      Number(r.takesAway) - Number(s.takesAway) ||
       r.price.patches - s.price.patches ||
       r.price.seamLength - s.price.seamLength ||
       s.price.smallestPatch - r.price.smallestPatch,
   );
-  return { repairs: found, effortLeft: left };
+  const taking = sorted.filter(({ takesAway }) => takesAway);
+  const keeping = sorted.slice(0, sorted.length - taking.length);
+  return [...keeping.slice(0, taking.length === 0 ? most : Math.max(1, most - 1)), ...taking].slice(0, most);
 }

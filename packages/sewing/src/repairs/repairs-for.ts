@@ -20,7 +20,8 @@ const REPAIRS_TOLD = 6;
 export const REPAIR_EFFORT = 20_000;
 
 /**
- * The repairs of a finding, best first: fewest added patches, then least added seam, then the largest smallest patch.
+ * The repairs of a finding, best first: those that keep all that the maker drew, then those that take some of it away; of
+ * either, fewest added patches, then least added seam, then the largest smallest patch.
  *
  * Each is proved by solving the changed drawing again: the finding is gone, and there are of no other kind more. Where what
  * hinders sewing cannot be mended without new cautions, repairs that bring some are told.

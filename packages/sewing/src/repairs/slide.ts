@@ -38,6 +38,7 @@ function slide(drawing: Drawing, arrangement: Arrangement, seam: SeamEnd, goal: 
     splits: [],
     patches: 0,
     seamLength: distance(start, now) - distance(start, old),
+    takesAway: false,
   };
 }
 
