@@ -1,4 +1,4 @@
-import { TypedField } from './typed-field.tsx';
+import { type TakeValue, TypedField } from './typed-field.tsx';
 
 interface CountFieldProps {
   readonly label: string;
@@ -6,7 +6,7 @@ interface CountFieldProps {
   readonly least: number;
   readonly most: number;
   readonly hint?: string;
-  readonly onChange: (count: number) => void;
+  readonly onChange: TakeValue;
 }
 
 /** A whole number. What is none stays in the field with a sentence beside it, and the value remains what it was. */

@@ -7,7 +7,7 @@ import {
   sentence,
 } from '@seamwright/geometry';
 import { useWork } from '../store/work.ts';
-import { TypedField } from './typed-field.tsx';
+import { type TakeValue, TypedField } from './typed-field.tsx';
 
 interface LengthFieldProps {
   readonly label: string;
@@ -18,7 +18,7 @@ interface LengthFieldProps {
   readonly read?: (typed: string, unit: LengthUnit) => Result<number>;
   readonly hint?: string;
   /** Called with inches when the field is left, or at Enter, and what was typed is a length within the range. */
-  readonly onChange: (inches: number) => void;
+  readonly onChange: TakeValue;
 }
 
 /**

@@ -4,6 +4,9 @@ import { Field } from './field.tsx';
 /** What was typed, as a value; or what to say of it. */
 export type Reading = { readonly value: number } | { readonly problem: string };
 
+/** Takes a new value; a sentence that comes back says why it cannot be, and the field says it. */
+export type TakeValue = ((value: number) => void) | ((value: number) => string | undefined);
+
 interface TypedFieldProps {
   readonly label: string;
   readonly value: number;
@@ -13,53 +16,60 @@ interface TypedFieldProps {
   readonly inputMode: 'numeric' | 'text';
   readonly read: (typed: string) => Reading;
   /** Called when the field is left, or at Enter, and what was typed is another value. */
-  readonly onChange: (value: number) => void;
+  readonly onChange: TakeValue;
 }
 
 /**
- * A number as people type it. What cannot be read stays in the field with a sentence beside it, and the value remains
- * what it was. Escape brings the value back.
+ * A number as people type it. What cannot be read, or is refused, stays in the field with a sentence beside it, and the
+ * value remains what it was. Escape brings the value back; so does a value that changes for another reason.
  */
 export function TypedField({ label, value, shown, hint, inputMode, read, onChange }: TypedFieldProps) {
-  const [typed, setTyped] = useState<string | null>(null);
-  const [problem, setProblem] = useState<string | null>(null);
+  const [typing, setTyping] = useState<Typing | null>(null);
+  const current = typing?.over === value ? typing : null;
 
-  const letGo = () => {
-    setTyped(null);
-    setProblem(null);
-  };
   const commit = () => {
-    if (typed === null) return;
-    const reading = read(typed);
-    if ('problem' in reading) {
-      setProblem(reading.problem);
-      return;
-    }
-    letGo();
-    if (reading.value !== value) onChange(reading.value);
+    if (current === null) return;
+    const reading = read(current.text);
+    const problem = 'problem' in reading ? reading.problem : take(reading.value);
+    setTyping(problem === undefined ? null : { ...current, problem });
+  };
+  const take = (typed: number): string | undefined => {
+    const said = typed === value ? undefined : onChange(typed);
+    return typeof said === 'string' ? said : undefined;
   };
 
   return (
-    <Field label={label} problem={problem} {...(hint === undefined ? {} : { hint })}>
+    <Field label={label} problem={current?.problem} {...(hint === undefined ? {} : { hint })}>
       {(control) => (
         <input
           {...control}
-          value={typed ?? shown}
+          value={current?.text ?? shown}
           inputMode={inputMode}
           autoComplete="off"
           spellCheck={false}
-          onChange={(event) => setTyped(event.target.value)}
+          onChange={(event) =>
+            setTyping({ text: event.target.value, over: value, problem: current?.problem ?? null })
+          }
           onFocus={(event) => event.target.select()}
           onBlur={commit}
           onKeyDown={(event) => {
             if (event.key === 'Enter') commit();
-            if (event.key === 'Escape' && typed !== null) {
+            if (event.key === 'Escape' && current !== null) {
+              // A dialog round it stays open.
+              event.preventDefault();
               event.stopPropagation();
-              letGo();
+              setTyping(null);
             }
           }}
         />
       )}
     </Field>
   );
+}
+
+interface Typing {
+  readonly text: string;
+  /** The value that was there when the typing began. */
+  readonly over: number;
+  readonly problem: string | null;
 }

@@ -31,6 +31,14 @@ import { SizePanel } from './panel/size-panel.tsx';
 import { RepeatNote } from './repeat-note.tsx';
 import { ToolChoice } from './tool-choice.tsx';
 import { TOOLS } from './tools.ts';
+import { placeByKey } from './tracing/place-by-key.ts';
+import { placeByPointer } from './tracing/place-by-pointer.ts';
+import { usePlacing } from './tracing/placing.ts';
+import { PlacingStrip } from './tracing/placing-strip.tsx';
+import { PLACING_KEYS } from './tracing/placing-words.ts';
+import { TracingMarks } from './tracing/tracing-marks.tsx';
+import { TracingPanel } from './tracing/tracing-panel.tsx';
+import { TracingPicture } from './tracing/tracing-picture.tsx';
 import { grown, useFraming } from './use-framing.ts';
 import { boxOfCopies } from './views/copies.ts';
 import { CopiesAround } from './views/copies-around.tsx';
@@ -62,6 +70,7 @@ export default function DraftStation() {
         <InHand />
         <Findings />
         <SizePanel />
+        <TracingPanel />
         <RepeatPanel />
         <GridPanel />
         <CatchPanel />
@@ -83,8 +92,18 @@ function DraftCanvas() {
   const tool = useHand((hand) => hand.held.tool);
   const toGrid = useSettings(keepsToGrid);
   const crosshair = useHand((hand) => hand.crosshair);
+  const placing = usePlacing((hand) => hand.kind);
+  const pointer = usePlacing((hand) => hand.crosshair);
+  const byPointer = placing === 'rest' ? drawByPointer : placeByPointer;
+  const byKey = placing === 'rest' ? drawByKey : placeByKey;
   const lines = toGrid && (
     <GridLines box={tool === 'outline' ? grown(bounds, 1) : bounds} grid={gridOf(block)} />
+  );
+  const under = (
+    <>
+      <TracingPicture drawing={drawing} />
+      {lines}
+    </>
   );
   return (
     <div ref={frame} id={CANVAS_PLACE} className={styles.canvas}>
@@ -95,26 +114,30 @@ function DraftCanvas() {
         mirrored={mirrored}
         margin={64}
         drag="tool"
-        cursor={tool === 'adjust' ? 'default' : 'crosshair'}
-        inSight={crosshair}
-        onPointer={drawByPointer}
-        onKey={(event) => drawByKey(mirrored ? mirroredKey(event) : event)}
+        cursor={
+          placing === 'moving' ? 'move' : tool === 'adjust' && placing === 'rest' ? 'default' : 'crosshair'
+        }
+        inSight={pointer ?? crosshair}
+        onPointer={byPointer}
+        onKey={(event) => byKey(mirrored ? mirroredKey(event) : event)}
         testId="draft-canvas"
         overlay={
           <>
             <div className={styles.above}>
               <ToolChoice />
+              <ViewChoice />
               <RepeatNote />
             </div>
             <ViewChoice />
             <NextWords />
+            <PlacingStrip />
           </>
         }
       >
         <BlockLayer>
           <CopiesAround drawing={drawing} study={study} />
           <Sheet drawing={drawing} />
-          {study === null ? lines : <ViewedPatches study={study}>{lines}</ViewedPatches>}
+          {study === null ? under : <ViewedPatches study={study}>{under}</ViewedPatches>}
         </BlockLayer>
         <BlockLayer>
           <RepeatAxes drawing={block.drawing} />
@@ -126,10 +149,11 @@ function DraftCanvas() {
         </BlockLayer>
         <BlockLayer>
           <PreviewMarks width={size?.width ?? 0} />
+          <TracingMarks width={size?.width ?? 0} />
         </BlockLayer>
       </BlockCanvas>
       <p id={KEYS} className="heard">
-        {TOOLS[tool].keys}
+        {placing === 'rest' ? TOOLS[tool].keys : PLACING_KEYS[placing]}
       </p>
     </div>
   );

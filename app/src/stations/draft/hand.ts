@@ -20,6 +20,7 @@ import { chooseParts, selectNothing } from '../../store/selection.ts';
 import { currentBlock, useWork } from '../../store/work.ts';
 import { type Held, nextStep, START, step, type ToolName } from './held.ts';
 import { toolContext } from './tool-context.ts';
+import { stopPlacing } from './tracing/placing.ts';
 
 export interface Hand {
   readonly held: Held;
@@ -60,6 +61,7 @@ export const useHand = create<Hand>()(() => ({
 export function takeUp(tool: ToolName): void {
   useHand.setState({ held: START[tool], preview: NO_PREVIEW, problem: null, measure: NO_MEASURE });
   holdInHand(null);
+  stopPlacing();
 }
 
 /** Drops what was begun and forgets the crosshair, for when the block or the station is left. */

@@ -8,6 +8,7 @@ import { takeUp, useHand } from './hand.ts';
 import type { ToolName } from './held.ts';
 import { drawOnce, isRepeated } from './repeating.ts';
 import { TOOLS } from './tools.ts';
+import { usePlacing } from './tracing/placing.ts';
 
 const ORDER = Object.keys(TOOLS) as ToolName[];
 
@@ -47,6 +48,8 @@ const CANVAS_KEYS = (
 /** The three things a hand does here, side by side over the canvas. */
 export function ToolChoice() {
   const tool = useHand((hand) => hand.held.tool);
+  // While the picture is in hand, none of them is.
+  const resting = usePlacing((placing) => placing.kind === 'rest');
   useShortcuts('At the Draft station', [
     ...ORDER.map((name) => ({ keys: TOOLS[name].key, does: TOOLS[name].name, run: () => takeUp(name) })),
     { keys: 'g', does: 'Ends keep to the grid, or not', run: switchGrid },
@@ -63,7 +66,12 @@ export function ToolChoice() {
         const { icon: Icon, name: words, key } = TOOLS[name];
         return (
           <label key={name} className={styles.tool} title={`${words} (${key.toUpperCase()})`}>
-            <input type="radio" name="tool" checked={name === tool} onChange={() => takeUp(name)} />
+            <input
+              type="radio"
+              name="tool"
+              checked={resting && name === tool}
+              onChange={() => takeUp(name)}
+            />
             <span>
               <Icon aria-hidden="true" size={18} strokeWidth={1.75} />
               {words}
