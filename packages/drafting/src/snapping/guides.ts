@@ -118,8 +118,8 @@ function isBeyond(line: DrawnLine, from: Point, pointer: Point): boolean {
   return isEnd && dot(subtract(from, other), subtract(pointer, from)) > 0;
 }
 
-/** As one reads it off a protractor that lies either way. */
-const degrees = (angle: number): string => `${Math.round((((angle % 180) + 180) % 180) * 100) / 100}°`;
+/** The way from the first end, as it can be typed. */
+const degrees = (angle: number): string => `${Math.round((angle % 360) * 100) / 100}°`;
 
 /** Where one of the rays meets a line near the pointer. */
 export function rayOnLine(

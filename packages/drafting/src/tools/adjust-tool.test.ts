@@ -171,6 +171,17 @@ describe('the adjust tool', () => {
     expect(chosen().send({ type: 'take' }).state.kind).toBe('carrying');
   });
 
+  it('nudges a line parallel to itself, its ends on what they are on', () => {
+    const slanted = () => new Hand(adjustTool, withLines(block, [0, 4, 4, 8]), { grid: 0 }).click(1, 5);
+    const right = slanted().send({ type: 'nudge', by: { x: -1, y: 0 } });
+    expect(right.edits).toEqual(['Move a line']);
+    expect(splitsOf(right.drawing)).toContainEqual([0, 5, 3, 8]);
+    expectSound(right.drawing);
+    const along = slanted().send({ type: 'nudge', by: { x: 1, y: 1 } });
+    expect(along.edits).toEqual([]);
+    expect(along.problems[0]!.what).toBe('The line would only slide along itself');
+  });
+
   it('frames nothing where the screen cannot show it', () => {
     const h = new Hand(adjustTool, tri).click(6, 6).drag(0.5, 1, 3.5, 5);
     expect(chosenIn(h.state)).toEqual({ kind: 'line', id: lineBetween(tri, 4, 6, 8, 6) });

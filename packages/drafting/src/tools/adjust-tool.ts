@@ -1,10 +1,10 @@
 import type { Drawing } from '@seamwright/arrangement';
-import { type Box, ok, type Point, type Result, translation } from '@seamwright/geometry';
+import { type Box, ok, type Point, type Result } from '@seamwright/geometry';
 import { deleteParts, deletePoint, deleteSplit, type Parts } from '../edits/index.ts';
 import { drawnLines } from '../lines.ts';
 import { withImages } from '../symmetry/index.ts';
 import { type Chosen, chosenParts, isChosen, NONE_CHOSEN, ofParts, partsInFrame, toggled } from './chosen.ts';
-import { type Grip, type InHand, movedTo, taken, transformed } from './in-hand.ts';
+import { type Grip, type InHand, movedTo, nudged, taken } from './in-hand.ts';
 import { pickAt } from './pick-at.ts';
 import {
   hasLeft,
@@ -242,7 +242,7 @@ function labelOf(grip: Grip, drawing: Drawing): string {
 function nudge(state: AdjustState & { readonly kind: 'idle' }, by: Point, context: ToolContext): Answer {
   const parts = chosenParts(state);
   if (parts.points.length === 0 && parts.lines.length === 0) return { state };
-  const result = transformed(context.drawing, parts, translation(by.x, by.y), context);
+  const result = nudged(context.drawing, parts, by, context);
   const chosen = state.chosen ?? { kind: 'parts' as const, parts };
   return result.ok
     ? { state, edit: { label: labelOf(chosen, context.drawing), drawing: result.value } }

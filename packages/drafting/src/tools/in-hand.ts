@@ -1,11 +1,14 @@
 import type { Drawing, LineId, PointId } from '@seamwright/arrangement';
 import {
+  add,
   distance,
+  fail,
   midpoint,
   ok,
   type Point,
   type Problem,
   type Result,
+  SAME_COORDINATE,
   subtract,
   translation,
 } from '@seamwright/geometry';
@@ -101,15 +104,11 @@ function attempt(
     }
     case 'line': {
       const target = catchIt(event.at);
-      const line = drawnLines(base).get(grip.id)!;
-      const off = (at: Point) => rightOf({ a: line.from, b: line.to }, at);
+      const { from, to } = drawnLines(base).get(grip.id)!;
+      const off = (at: Point) => rightOf({ a: from, b: to }, at);
       // Caught, the line runs through what caught it; else it moves as far as the hand does.
       const by = target.kind === 'free' ? off(event.at) - off(hand.from) : off(target.at);
-      if (by === 0) return { snap: target, result: ok(base) };
-      const result = isPlain(context)
-        ? moveLine(base, grip.id, by)
-        : moveLineSymmetric(base, grip.id, by, symmetry);
-      return { snap: target, result };
+      return { snap: target, result: by === 0 ? ok(base) : moved(base, grip.id, by, context) };
     }
     case 'parts': {
       // Of the points that move, the one nearest to the hand is the one that is caught.
@@ -127,8 +126,24 @@ function attempt(
 const isPlain = ({ symmetry = NO_SYMMETRY }: ToolContext): boolean =>
   symmetry.turns === 1 && symmetry.mirrors.length === 0;
 
+/** A line moved parallel to itself by so much to its right, with its images where things are repeated. */
+const moved = (drawing: Drawing, line: LineId, by: number, context: ToolContext): Result<Drawing> =>
+  isPlain(context) ? moveLine(drawing, line, by) : moveLineSymmetric(drawing, line, by, context.symmetry!);
+
+const ALONG = fail('The line would only slide along itself', '', 'Move it the other way, or move its ends');
+
+/** What is chosen, moved by so much, inches; a line by itself stays parallel to itself, as it does when it is dragged. */
+export function nudged(drawing: Drawing, chosen: Parts, by: Point, context: ToolContext): Result<Drawing> {
+  const { points, lines } = chosen;
+  const line = points.length === 0 && lines.length === 1 ? drawnLines(drawing).get(lines[0]!) : undefined;
+  if (line === undefined) return transformed(drawing, chosen, translation(by.x, by.y), context);
+  const { from: a, to: b } = line;
+  const aside = rightOf({ a, b }, add(a, by));
+  return Math.abs(aside) <= SAME_COORDINATE ? ALONG : moved(drawing, line.id, aside, context);
+}
+
 /** Several parts moved together, with their images where things are repeated. */
-export const transformed = (
+const transformed = (
   drawing: Drawing,
   parts: Parts,
   by: Parameters<typeof transformParts>[2],
