@@ -12,6 +12,7 @@ import type { CheckedJob } from './job.ts';
 import { QUIET, STROKES, textMark } from './marks.ts';
 import { textWidth, wrapped } from './metrics.ts';
 import type { Mark } from './model.ts';
+import { shortUnit } from './open-words.ts';
 
 /** What stands above a foundation, its top left corner at (0, 0). */
 export interface Caption {
@@ -127,12 +128,12 @@ const letterLines = ({ letters }: Foundation, column: number): readonly string[]
     ? []
     : wrapped(`for ${letters.join(', ')}`, NAME.size, NAME.weight, column, MOST_LETTER_LINES);
 
-/** What there is to know about a foundation that is for several sections. */
+/** What else there is to know about a foundation. */
 function noteLines(foundation: Foundation, column: number): readonly string[] {
   return notesOf(foundation).flatMap((note) => wrapped(note, FACT.size, FACT.weight, column, Infinity));
 }
 
-function notesOf({ letter, letters, matchMarks }: Foundation): readonly string[] {
+function notesOf({ letter, letters, matchMarks, openStretches }: Foundation): readonly string[] {
   const others = letters.slice(1).map((other) => `${other}1`);
   const last = others.at(-1);
   return [
@@ -140,6 +141,11 @@ function notesOf({ letter, letters, matchMarks }: Foundation): readonly string[]
     ...(matchMarks.some((mark) => mark.letters.length < letters.length)
       ? ['a tick with letters is for those sections only']
       : []),
+    ...openStretches.map(({ sewnTo, until }) =>
+      sewnTo === null
+        ? `leave the edge marked open unsewn, and close it when ${shortUnit(until)} is on`
+        : `partial seam with ${shortUnit(sewnTo)}: sew up to the double tick only, and close the rest when ${shortUnit(until)} is on`,
+    ),
   ];
 }
 

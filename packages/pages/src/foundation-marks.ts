@@ -1,11 +1,14 @@
 import {
   type Box,
   compose,
+  distanceToSegment,
   edgesOf,
+  midpoint,
   POINTS_PER_INCH,
   type Point,
   rotation,
   type Segment,
+  STRAIGHT_WITHIN,
   scaling,
   type Transform,
   transformPoint,
@@ -18,6 +21,8 @@ import type { Foundation } from './foundation.ts';
 import { polygonMark, QUIET, STROKES, segmentMark, textMark } from './marks.ts';
 import { CAP_HEIGHT, textCorners, textWidth } from './metrics.ts';
 import type { Mark, TextMark } from './model.ts';
+import type { OpenStretch } from './open-stretches.ts';
+import { openWords } from './open-words.ts';
 import { type LetteredTick, tickLetters, tickWords } from './tick-letters.ts';
 
 /** Room above the cutting line for the word `cut`, points. */
@@ -62,6 +67,8 @@ export interface DrawnFoundation {
   readonly lines: SheetLines;
   /** The match marks that are not for all of the foundation's sections. */
   readonly ticks: readonly LetteredTick[];
+  /** Where partial seams are left open. */
+  readonly openStretches: readonly OpenStretch<'page'>[];
   /** Boxes round the piece numbers. */
   readonly numbers: readonly Segment<'page'>[];
 }
@@ -75,6 +82,7 @@ export function foundationMarks(foundation: Foundation, turn: Turn): DrawnFounda
   const sewLines = segments(foundation.sewLines);
   const runOns = segments(foundation.runOns);
   const matchMarks = segments(foundation.matchMarks);
+  const stopMarks = segments(foundation.stopMarks);
   const numbers = foundation.pieces.map(({ name, at, depth }) =>
     numberMark(letter, name, transformPoint(toSheet, at), depth * POINTS_PER_INCH),
   );
@@ -83,10 +91,10 @@ export function foundationMarks(foundation: Foundation, turn: Turn): DrawnFounda
     ...runOns.map((s) => segmentMark('run-on', letter, s, STROKES.runOn)),
     ...sewLines.map((s) => segmentMark('sew-line', letter, s, STROKES.sewLine)),
     polygonMark('finished-outline', letter, outline, STROKES.finishedOutline),
-    ...matchMarks.map((s) => segmentMark('match-mark', letter, s, STROKES.matchMark)),
+    ...[...matchMarks, ...stopMarks].map((s) => segmentMark('match-mark', letter, s, STROKES.matchMark)),
     ...numbers,
   ];
-  const crossings = [...runOns, ...matchMarks];
+  const crossings = [...runOns, ...matchMarks, ...stopMarks];
   const ticks = foundation.matchMarks.flatMap((mark, i): LetteredTick[] => {
     const words = tickWords(mark.letters, letters);
     return words === null ? [] : [{ ...matchMarks[i]!, words }];
@@ -95,6 +103,7 @@ export function foundationMarks(foundation: Foundation, turn: Turn): DrawnFounda
     marks,
     lines: { outline: edgesOf(outline), cuttingLine: edgesOf(cuttingLine), crossings, sewLines },
     ticks,
+    openStretches: foundation.openStretches.map((s) => ({ ...s, ...transformSegment(toSheet, s) })),
     numbers: numbers.flatMap((number) => edgesOf(textCorners(number))),
   };
 }
@@ -114,8 +123,8 @@ function numberMark(letter: string, name: string, at: Point<'page'>, depth: numb
 }
 
 /**
- * Letters beside the match marks that are for some sections only; `sew` beside the finished outline, in the allowance
- * (inside the outline where the allowance is too narrow), and `cut` outside the cutting line: nobody can take one line
+ * Words along what is left open; letters beside the match marks that are for some sections only; `sew` beside the finished outline, in the allowance
+ * (inside the outline where the allowance is too narrow) but at no edge that is left open, and `cut` outside the cutting line: nobody can take one line
  * for the other. A word whose line does not show has no place and is left out.
  *
  * @param drawn its lines are those that show in `room`
@@ -123,31 +132,48 @@ function numberMark(letter: string, name: string, at: Point<'page'>, depth: numb
  */
 export function wordMarks(
   { letter, allowance }: Foundation,
-  { lines: { outline, cuttingLine, crossings, sewLines }, ticks, numbers }: Omit<DrawnFoundation, 'marks'>,
+  drawn: Omit<DrawnFoundation, 'marks'>,
   room: Box<'page'>,
 ): readonly Mark[] {
+  const { ticks, openStretches, numbers } = drawn;
+  const { outline, cuttingLine, crossings, sewLines } = drawn.lines;
   const bandTakesWord = allowance * POINTS_PER_INCH >= WORD_SIZES[0]! * CAP_HEIGHT + 2 * WORD_GAP;
   const outside = [...cuttingLine, ...outline, ...crossings];
   const inside = [...sewLines, ...numbers, ...outside];
-  const letters = tickLetters(letter, ticks, { outline, outside, inside, bandTakesWord, room });
-  const lines = [...outside, ...letters.flatMap((text) => edgesOf(textCorners(text)))];
+  const open = openWords(letter, openStretches, { outline, outside, inside, bandTakesWord, room });
+  const openBoxes = open.flatMap((text) => edgesOf(textCorners(text)));
+  const letters = tickLetters(letter, ticks, {
+    outline,
+    outside: [...outside, ...openBoxes],
+    inside: [...inside, ...openBoxes],
+    bandTakesWord,
+    room,
+  });
+  const lines = [...outside, ...openBoxes, ...letters.flatMap((text) => edgesOf(textCorners(text)))];
   const place = (
     word: string,
     side: 'outside' | 'inside',
     edges: readonly Segment<'page'>[],
     obstacles: readonly Segment<'page'>[],
   ) => firstPlaced((size) => placeWord({ word, size, gap: WORD_GAP, room, edges, side, obstacles }));
+  const sewn = outline.filter(
+    (edge) => !openStretches.some((stretch) => liesOn(midpoint(stretch.a, stretch.b), edge)),
+  );
   const sew =
-    (bandTakesWord ? place('sew', 'outside', outline, lines) : null) ??
-    place('sew', 'inside', outline, [...sewLines, ...lines]) ??
+    (bandTakesWord ? place('sew', 'outside', sewn, lines) : null) ??
+    place('sew', 'inside', sewn, [...sewLines, ...lines]) ??
     place('sew', 'inside', outline, []);
   const cut = place('cut', 'outside', cuttingLine, lines) ?? place('cut', 'outside', cuttingLine, []);
   return [
+    ...open,
     ...letters,
     ...(sew ? [textMark('label', letter, 'sew', sew.at, { ...sew.look, ink: QUIET })] : []),
     ...(cut ? [textMark('label', letter, 'cut', cut.at, { ...cut.look, ink: QUIET })] : []),
   ];
 }
+
+const liesOn = (p: Point<'page'>, { a, b }: Segment<'page'>): boolean =>
+  distanceToSegment(p, a, b) <= STRAIGHT_WITHIN * POINTS_PER_INCH;
 
 /** The room that a foundation of this size takes on the sheet: its upright rectangle and a strip above it. */
 export const roomOf = ({ width, height }: { width: number; height: number }): Box<'page'> => ({

@@ -15,6 +15,8 @@ import {
 } from '@seamwright/geometry';
 import type { Section } from '@seamwright/sewing';
 import type { CheckedJob } from './job.ts';
+import { stopTicks } from './match-marks.ts';
+import { type OpenStretch, openStretches } from './open-stretches.ts';
 import { sectionRing } from './ring.ts';
 import { runOns } from './run-ons.ts';
 import { type MatchMark, sharedMarks } from './shared-marks.ts';
@@ -49,6 +51,10 @@ export interface Foundation {
   readonly runOns: readonly Segment<'print'>[];
   /** From the finished outline across the allowance, square to it. */
   readonly matchMarks: readonly MatchMark<'print'>[];
+  /** Two side by side, as match marks are, where the sewing of a partial seam stops. */
+  readonly stopMarks: readonly Segment<'print'>[];
+  /** Along the finished outline, where partial seams are left open. */
+  readonly openStretches: readonly OpenStretch<'print'>[];
   readonly pieces: readonly PieceName[];
   /** Inches. */
   readonly allowance: number;
@@ -74,6 +80,10 @@ export function foundationOf(job: CheckedJob, template: Template): Foundation {
   const print = printTransform(box);
   const toPrint = (segment: Segment) => transformSegment(print, segment);
   const finished = boundingBox(outline);
+  const opened = openStretches(job.plan, section).map((stretch) => ({
+    ...stretch,
+    ...transformSegment(enlarge, stretch),
+  }));
   return {
     letter: section.letter,
     letters: lettersOf(template),
@@ -86,6 +96,8 @@ export function foundationOf(job: CheckedJob, template: Template): Foundation {
       ...toPrint(mark),
       letters: mark.letters,
     })),
+    stopMarks: opened.flatMap(({ a, sewnTo }) => (sewnTo === null ? [] : stopTicks(a, bounds))).map(toPrint),
+    openStretches: opened.map((stretch) => ({ ...stretch, ...toPrint(stretch) })),
     pieces: piecesOf(arrangement, section, compose(enlarge, print), job.scale),
     allowance,
     width: box.maxX - box.minX,

@@ -35,7 +35,7 @@ export function layFoundations(job: FoundationJob): Result<PagePlan> {
   const paper = PAPERS[value.paper];
   const regions = regionsOf(paper);
   const { sections } = value.plan;
-  const templates = value.shareTemplates ? sharedTemplates(sections) : sections.map(alone);
+  const templates = value.shareTemplates ? sharedTemplates(value.plan) : sections.map(alone);
   const letters = templates.map(({ section }) => section.letter);
   const byLetter = (p: string, q: string) => letters.indexOf(p) - letters.indexOf(q);
   const printedFor = new Map(templates.map((template) => [template.section.letter, lettersOf(template)]));

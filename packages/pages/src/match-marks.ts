@@ -1,5 +1,16 @@
 import type { Arrangement } from '@seamwright/arrangement';
-import { add, normalize, type Point, type Segment, scale, subtract } from '@seamwright/geometry';
+import {
+  add,
+  distance,
+  edgesOf,
+  nearestOnSegment,
+  normalize,
+  type Point,
+  type Polygon,
+  type Segment,
+  scale,
+  subtract,
+} from '@seamwright/geometry';
 import type { Section } from '@seamwright/sewing';
 import type { RingEdge, RingVertex } from './ring.ts';
 import { type Bounds, throughAllowance } from './run-ons.ts';
@@ -54,4 +65,29 @@ export function tick(at: Point, onward: Point, bounds: Bounds): Segment {
   const outward = { x: along.y, y: -along.x };
   if (bounds.allowance === 0) return { a: at, b: add(at, scale(outward, BARE_MARK)) };
   return { a: at, b: throughAllowance(at, outward, bounds) };
+}
+
+/** Inches: how far the two ticks where a partial seam stops are from where it does. */
+const STOP_TICKS_APART = 1 / 32;
+
+/**
+ * Two ticks side by side where the sewing of a partial seam stops, across the allowance as match marks are: they match those of the
+ * section on the other side, too.
+ *
+ * @param stop on an edge of the outline
+ */
+export function stopTicks(stop: Point, bounds: Bounds): readonly Segment[] {
+  const onward = normalize(onOutline(bounds.outline, stop).onward);
+  return [-STOP_TICKS_APART, STOP_TICKS_APART].map((by) =>
+    tick(add(stop, scale(onward, by)), onward, bounds),
+  );
+}
+
+/** The nearest point of the outline, and the way of its edge there. */
+export function onOutline(outline: Polygon, p: Point): { readonly at: Point; readonly onward: Point } {
+  const feet = edgesOf(outline).map(({ a, b }) => ({
+    at: nearestOnSegment(p, a, b),
+    onward: subtract(b, a),
+  }));
+  return feet.reduce((best, foot) => (distance(p, foot.at) < distance(p, best.at) ? foot : best));
 }

@@ -20,7 +20,7 @@ import { tickWords } from './tick-letters.ts';
 function foundations(of: Block, scale = 1, change = (template: Template) => template): readonly Foundation[] {
   const job = checkJob(usual(of, 'Test', { scale }));
   if (!job.ok) throw new Error(job.problem.what);
-  return sharedTemplates(of.plan.sections).map((template) => foundationOf(job.value, change(template)));
+  return sharedTemplates(of.plan).map((template) => foundationOf(job.value, change(template)));
 }
 
 /** From the outline to the cutting line, square to the edge: as long as the allowance is wide. */

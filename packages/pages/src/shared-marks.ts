@@ -2,17 +2,12 @@ import type { Arrangement } from '@seamwright/arrangement';
 import {
   compose,
   distance,
-  edgesOf,
-  nearestOnSegment,
-  type Point,
-  type Polygon,
   type Segment,
   type Space,
   STRAIGHT_WITHIN,
-  subtract,
   type Transform,
 } from '@seamwright/geometry';
-import { matchMarks, matchPoints, tick } from './match-marks.ts';
+import { matchMarks, matchPoints, onOutline, tick } from './match-marks.ts';
 import { type RingVertex, sectionRing } from './ring.ts';
 import type { Bounds } from './run-ons.ts';
 import { lettersOf, type Template } from './templates.ts';
@@ -58,13 +53,4 @@ export function sharedMarks(
     }
   }
   return marks;
-}
-
-/** The nearest point of the outline, and the way of its edge there. */
-function onOutline(outline: Polygon, p: Point): { readonly at: Point; readonly onward: Point } {
-  const feet = edgesOf(outline).map(({ a, b }) => ({
-    at: nearestOnSegment(p, a, b),
-    onward: subtract(b, a),
-  }));
-  return feet.reduce((best, foot) => (distance(p, foot.at) < distance(p, best.at) ? foot : best));
 }

@@ -23,7 +23,10 @@ const copy = (letter: string, mirrored: boolean, transform: Transform): Section[
 });
 
 const inShort = (sections: readonly Section[]) =>
-  sharedTemplates(sections).map((template) => [lettersOf(template).join(''), template.mirroredOf]);
+  sharedTemplates({ sections, joins: [] }).map((template) => [
+    lettersOf(template).join(''),
+    template.mirroredOf,
+  ]);
 
 describe('what shares a foundation', () => {
   test('turned copies with the first, mirrored ones with one another', () => {
@@ -44,12 +47,13 @@ describe('what shares a foundation', () => {
   });
 
   test('a copy of a copy is a copy of the first: twice mirrored is not mirrored', () => {
-    const [a, ...others] = sharedTemplates([
+    const sections = [
       section('A'),
       section('B', copy('A', true, MIRROR)),
       section('C', copy('B', true, MIRROR)),
       section('D', copy('C', false, translation(5, 2))),
-    ]);
+    ];
+    const [a, ...others] = sharedTemplates({ sections, joins: [] });
     expect(others.map((template) => [lettersOf(template), template.mirroredOf])).toEqual([[['B'], 'A']]);
     expect(lettersOf(a!)).toEqual(['A', 'C', 'D']);
     expect(a!.copies.map(({ toTemplate }) => toTemplate)).toEqual([
@@ -68,14 +72,14 @@ describe('what shares a foundation', () => {
 
   test('a copy of what does not come before it is a bug', () => {
     const lost = [section('A', copy('B', false, identity())), section('B')];
-    expect(() => sharedTemplates(lost)).toThrow('Section A is a copy of B');
+    expect(() => sharedTemplates({ sections: lost, joins: [] })).toThrow('Section A is a copy of B');
   });
 });
 
 test('each copy is carried on to the section that is laid out', () => {
   let copies = 0;
   for (const { plan } of [whirl(), moorings(), star(6), pilings(5)])
-    for (const template of sharedTemplates(plan.sections))
+    for (const template of sharedTemplates(plan))
       for (const { section: one, toTemplate } of template.copies) {
         copies++;
         expect(misfit(transformPolygon(toTemplate, one.outline), template.section.outline)).toBeLessThan(

@@ -1,5 +1,6 @@
 import { compose, identity, inverse, type Transform } from '@seamwright/geometry';
 import type { Section, SewingPlan } from '@seamwright/sewing';
+import { besideOpenSeams } from './open-stretches.ts';
 
 /** What one foundation is printed for: a section, and the sections that are turned copies of it. */
 export interface Template {
@@ -33,15 +34,19 @@ export const lettersOf = ({ section, copies }: Template): readonly string[] => [
  * A mirrored copy cannot be sewn on the same print, the fabric would lie on the wrong side. The first of them is laid
  * out, too, and the others share with it: two mirrored copies of one section are turned copies of each other.
  *
+ * Sections that partial seams are sewn to have marks and words of their own, and share with none.
+ *
  * Throws a RangeError when a section is said to be a copy of one that does not come before it.
  */
-export function sharedTemplates(sections: readonly Section[]): readonly Template[] {
+export function sharedTemplates(plan: Pick<SewingPlan, 'sections' | 'joins'>): readonly Template[] {
+  const { sections } = plan;
+  const unlike = besideOpenSeams(plan);
   const places = new Map<string, Place>();
   const templates = new Map<string, Laid>();
   for (const section of sections) {
     const place = placeOf(section, places);
     places.set(section.letter, place);
-    const key = `${place.root} ${place.mirrored}`;
+    const key = unlike.has(section.letter) ? section.letter : `${place.root} ${place.mirrored}`;
     const laid = templates.get(key);
     if (laid === undefined)
       templates.set(key, { section, place, copies: [], mirroredOf: place.mirrored ? place.root : null });
@@ -55,8 +60,8 @@ export function sharedTemplates(sections: readonly Section[]): readonly Template
 }
 
 /** The letters of sections that can be sewn on prints of one foundation, set by set; sections with no like are left out. */
-export const alikeSections = ({ sections }: SewingPlan): readonly (readonly string[])[] =>
-  sharedTemplates(sections)
+export const alikeSections = (plan: SewingPlan): readonly (readonly string[])[] =>
+  sharedTemplates(plan)
     .map(lettersOf)
     .filter(({ length }) => length > 1);
 

@@ -4,6 +4,7 @@ import {
   distanceToSegment,
   edgesOf,
   normalize,
+  type Point,
   type Segment,
   scale,
   subtract,
@@ -18,15 +19,15 @@ export interface LetteredTick extends Segment<'page'> {
   readonly words: string;
 }
 
-/** What is on the sheet where letters are to be placed. Points. */
-export interface TickSurroundings {
+/** What is on the sheet where words are to be placed along the outline. Points. */
+export interface Surroundings {
   /** Of the finished outline, walked clockwise on the screen. */
   readonly outline: readonly Segment<'page'>[];
-  /** What letters in the allowance keep clear of. */
+  /** What words in the allowance keep clear of. */
   readonly outside: readonly Segment<'page'>[];
-  /** What letters inside the outline keep clear of. */
+  /** What words inside the outline keep clear of. */
   readonly inside: readonly Segment<'page'>[];
-  /** Whether the allowance is wide enough for letters. */
+  /** Whether the allowance is wide enough for words. */
   readonly bandTakesWord: boolean;
   readonly room: Box<'page'>;
 }
@@ -57,7 +58,7 @@ export function tickWords(some: readonly string[], all: readonly string[]): stri
 export function tickLetters(
   section: string,
   ticks: readonly LetteredTick[],
-  around: TickSurroundings,
+  around: Surroundings,
 ): readonly TextMark[] {
   const placed: TextMark[] = [];
   for (const tick of ticks) {
@@ -71,7 +72,7 @@ export function tickLetters(
 function lettersBeside(
   section: string,
   { words, ...tick }: LetteredTick,
-  { outline, outside, inside, bandTakesWord, room }: TickSurroundings,
+  { outline, outside, inside, bandTakesWord, room }: Surroundings,
   placed: readonly Segment<'page'>[],
 ): TextMark | null {
   const place = (side: 'outside' | 'inside', obstacles: readonly Segment<'page'>[]): TextMark | null => {
@@ -96,11 +97,16 @@ function stretchesBeside(
   outline: readonly Segment<'page'>[],
   size: number,
 ): readonly Segment<'page'>[] {
-  const away = ({ a, b }: Segment<'page'>) => distanceToSegment<'page'>(foot, a, b);
-  const edge = outline.reduce((nearest, other) => (away(other) < away(nearest) ? other : nearest));
+  const edge = edgeBeside(foot, outline);
   const onward = scale<'page'>(normalize(subtract(edge.b, edge.a)), size);
   return [
     { a: foot, b: add(foot, onward) },
     { a: subtract(foot, onward), b: foot },
   ];
+}
+
+/** The edge that a point lies on, or nearest to. */
+export function edgeBeside(foot: Point<'page'>, outline: readonly Segment<'page'>[]): Segment<'page'> {
+  const away = ({ a, b }: Segment<'page'>) => distanceToSegment<'page'>(foot, a, b);
+  return outline.reduce((nearest, other) => (away(other) < away(nearest) ? other : nearest));
 }

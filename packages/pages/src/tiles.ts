@@ -80,7 +80,10 @@ const TAPING = ['lay the grey lines edge to edge, diamond on diamond, and tape']
 const widestName = ({ letter }: Foundation): string => `${letter} 888/888`;
 
 function captionRoomFor(job: CheckedJob, foundation: Foundation, turn: Turn, region: Box<'page'>): number {
-  const plain = foundation.letters.length === 1 && foundation.mirroredOf === null;
+  const plain =
+    foundation.letters.length === 1 &&
+    foundation.mirroredOf === null &&
+    foundation.openStretches.length === 0;
   if (plain) return CAPTION_ROOM;
   const name = widestName(foundation);
   const { height } = captionFor(job, foundation, turn, captionWidth(region), name, TAPING);
@@ -130,6 +133,9 @@ function tileSheet(job: CheckedJob, foundation: Foundation, way: Way, tile: Tile
   const inWindow = {
     lines: shownLines(drawn.lines, joinLines, tile.window),
     ticks: drawn.ticks.filter((tick) => clippedSegments([tick], tile.window).length > 0),
+    openStretches: drawn.openStretches.flatMap((stretch) =>
+      clippedSegments([stretch], tile.window).map((shownPart) => ({ ...stretch, ...shownPart })),
+    ),
     numbers: drawn.numbers,
   };
   const words = wordMarks(foundation, inWindow, roomAbove(tile.window));

@@ -127,3 +127,41 @@ export const usual = (of: Block, title: string, more: Partial<FoundationJob> = {
   scale: 1,
   ...more,
 });
+
+/** Four oblongs round a square: one partial seam, five foundations. */
+export const windmill = (side: number): Block =>
+  ringOfFour({ width: side, height: side, xs: [side / 3, (2 * side) / 3], ys: [side / 3, (2 * side) / 3] });
+
+/** Four seams that chase each other round an oblong between `xs` and `ys`, with partial seams allowed. */
+export const ringOfFour = (ring: {
+  readonly width: number;
+  readonly height: number;
+  readonly xs: Pair;
+  readonly ys: Pair;
+}): Block => {
+  const { width, height } = ring;
+  const [[left, right], [top, bottom]] = [ring.xs, ring.ys];
+  return block(
+    rectangle(width, height),
+    [
+      [left, 0, left, bottom],
+      [0, bottom, right, bottom],
+      [right, top, right, height],
+      [left, top, width, top],
+    ],
+    { partialSeams: true },
+  );
+};
+
+/** A lamp whose arms lean: four seams that chase each other, none of them level or upright. */
+export const turningLamp = (): Block =>
+  block(
+    rectangle(8, 8),
+    [
+      [3, 0, 3.384, 4.794],
+      [0, 5.2, 4.795, 4.625],
+      [5.2, 8, 4.626, 3.213],
+      [8, 2.8, 3.27, 3.379],
+    ],
+    { partialSeams: true },
+  );
