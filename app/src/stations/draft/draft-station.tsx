@@ -125,7 +125,6 @@ function DraftCanvas() {
           <>
             <div className={styles.above}>
               <ToolChoice />
-              <ViewChoice />
               <RepeatNote />
             </div>
             <ViewChoice />
