@@ -4,21 +4,10 @@ import { isSewable } from '../src/assembly.ts';
 import { touching } from '../src/contact.ts';
 import { crossingsOf } from '../src/crossings.ts';
 import { planSewing } from '../src/index.ts';
-import type { Region } from '../src/region.ts';
 import { SEARCH_EFFORT, Search } from '../src/search.ts';
 import { NO_WILL } from '../src/will.ts';
 import type { Family } from './drawings.ts';
 import { ofSizes } from './sizes.ts';
-
-/** Counts the regions that are asked about: each once in the search, which remembers them. */
-class CountedSearch extends Search {
-  asked = 0;
-
-  override isSection(region: Region): boolean {
-    this.asked += 1;
-    return super.isSection(region);
-  }
-}
 
 /** The fewest foundations: how far the search is exact, and what it looks at. */
 export function measureSectioning(
@@ -42,11 +31,11 @@ export function measureSectioning(
       const contacts = touching(arrangement);
       const crossings = crossingsOf(arrangement);
       const all = arrangement.patches.map(({ index }) => index);
-      const begun = () => new CountedSearch(contacts, crossings, NO_WILL, SEARCH_EFFORT);
+      const begun = () => new Search(contacts, crossings, NO_WILL, SEARCH_EFFORT);
       const first = timed(() => begun().anyAssembly(all));
       const searched = timed(() => {
         const search = begun();
-        return { ...search.fewest(all, first.result), regions: search.asked };
+        return { ...search.fewest(all, first.result), regions: search.lookedAt };
       });
       const plan = timed(() => planSewing(arrangement));
       const { assembly, atLeast, regions } = searched.result;

@@ -1,6 +1,5 @@
 import type { Arrangement } from '@seamwright/arrangement';
 import { patchesRound } from './contact.ts';
-import type { Region } from './region.ts';
 
 /**
  * A vertex inside the block at which no patch runs straight on: the last join round it must be along a line right
@@ -37,45 +36,4 @@ export function crossingsOf(arrangement: Arrangement): Crossing[] {
       return { vertex: index, patches: patchesAt[index]!, lines };
     })
     .sort((c, d) => c.lines.length - d.lines.length);
-}
-
-/** Lower bounds for regions of one block, each in a time that grows with the region and not with the block. */
-export class CrossingBound {
-  /** For each patch, the crossings of which it is the first. */
-  private readonly firstOf = new Map<number, number[]>();
-
-  constructor(private readonly crossings: readonly Crossing[]) {
-    crossings.forEach(({ patches: [first] }, i) => {
-      const own = this.firstOf.get(first!);
-      if (own === undefined) this.firstOf.set(first!, [i]);
-      else own.push(i);
-    });
-  }
-
-  /**
-   * A proved lower bound on the foundations of a region: one more than the crossings in it that have no line in common.
-   *
-   * Where all the patches round a crossing are joined, the last join that completes them is along one of its lines and
-   * has two patches at least on either side, so it is no step of a section but a join of two units. One join is along one
-   * line; crossings without a common line need one each. (Derived here; a packing bound for the hitting set.)
-   */
-  leastFoundations(region: Region, mask: Uint8Array): number {
-    const within: number[] = [];
-    for (const p of region) {
-      for (const i of this.firstOf.get(p) ?? []) {
-        if (this.crossings[i]!.patches.every((q) => mask[q] === 1)) within.push(i);
-      }
-    }
-    // Those with the fewest lines first.
-    within.sort((i, j) => i - j);
-    const used = new Set<number>();
-    let joins = 0;
-    for (const i of within) {
-      const { lines } = this.crossings[i]!;
-      if (lines.some((line) => used.has(line))) continue;
-      joins += 1;
-      for (const line of lines) used.add(line);
-    }
-    return joins + 1;
-  }
 }

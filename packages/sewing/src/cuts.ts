@@ -82,14 +82,6 @@ function partsBeside(touching: Touching, region: Region, { edges }: Run): readon
   });
 }
 
-/** All straight cuts of a connected region, in the order of their lines. */
-export function straightCuts(touching: Touching, region: Region): Cut[] {
-  return runsAcross(touching, region).flatMap((run) => {
-    const parts = partsBeside(touching, region, run);
-    return parts === null ? [] : [{ run, parts }];
-  });
-}
-
 /** Of runs that are equally good, so many are tried. */
 const HANDFUL = 8;
 

@@ -1,10 +1,11 @@
 import { type Assembly, isSewable, joinOf, sectionOf, stuckAt } from './assembly.ts';
 import type { Touching } from './contact.ts';
-import { type Crossing, CrossingBound } from './crossings.ts';
-import { type Cut, runsAcross, someCut, straightCuts } from './cuts.ts';
-import { isOneFoundation, peel } from './peel.ts';
-import { type Region, withMask } from './region.ts';
-import { mayCut, type Will } from './will.ts';
+import type { Crossing } from './crossings.ts';
+import { type Cut, someCut } from './cuts.ts';
+import { isOneFoundation } from './peel.ts';
+import type { Region } from './region.ts';
+import { type Known, type KnownCut, Regions } from './regions.ts';
+import type { Will } from './will.ts';
 
 /**
  * How much the exact search may look at, counted in contacts visited: some tenths of a second. Counted and not timed,
@@ -18,31 +19,18 @@ export const SEARCH_EFFORT = 20_000_000;
  */
 const COMPARED_UP_TO = 300;
 
-/** What is known of a region. */
-interface Known {
-  readonly region: Region;
-  /** No assembly of it has fewer foundations; raised as the search goes on. */
-  atLeast: number;
-  /** One with exactly `atLeast` foundations. */
-  least?: Assembly;
-  cuts?: readonly Cut[];
-}
-
 /**
  * Looks for assemblies of the regions of one block, as the maker wants them, and remembers what it finds.
  *
  * Whether a region is sewable at all needs no search: if it is, each connected part of it is, so any straight cut is
  * safe, and cutting until every part is one foundation either succeeds or gets stuck. The fewest foundations are 1 if
  * the region peels, otherwise the least of cost(A) + cost(B) over all straight cuts into A and B; different cuts lead to
- * the same regions again, which are remembered. Where patches are to stay together, cuts are not always safe any more,
- * and only the search knows.
+ * the same regions again, or to regions that are alike, and both are remembered. Where patches are to stay together, cuts
+ * are not always safe any more, and only the search knows.
  */
 export class Search {
-  private readonly known = new Map<string, Known>();
-  /** What is known of the very arrays that were asked for: most are asked for again. */
-  private readonly knownOf = new WeakMap<Region, Known>();
   private readonly crossingAt: ReadonlySet<number>;
-  private readonly crossingBound: CrossingBound;
+  private readonly regions: Regions;
 
   /** @param effort contacts that may be visited */
   constructor(
@@ -52,11 +40,18 @@ export class Search {
     private effort: number,
   ) {
     this.crossingAt = new Set(crossings.map(({ vertex }) => vertex));
-    this.crossingBound = new CrossingBound(crossings);
+    this.regions = new Regions(touching, crossings, will, (contacts) => {
+      this.effort -= contacts;
+    });
   }
 
   get spent(): boolean {
     return this.effort <= 0;
+  }
+
+  /** Regions that have been looked at: those alike count once. */
+  get lookedAt(): number {
+    return this.regions.lookedAt;
   }
 
   /** Starts a new piece of work, with what is known already and an effort of its own. */
@@ -65,19 +60,59 @@ export class Search {
   }
 
   isSection(region: Region): boolean {
-    return isOneFoundation(this.touching, region, this.will);
+    if (region.length > COMPARED_UP_TO) return isOneFoundation(this.touching, region, this.will);
+    return isOne(this.regions.get(region));
   }
 
-  /** Cuts until every part is one foundation or stuck, without going back on a cut. */
+  /** Cuts until every part is one foundation or stuck, without going back on a cut. It is had whatever the effort. */
   anyAssembly(region: Region): Assembly {
+    const { effort } = this;
+    const assembly = this.cutOnce(region);
+    this.effort = effort;
+    return assembly;
+  }
+
+  private cutOnce(region: Region): Assembly {
     if (this.isSection(region)) return sectionOf(region);
-    const cut =
-      region.length <= COMPARED_UP_TO
-        ? this.mostPromising(this.allowedCuts(region))
-        : someCut(this.touching, region, (vertex) => this.crossingAt.has(vertex), this.will);
+    if (region.length <= COMPARED_UP_TO) {
+      const known = this.regions.get(region);
+      const best = mostPromising(this.regions.cutsOf(known));
+      if (best === null) return stuckAt(region);
+      return joinOf(best.line, [this.cutOnce(best.parts[0].region), this.cutOnce(best.parts[1].region)]);
+    }
+    const cut = someCut(this.touching, region, (vertex) => this.crossingAt.has(vertex), this.will);
     if (cut === null) return stuckAt(region);
-    const { run, parts } = cut;
-    return joinOf(run.line, [this.anyAssembly(parts[0]), this.anyAssembly(parts[1])]);
+    return joinOf(cut.run.line, [this.cutOnce(cut.parts[0]), this.cutOnce(cut.parts[1])]);
+  }
+
+  /**
+   * An assembly, if there is any, with cuts that are taken back where they lead nowhere; null when there is none, which
+   * is then proved, and undefined when the effort is spent before either is known.
+   */
+  assemblyAfterAll(region: Region): Assembly | null | undefined {
+    return this.triedAll(this.regions.get(region));
+  }
+
+  private triedAll(known: Known): Assembly | null | undefined {
+    if (known.any !== undefined) return known.any;
+    if (isOne(known)) known.any = sectionOf(known.region);
+    else {
+      const found = this.triedCuts(known);
+      if (found === undefined) return undefined;
+      known.any = found;
+      if (found === null) known.alike.atLeast = Number.POSITIVE_INFINITY;
+    }
+    return known.any;
+  }
+
+  private triedCuts(known: Known): Assembly | null | undefined {
+    for (const { line, parts } of this.cutsWithin(known)) {
+      const first = this.triedAll(parts[0]);
+      const second = first == null ? first : this.triedAll(parts[1]);
+      if (first != null && second != null) return joinOf(line, [first, second]);
+    }
+    // Out of effort, "not found" proves nothing.
+    return this.spent ? undefined : null;
   }
 
   /**
@@ -87,120 +122,90 @@ export class Search {
    * @param fallback what to give when the effort is spent
    */
   fewest(region: Region, fallback: Assembly): { assembly: Assembly; atLeast: number } {
-    const known = this.remember(region);
+    const known = this.regions.get(region);
+    const { alike } = known;
     const limit = isSewable(fallback) ? fallback.foundations : region.length + 1;
-    while (known.atLeast < limit) {
-      const found = this.withAtMost(region, known.atLeast);
-      if (found !== null) return { assembly: found, atLeast: found.foundations };
-      if (this.spent) break;
+    while (alike.atLeast < limit && !this.spent) {
+      if (this.suffices(known, alike.atLeast)) return { assembly: this.made(known), atLeast: alike.atLeast };
     }
-    return { assembly: fallback, atLeast: known.atLeast };
+    return { assembly: fallback, atLeast: alike.atLeast };
   }
 
-  /** An assembly with the fewest foundations, if `limit` of them suffice; null when not, or when the effort is spent. */
-  withAtMost(region: Region, limit: number): Assembly | null {
-    const known = this.remember(region);
-    while (known.least === undefined) {
-      if (known.atLeast > limit || this.spent) return null;
-      const found = this.withExactly(known, known.atLeast);
-      // Out of effort, "not found" proves nothing.
-      if (found === null && this.spent) return null;
-      if (found === null) known.atLeast += 1;
-      else known.least = found;
-    }
-    return known.least.foundations <= limit ? known.least : null;
+  /** How many foundations a region takes, if `limit` of them suffice; null when not, or when the effort is spent. */
+  withAtMost(region: Region, limit: number): { readonly foundations: number } | null {
+    const known = this.regions.get(region);
+    return this.suffices(known, limit) ? { foundations: known.alike.atLeast } : null;
   }
 
   /** The straight cuts of a region that the maker's will allows, the most promising first; none when the effort is spent. */
   cutsOf(region: Region): readonly Cut[] {
-    const known = this.remember(region);
-    known.cuts ??= this.sortedCuts(region);
-    return known.cuts;
+    return this.cutsWithin(this.regions.get(region)).map((cut) => this.regions.written(cut));
   }
 
-  private withExactly({ region }: Known, target: number): Assembly | null {
-    for (const { run, parts } of this.cutsOf(region)) {
+  /** Whether so many foundations suffice for a region; not, when the effort is spent before it is known. */
+  private suffices(known: Known, limit: number): boolean {
+    const { alike } = known;
+    while (!alike.exact) {
+      if (alike.atLeast > limit || this.spent) return false;
+      const found = this.sufficesExactly(alike.example, alike.atLeast);
+      // Out of effort, "not found" proves nothing.
+      if (!found && this.spent) return false;
+      if (found) alike.exact = true;
+      else alike.atLeast += 1;
+    }
+    return alike.atLeast <= limit;
+  }
+
+  private sufficesExactly(known: Known, target: number): boolean {
+    for (const { parts } of this.cutsToTry(known)) {
       const [a, b] = parts;
-      const roomForA = target - this.remember(b).atLeast;
-      if (this.remember(a).atLeast > roomForA) continue;
-      const first = this.withAtMost(a, roomForA);
-      if (first === null) continue;
-      const second = this.withAtMost(b, target - first.foundations);
-      if (second !== null) return joinOf(run.line, [first, second]);
+      if (a.alike.atLeast + b.alike.atLeast > target) continue;
+      if (!this.suffices(a, target - b.alike.atLeast)) continue;
+      if (this.suffices(b, target - a.alike.atLeast)) return true;
     }
-    return null;
+    return false;
   }
 
-  private sortedCuts(region: Region): readonly Cut[] {
-    const runs = runsAcross(this.touching, region);
-    this.spend(region, runs.length + 1);
-    // Too much to look at: no number can be proved impossible without all the cuts.
-    if (this.spent) return [];
-    const bound = (cut: Cut) => this.remember(cut.parts[0]).atLeast + this.remember(cut.parts[1]).atLeast;
-    return this.allowedCuts(region)
-      .map((cut) => ({ cut, least: bound(cut) }))
-      .sort((c, d) => c.least - d.least)
-      .map(({ cut }) => cut);
+  /** The assembly of a region for which it is known how many foundations it takes. */
+  private made(known: Known): Assembly {
+    known.least ??= this.madeAnew(known);
+    return known.least;
   }
 
-  private allowedCuts(region: Region): readonly Cut[] {
-    return straightCuts(this.touching, region).filter(({ parts }) => mayCut(this.will, parts[0]));
+  private madeAnew(known: Known): Assembly {
+    if (isOne(known)) return sectionOf(known.region);
+    const target = known.alike.atLeast;
+    const cut = this.regions.cutsOf(known).find(({ parts: [a, b] }) => {
+      return a.alike.exact && b.alike.exact && a.alike.atLeast + b.alike.atLeast === target;
+    });
+    if (cut === undefined) throw new Error('made: nobody has proved that so many foundations suffice');
+    return joinOf(cut.line, [this.made(cut.parts[0]), this.made(cut.parts[1])]);
   }
 
-  /** The cut whose parts promise the fewest foundations; of several, the one that leaves the fewest patches stuck in cores. */
-  private mostPromising(cuts: readonly Cut[]): Cut | null {
-    const rate = (part: Region) => {
-      if (this.isSection(part)) return { bound: 1, stuck: 0 };
-      return { bound: this.bound(part), stuck: peel(this.touching, part, this.will).core.length };
-    };
-    let best: { cut: Cut; bound: number; stuck: number } | null = null;
-    for (const cut of cuts) {
-      const [a, b] = [rate(cut.parts[0]), rate(cut.parts[1])];
-      const [bound, stuck] = [a.bound + b.bound, a.stuck + b.stuck];
-      if (best === null || bound < best.bound || (bound === best.bound && stuck < best.stuck)) {
-        best = { cut, bound, stuck };
-      }
-    }
-    return best?.cut ?? null;
+  /** All cuts of a region; none when the effort is spent, for without all the cuts nothing can be proved impossible. */
+  private cutsWithin(known: Known): readonly KnownCut[] {
+    return this.spent ? [] : this.regions.cutsOf(known, () => this.spent);
   }
 
-  /** A lower bound for a region that is no section. */
-  private bound(region: Region): number {
-    return Math.max(
-      2,
-      Math.ceil(region.length / this.will.largestSection),
-      withMask(this.touching, region, (mask) => this.crossingBound.leastFoundations(region, mask)),
-    );
-  }
-
-  private remember(region: Region): Known {
-    const seen = this.knownOf.get(region);
-    if (seen !== undefined) return seen;
-    const key = keyOf(region);
-    let known = this.known.get(key);
-    if (known === undefined) {
-      this.spend(region, 1);
-      known = this.isSection(region)
-        ? { region, atLeast: 1, least: sectionOf(region) }
-        : { region, atLeast: this.bound(region) };
-      this.known.set(key, known);
-    }
-    this.knownOf.set(region, known);
-    return known;
-  }
-
-  private spend(region: Region, times: number): void {
-    for (const p of region) this.effort -= times * this.touching.contacts[p]!.length;
+  /** Cuts of which one leads to the fewest foundations. */
+  private cutsToTry(known: Known): readonly KnownCut[] {
+    const cuts = this.cutsWithin(known);
+    const safe = cuts.find(({ costsNothing }) => costsNothing);
+    return safe === undefined ? cuts : [safe];
   }
 }
 
-/** A region's patches as a string: the first, then bits for those up to the last. */
-function keyOf(region: Region): string {
-  const first = region[0]! >> 4;
-  const words = new Uint16Array((region.at(-1)! >> 4) - first + 1);
-  for (const p of region) words[(p >> 4) - first]! |= 1 << (p & 15);
-  let key = `${first} `;
-  // A call takes only so many arguments.
-  for (let i = 0; i < words.length; i += 4096) key += String.fromCharCode(...words.subarray(i, i + 4096));
-  return key;
+const isOne = ({ alike }: Known): boolean => alike.exact && alike.atLeast === 1;
+
+/** The cut whose parts promise the fewest foundations; of several, the one that leaves the fewest patches stuck in cores. */
+function mostPromising(cuts: readonly KnownCut[]): KnownCut | null {
+  let best: { cut: KnownCut; bound: number; stuck: number } | null = null;
+  for (const cut of cuts) {
+    const [a, b] = [cut.parts[0].alike, cut.parts[1].alike];
+    const [bound, stuck] = [a.promise + b.promise, a.stuck + b.stuck];
+    if (best === null || bound < best.bound || (bound === best.bound && stuck < best.stuck)) {
+      best = { cut, bound, stuck };
+    }
+  }
+  return best?.cut ?? null;
 }
