@@ -90,14 +90,15 @@ test('places are typed exactly, and a line is drawn by its ends', async ({ page 
   await page.getByRole('button', { name: 'Draw this line' }).click();
   await expect(verdict(page)).toHaveText('Sews on one foundation');
 
-  const points = page.getByRole('list', { name: 'Points' });
-  await points.getByRole('button', { name: /^End 1 2⅜, 0 in/ }).click();
+  const points = page.getByRole('grid', { name: 'Points' });
+  await expect(points.getByRole('button', { name: 'End 1, from the left: 2⅜' })).toBeVisible();
+  await points.getByRole('button', { name: 'End 1', exact: true }).click();
   await inHand(page).getByLabel('From the left').fill('somewhere');
   await inHand(page).getByLabel('From the left').press('Enter');
   await expect(inHand(page).getByRole('alert')).toContainText('“somewhere” is not a length');
   await inHand(page).getByLabel('From the left').fill('1');
   await inHand(page).getByLabel('From the left').press('Enter');
-  await expect(points.getByRole('button', { name: /^End 1 1, 0 in/ })).toBeVisible();
+  await expect(points.getByRole('button', { name: 'End 1, from the left: 1' })).toBeVisible();
 });
 
 test('the crosshair says what it is on, goes from place to place, and lets the Tab key out', async ({

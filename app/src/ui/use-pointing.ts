@@ -9,15 +9,19 @@ export interface PointingHandlers {
   readonly onBlur: () => void;
 }
 
-/** Shows `what` on the canvases while the element has the focus, or the pointer over it. */
-export function usePointing(what: Pointed): PointingHandlers {
+/**
+ * Shows `what` on the canvases while the element has the focus, or the pointer over it. A function is asked when that
+ * begins: for what takes working out.
+ */
+export function usePointing(what: Pointed | (() => Pointed)): PointingHandlers {
   const latest = useRef(what);
   const mine = useRef<{ hovered: Pointed | null; focused: Pointed | null }>({ hovered: null, focused: null });
   latest.current = what;
   const handlers = useMemo(() => {
     const show = (slot: 'hovered' | 'focused') => {
-      mine.current[slot] = latest.current;
-      usePointed.setState({ [slot]: latest.current });
+      const shown = typeof latest.current === 'function' ? latest.current() : latest.current;
+      mine.current[slot] = shown;
+      usePointed.setState({ [slot]: shown });
     };
     const hide = (slot: 'hovered' | 'focused') => {
       // The next one may have taken its place already.
@@ -26,6 +30,12 @@ export function usePointing(what: Pointed): PointingHandlers {
     };
     return { show, hide };
   }, []);
+  // What is pointed at may have become another while it is.
+  useEffect(() => {
+    for (const slot of ['hovered', 'focused'] as const)
+      if (mine.current[slot] !== null && usePointed.getState()[slot] === mine.current[slot])
+        handlers.show(slot);
+  });
   // What is taken off the screen is pointed at by nobody, though no event says so.
   useEffect(
     () => () => {

@@ -1,43 +1,26 @@
-import type { Drawing } from '@seamwright/arrangement';
-import {
-  diamond,
-  equilateralTriangle,
-  rectangle,
-  regularHexagon,
-  replaceOutline,
-  rightTriangle,
-  sizeOf,
-  square,
-} from '@seamwright/drafting';
-import { ok, type Result, SIZE_RANGE, sentence } from '@seamwright/geometry';
-import { useId, useState } from 'react';
+import { replaceOutline, sizeOf, WEDGES } from '@seamwright/drafting';
+import { ok, sentence } from '@seamwright/geometry';
+import { type MouseEvent, useId, useState } from 'react';
 import { corners } from '../../../canvas/bounds.ts';
 import { BlockThumbnail } from '../../../shell/block-thumbnail.tsx';
 import { sizeWords } from '../../../shell/size-words.ts';
-import { change } from '../../../store/changes.ts';
 import { currentBlock, useWork } from '../../../store/work.ts';
 import { Button } from '../../../ui/button.tsx';
+import { CountField } from '../../../ui/count-field.tsx';
 import { Dialog } from '../../../ui/dialog.tsx';
 import { LengthField } from '../../../ui/length-field.tsx';
 import { takeUp } from '../hand.ts';
+import { goToWrongField } from './edit-button.tsx';
+import { make } from './make.ts';
 import styles from './outline-dialog.module.css';
-
-interface Shape {
-  readonly name: string;
-  /** What is asked for: one side, or width and height. */
-  readonly asks: 'side' | 'both';
-  readonly make: (width: number, height: number) => Result<Drawing>;
-}
-
-const SHAPES: readonly Shape[] = [
-  { name: 'Square', asks: 'side', make: (side) => square(side) },
-  { name: 'Rectangle', asks: 'both', make: rectangle },
-  { name: 'Hexagon', asks: 'side', make: (side) => regularHexagon(side) },
-  { name: 'Triangle, equal sides', asks: 'side', make: (side) => equilateralTriangle(side) },
-  { name: 'Triangle, right angle', asks: 'both', make: rightTriangle },
-  { name: 'Diamond, 60°', asks: 'side', make: (side) => diamond(side, 60) },
-  { name: 'Diamond, 45°', asks: 'side', make: (side) => diamond(side, 45) },
-];
+import {
+  type Asked,
+  OUTLINE_SHAPES,
+  type OutlineShape,
+  rangeOf,
+  type ShapeSizes,
+  sizesFor,
+} from './outline-shapes.ts';
 
 interface OutlineDialogProps {
   readonly open: boolean;
@@ -58,14 +41,13 @@ function OutlineChoice({ onClose }: { readonly onClose: () => void }) {
   const unit = useWork((work) => work.history.present.unit);
   const start = sizeOf(corners(drawing));
   const name = useId();
-  const [shape, setShape] = useState<Shape>(SHAPES[0]!);
-  const [width, setWidth] = useState(start.width);
-  const [height, setHeight] = useState(start.height);
-  const made = shape.make(width, height);
+  const [shape, setShape] = useState<OutlineShape>(OUTLINE_SHAPES[0]!);
+  const [sizes, setSizes] = useState(() => sizesFor(start.width, start.height));
+  const made = shape.make(sizes);
 
-  const use = () => {
-    if (!made.ok) return;
-    change(`Outline: ${shape.name.toLowerCase()}`, (before) =>
+  const use = (event: MouseEvent<HTMLElement>) => {
+    if (!made.ok || goToWrongField(event.currentTarget)) return;
+    make(`Outline: ${shape.name.toLowerCase()}`, (before) =>
       before.splits.length === 0 ? ok(made.value) : replaceOutline(before, corners(made.value)),
     );
     onClose();
@@ -75,10 +57,10 @@ function OutlineChoice({ onClose }: { readonly onClose: () => void }) {
     onClose();
   };
   return (
-    <div className={styles.dialog}>
+    <div className={styles.dialog} data-fields>
       <fieldset className={styles.shapes}>
         <legend className="heard">Shape</legend>
-        {SHAPES.map((one) => (
+        {OUTLINE_SHAPES.map((one) => (
           <label key={one.name} className={styles.shape}>
             <input type="radio" name={name} checked={one === shape} onChange={() => setShape(one)} />
             <Picture shape={one} />
@@ -87,15 +69,14 @@ function OutlineChoice({ onClose }: { readonly onClose: () => void }) {
         ))}
       </fieldset>
       <div className={styles.sizes}>
-        <LengthField
-          label={shape.asks === 'side' ? 'Side' : 'Width'}
-          value={width}
-          range={SIZE_RANGE}
-          onChange={setWidth}
-        />
-        {shape.asks === 'both' && (
-          <LengthField label="Height" value={height} range={SIZE_RANGE} onChange={setHeight} />
-        )}
+        {shape.asks.map((asked) => (
+          <SizeField
+            key={`${shape.name} ${asked.size}`}
+            asked={asked}
+            sizes={sizes}
+            onChange={(value) => setSizes({ ...sizes, [asked.size]: value })}
+          />
+        ))}
       </div>
       <p className={styles.result} role="status">
         {made.ok ? `Finished size ${sizeWords(made.value, unit)}.` : sentence(made.problem)}
@@ -111,7 +92,25 @@ function OutlineChoice({ onClose }: { readonly onClose: () => void }) {
   );
 }
 
-function Picture({ shape }: { readonly shape: Shape }) {
-  const made = shape.make(4, 3);
+interface SizeFieldProps {
+  readonly asked: Asked;
+  readonly sizes: ShapeSizes;
+  readonly onChange: (value: number) => void;
+}
+
+function SizeField({ asked: { size, label, hint }, sizes, onChange }: SizeFieldProps) {
+  const about = { label, ...(hint !== undefined && { hint }), value: sizes[size], onChange };
+  return size === 'count' ? (
+    <CountField {...about} {...WEDGES} />
+  ) : (
+    <LengthField {...about} range={rangeOf(size)} />
+  );
+}
+
+/** Inches, for the pictures: wide shapes and high ones are told apart. */
+const PICTURED = { ...sizesFor(4, 3), side: 4, height: 3, radius: 4, inner: 1 };
+
+function Picture({ shape }: { readonly shape: OutlineShape }) {
+  const made = shape.make(PICTURED);
   return made.ok ? <BlockThumbnail drawing={made.value} /> : null;
 }

@@ -1,9 +1,13 @@
+import { fail } from '@seamwright/geometry';
 import { changeBlock, endStep } from '../../../store/changes.ts';
 import { currentBlock, useWork } from '../../../store/work.ts';
 import { Field } from '../../../ui/field.tsx';
-import { lengthWords } from '../measures.ts';
+import { lengthWords, originOf } from '../measures.ts';
 import { FabricChoice } from '../views/fabric-choice.tsx';
+import type { MakeEdit } from './make.ts';
 import styles from './panel.module.css';
+import { PatchDivide } from './patch-divide.tsx';
+import { PatchMerge } from './patch-merge.tsx';
 
 /** The patch in hand: what it is called, its size, and the maker's own words about it. */
 export function PatchPanel({ id }: { readonly id: string }) {
@@ -27,25 +31,41 @@ export function PatchPanel({ id }: { readonly id: string }) {
   const xs = patch.polygon.map(({ x }) => x);
   const ys = patch.polygon.map(({ y }) => y);
   const [wide, high] = [Math.max(...xs) - Math.min(...xs), Math.max(...ys) - Math.min(...ys)];
+  // A patch is what the study says of a drawing: by now there may be another drawing.
+  const guarded =
+    (edit: MakeEdit): MakeEdit =>
+    (before) =>
+      before === study.drawing
+        ? edit(before)
+        : fail('The patches are just being found anew', '', 'Try again in a moment');
   return (
-    <section className={styles.part} aria-label="In hand">
-      <h2>Patch {study.names[index]}</h2>
-      <p className={styles.hint}>
-        {patch.polygon.length} corners, {lengthWords(wide, unit)} wide and {lengthWords(high, unit)} high.
-      </p>
-      <FabricChoice />
-      <Field label="Note" hint="Your own words, e.g. sail. They stay with the patch while lines move.">
-        {(control) => (
-          <input
-            {...control}
-            value={note}
-            maxLength={200}
-            autoComplete="off"
-            onChange={(event) => write(event.target.value)}
-            onBlur={endStep}
-          />
-        )}
-      </Field>
-    </section>
+    <>
+      <div className={styles.part}>
+        <h2>Patch {study.names[index]}</h2>
+        <p className={styles.hint}>
+          {patch.polygon.length} corners, {lengthWords(wide, unit)} wide and {lengthWords(high, unit)} high.
+        </p>
+        <FabricChoice />
+        <Field label="Note" hint="Your own words, e.g. sail. They stay with the patch while lines move.">
+          {(control) => (
+            <input
+              {...control}
+              value={note}
+              maxLength={200}
+              autoComplete="off"
+              onChange={(event) => write(event.target.value)}
+              onBlur={endStep}
+            />
+          )}
+        </Field>
+      </div>
+      <PatchDivide
+        polygon={patch.polygon}
+        heart={patch.heart}
+        origin={originOf(study.drawing)}
+        guarded={guarded}
+      />
+      <PatchMerge study={study} index={index} guarded={guarded} />
+    </>
   );
 }

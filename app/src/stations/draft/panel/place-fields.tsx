@@ -8,7 +8,8 @@ interface PlaceFieldsProps {
   readonly at: Point;
   /** Whose place it is, where that is not said above already, e.g. `First end`. */
   readonly of?: string;
-  readonly onChange: (at: Point) => void;
+  /** A sentence that comes back says why it cannot be there, and the field says it. */
+  readonly onChange: ((at: Point) => void) | ((at: Point) => string | undefined);
 }
 
 /** The two coordinates of a place, as one measures on the table: from the block's left, and from its top. */

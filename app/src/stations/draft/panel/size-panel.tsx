@@ -4,10 +4,10 @@ import { FileInput, Shapes } from 'lucide-react';
 import { useState } from 'react';
 import { corners } from '../../../canvas/bounds.ts';
 import { chooseFile } from '../../../keeping/choose-file.ts';
-import { change } from '../../../store/changes.ts';
 import { currentBlock, useWork } from '../../../store/work.ts';
 import { Button } from '../../../ui/button.tsx';
 import { LengthField } from '../../../ui/length-field.tsx';
+import { resizeBlock } from '../tracing/resize-block.ts';
 import { OutlineDialog } from './outline-dialog.tsx';
 import styles from './panel.module.css';
 
@@ -18,20 +18,18 @@ export function SizePanel() {
   const [keep, setKeep] = useState(true);
   const [choosing, setChoosing] = useState(false);
   const resize = (next: { readonly width: number } | { readonly height: number }) =>
-    change('Change the size', (before) => resizeDrawing(before, keep ? next : { width, height, ...next }));
+    resizeBlock((before) => resizeDrawing(before, keep ? next : { width, height, ...next }));
   return (
     <section className={styles.part} aria-labelledby="draft-size">
       <h2 id="draft-size">Finished size</h2>
       <div className={styles.pair}>
         <LengthField
-          key={`width ${width}`}
           label="Width"
           value={width}
           range={SIZE_RANGE}
           onChange={(inches) => resize({ width: inches })}
         />
         <LengthField
-          key={`height ${height}`}
           label="Height"
           value={height}
           range={SIZE_RANGE}
