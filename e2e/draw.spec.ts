@@ -61,6 +61,35 @@ test('the same house by keyboard alone', async ({ page }) => {
   await measureHouse(download);
 });
 
+test('a sawtooth star, by four turns and a mirror, in six actions', async ({ page }) => {
+  await open(page);
+  const width = page.getByRole('region', { name: 'Finished size' }).getByLabel('Width');
+  let actions = 0;
+  const action = async (done: Promise<void>) => {
+    await done;
+    actions += 1;
+  };
+  await action(width.fill('8'));
+  await action(page.locator('summary', { hasText: 'Repeat' }).click());
+  await expect(page.getByRole('button', { name: 'Block: Block 1 8 × 8 in' })).toBeVisible();
+  await action(page.getByRole('radio', { name: '4 times' }).check());
+  await action(page.getByRole('checkbox', { name: 'Upright' }).check());
+  await expect(page.getByText('Each line is drawn 8 times').first()).toBeVisible();
+  await action(drag(page, [2, 0], [2, 8]));
+  await action(drag(page, [2, 0], [4, 2]));
+  expect(actions).toBeLessThanOrEqual(12);
+  await expect(stop(page, 'Draft')).toContainText('17 patches');
+  await expect(verdict(page)).toHaveText(/^Sews on \d foundations$/);
+
+  // What is deleted takes its images along: of the star's points nothing is left.
+  await takeUp(page, 'Adjust');
+  await press(page, [3, 1]);
+  await page.keyboard.press('Delete');
+  await expect(stop(page, 'Draft')).toContainText('9 patches');
+  await page.keyboard.press('Control+z');
+  await expect(stop(page, 'Draft')).toContainText('17 patches');
+});
+
 test('an end that stops short is found, and its repair is applied and undone', async ({ page }) => {
   await open(page);
   await holdEnds(page);
