@@ -49,14 +49,8 @@ export class Likeness {
     for (const p of region) mask[p] = 1;
     for (const p of region) {
       let contacts = 0;
-      let corners = 0;
-      for (let c = first[p]!; c < first[p + 1]!; c += 1) {
-        if (mask[neighbour[c]!] === 0) continue;
-        contacts += 1;
-        if (this.isCornerInside(mask, c)) corners += 1;
-      }
-      // The corner between two contacts may have been counted for either.
-      colours[p] = mixed(contacts, contacts === 2 ? Math.min(corners, 1) : corners);
+      for (let c = first[p]!; c < first[p + 1]!; c += 1) contacts += mask[neighbour[c]!]!;
+      colours[p] = contacts;
     }
     for (let round = 0; round < ROUNDS; round += 1) {
       for (const p of region) before[p] = colours[p]!;
@@ -73,22 +67,29 @@ export class Likeness {
     return Int32Array.from(region, (p) => colours[p]!);
   }
 
-  /** Whether two regions are alike, given the colours of their patches. */
-  areAlike(region: Region, colours: Int32Array, image: Region, imageColours: Int32Array): boolean {
+  /**
+   * Whether two regions are alike, given the colours of their patches.
+   *
+   * @param root the place in the region of a patch that is to be found in the image first; best one of a rare colour
+   */
+  areAlike(
+    region: Region,
+    colours: Int32Array,
+    root: number,
+    image: Region,
+    imageColours: Int32Array,
+  ): boolean {
     if (region.length !== image.length) return false;
     // A patch by itself touches nothing.
     if (region.length === 1) return true;
-    region.forEach((p, i) => {
-      this.inRegion[p] = 1;
-      this.colours[p] = colours[i]!;
-    });
-    image.forEach((q, i) => {
-      this.inImage[q] = 1;
-      this.imageColours[q] = imageColours[i]!;
-    });
-    const root = rarest(colours);
+    for (let i = 0; i < region.length; i += 1) {
+      this.inRegion[region[i]!] = 1;
+      this.colours[region[i]!] = colours[i]!;
+      this.inImage[image[i]!] = 1;
+      this.imageColours[image[i]!] = imageColours[i]!;
+    }
     const alike = image.some(
-      (q, i) => imageColours[i] === colours[root] && this.canLay(region, region[root]!, q),
+      (q, i) => imageColours[i] === colours[root] && this.canLay(region, region[root]!, image, q),
     );
     for (const p of region) this.inRegion[p] = 0;
     for (const q of image) this.inImage[q] = 0;
@@ -96,13 +97,13 @@ export class Likeness {
   }
 
   /** Whether the region can be laid on its image so that `p` comes to lie on `q`. */
-  private canLay(region: Region, p: number, q: number): boolean {
+  private canLay(region: Region, p: number, image: Region, q: number): boolean {
     const { first, neighbour } = this.flat;
     const contact = this.nextIn(this.inRegion, first[p + 1]! - 1);
     for (let c = first[q]!; c < first[q + 1]!; c += 1) {
       if (this.inImage[neighbour[c]!] === 0) continue;
       for (const mirrored of [false, true]) {
-        const fits = this.lay(contact, c, mirrored) && this.linesAgree(region);
+        const fits = this.lay(contact, c, mirrored) && this.linesAgree(region, image);
         this.liftAll(region);
         if (fits) return true;
       }
@@ -172,35 +173,34 @@ export class Likeness {
   }
 
   /** Whether lines go on in the image wherever they do in the region, and nowhere else. */
-  private linesAgree(region: Region): boolean {
-    const { first, rank, neighbour } = this.flat;
+  private linesAgree(region: Region, image: Region): boolean {
+    const { first, rank, owner, neighbour } = this.flat;
     const { inRegion, inImage, imageOfRank } = this;
-    const imageOrNone = (r: number) => (r === -1 ? -1 : imageOfRank[r]!);
+    let more = 0;
     for (const p of region) {
       for (let c = first[p]!; c < first[p + 1]!; c += 1) {
-        if (p > neighbour[c]! || inRegion[neighbour[c]!] === 0) continue;
+        if (owner[c]! > neighbour[c]! || inRegion[neighbour[c]!] === 0) continue;
         const r = rank[c]!;
-        const [on, back] = [
-          imageOrNone(this.rankAfter(inRegion, r)),
-          imageOrNone(this.rankBefore(inRegion, r)),
-        ];
-        const image = imageOfRank[r]!;
-        const [imageOn, imageBack] = [this.rankAfter(inImage, image), this.rankBefore(inImage, image)];
-        const agree = (on === imageOn && back === imageBack) || (on === imageBack && back === imageOn);
-        if (!agree) return false;
+        if (!this.goesOn(inRegion, r)) continue;
+        more += 1;
+        const [here, next] = [imageOfRank[r]!, imageOfRank[r + 1]!];
+        const least = Math.min(here, next);
+        if (Math.abs(here - next) !== 1 || !this.goesOn(inImage, least)) return false;
       }
     }
-    return true;
+    for (const q of image) {
+      for (let c = first[q]!; c < first[q + 1]!; c += 1) {
+        if (owner[c]! > neighbour[c]! || inImage[neighbour[c]!] === 0) continue;
+        if (this.goesOn(inImage, rank[c]!)) more -= 1;
+      }
+    }
+    return more === 0;
   }
 
-  private rankAfter(mask: Uint8Array, r: number): number {
+  /** Whether the line of an edge goes on, through a vertex inside, to another edge inside. */
+  private goesOn(mask: Uint8Array, r: number): boolean {
     const { goesOn, end, sides } = this.flat;
-    const goes = goesOn[r] === 1 && sides[2 * r + 2] !== -1 && isInside(this.flat, mask, end[r]!);
-    return goes ? r + 1 : -1;
-  }
-
-  private rankBefore(mask: Uint8Array, r: number): number {
-    return r > 0 && this.rankAfter(mask, r - 1) === r && this.flat.sides[2 * r - 2] !== -1 ? r - 1 : -1;
+    return goesOn[r] === 1 && sides[2 * r + 2] !== -1 && isInside(this.flat, mask, end[r]!);
   }
 
   /** Whether a vertex inside lies between a contact and the next; of two contacts, each comes after the other. */
@@ -247,7 +247,7 @@ export class Likeness {
 }
 
 /** The place of a colour that is as rare as any. */
-function rarest(colours: Int32Array): number {
+export function rarest(colours: Int32Array): number {
   const counts = new Map<number, number>();
   for (const colour of colours) counts.set(colour, (counts.get(colour) ?? 0) + 1);
   let best = 0;

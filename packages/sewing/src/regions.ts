@@ -4,7 +4,7 @@ import type { Crossing } from './crossings.ts';
 import type { Cut } from './cuts.ts';
 import { type FlatTouching, flatten, ranksWithin } from './flat-touching.ts';
 import { JoinBound } from './join-bound.ts';
-import { Likeness } from './likeness.ts';
+import { Likeness, rarest } from './likeness.ts';
 import { peel } from './peel.ts';
 import { type Region, withMask } from './region.ts';
 import { type Stretch, stretchesOf } from './stretches.ts';
@@ -15,6 +15,8 @@ export interface Alike {
   /** The first of them that was met. */
   readonly example: Known;
   readonly colours: Int32Array;
+  /** The place of a patch of the example that has a rare colour. */
+  readonly root: number;
   /** No assembly has fewer foundations; raised as the search goes on. Infinite where there is none. */
   atLeast: number;
   /** Whether `atLeast` foundations suffice. */
@@ -191,7 +193,9 @@ export class Regions {
         ? undefined
         : this.alike
             .get(kind)
-            ?.find((one) => this.likeness!.areAlike(one.example.region, one.colours, region, colours));
+            ?.find((one) =>
+              this.likeness!.areAlike(one.example.region, one.colours, one.root, region, colours),
+            );
     this.spend(this.contactsOf(region));
     known.alike = met ?? this.lookAt(known, colours);
     if (met === undefined && this.likeness !== null) append(this.alike, kind, known.alike);
@@ -211,7 +215,15 @@ export class Regions {
           const joins = this.bound.leastJoins(stretchesOf(flat, ranksWithin(flat, region, mask), mask));
           return Math.max(2, joins + 1, Math.ceil(region.length / will.largestSection));
         });
-    return { example, colours, atLeast, exact, promise: atLeast, stuck: exact ? 0 : core };
+    return {
+      example,
+      colours,
+      root: rarest(colours),
+      atLeast,
+      exact,
+      promise: atLeast,
+      stuck: exact ? 0 : core,
+    };
   }
 
   private contactsOf(region: Region): number {
