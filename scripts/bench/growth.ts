@@ -1,7 +1,7 @@
 import { factor, Table } from './table.ts';
 
 /** Milliseconds. Shorter times say more of the computer's caches and compiler than of what is measured. */
-export const MEASURABLE = 5;
+const MEASURABLE = 5;
 
 interface Measured {
   readonly size: number;

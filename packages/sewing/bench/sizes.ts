@@ -2,7 +2,7 @@ import { type Arrangement, arrange, type Drawing, drawingFromSegments } from '@s
 import type { Family, Sketch } from './drawings.ts';
 
 /** About 10 to 100,000 patches, each size twice the one before. */
-export const DOUBLINGS = Array.from({ length: 14 }, (_, i) => Math.round(100_000 / 2 ** (13 - i)));
+const DOUBLINGS = Array.from({ length: 14 }, (_, i) => Math.round(100_000 / 2 ** (13 - i)));
 
 /** A drawing that is measured. */
 export interface Measurable {

@@ -44,9 +44,13 @@ export function touching(arrangement: Arrangement): Touching {
   const linesOf: number[][] = [];
   // For each line, its number among those of the patch that is looked at.
   const slotOf = new Int32Array(lines.length).fill(-1);
+  // Filled anew for each patch, and kept as a copy: an array that has grown holds room for more, which a large block has
+  // none to spare for.
+  const own: number[] = [];
+  const shared: Contact[] = [];
   const contacts = patches.map(({ index, border }) => {
-    const own: number[] = [];
-    const shared: Contact[] = [];
+    own.length = 0;
+    shared.length = 0;
     for (const edge of border) {
       const neighbour = across(arrangement, edge, index);
       if (neighbour < 0) continue;
@@ -55,8 +59,8 @@ export function touching(arrangement: Arrangement): Touching {
       shared.push({ edge, line, neighbour, slot: slotOf[line]! });
     }
     for (const line of own) slotOf[line] = -1;
-    linesOf.push(own);
-    return shared;
+    linesOf.push(own.slice());
+    return shared.slice();
   });
   const alongLines = sortedAlongLines(arrangement);
   const rankOf = edges.map(() => 0);
@@ -81,30 +85,56 @@ export function touching(arrangement: Arrangement): Touching {
 
 /** For each vertex, the patches round it, each once; -1 stands for the outside. */
 export function patchesRound({ vertices, edges }: Arrangement): number[][] {
-  const around: number[][] = vertices.map(() => []);
-  for (const { from, to, left, right } of edges) {
+  // The edges at vertex v are `edgesAt[first[v]]` … `edgesAt[first[v + 1] - 1]`.
+  const first = new Int32Array(vertices.length + 1);
+  for (const { from, to } of edges) {
+    first[from + 1]! += 1;
+    first[to + 1]! += 1;
+  }
+  for (let v = 0; v < vertices.length; v += 1) first[v + 1]! += first[v]!;
+  const free = first.slice();
+  const edgesAt = new Int32Array(2 * edges.length);
+  for (const { index, from, to } of edges) {
     for (const vertex of [from, to]) {
-      const patches = around[vertex]!;
-      if (!patches.includes(left)) patches.push(left);
-      if (!patches.includes(right)) patches.push(right);
+      edgesAt[free[vertex]!] = index;
+      free[vertex]! += 1;
     }
   }
-  return around;
+  const round: number[] = [];
+  return vertices.map(({ index }) => {
+    round.length = 0;
+    for (let i = first[index]!; i < first[index + 1]!; i += 1) {
+      const { left, right } = edges[edgesAt[i]!]!;
+      if (!round.includes(left)) round.push(left);
+      if (!round.includes(right)) round.push(right);
+    }
+    return round.slice();
+  });
 }
 
 function sortedAlongLines({ edges, lines, vertices }: Arrangement): AlongLine[] {
-  const onLine: { along: AlongLine; at: number }[][] = lines.map(() => []);
+  const onLine: number[][] = lines.map(() => []);
+  // For each edge, where it starts on its line, and whether that is its end `from`.
+  const startsAt = new Float64Array(edges.length);
+  const forwards = new Uint8Array(edges.length);
   for (const { index, line, from, to } of edges) {
     const { a, b } = lines[line]!;
     const s = parameterOn(a, b, vertices[from]!.at);
     const t = parameterOn(a, b, vertices[to]!.at);
-    onLine[line]!.push(
-      s < t
-        ? { along: { edge: index, line, start: from, end: to }, at: s }
-        : { along: { edge: index, line, start: to, end: from }, at: t },
-    );
+    startsAt[index] = Math.min(s, t);
+    forwards[index] = s < t ? 1 : 0;
+    onLine[line]!.push(index);
   }
-  return onLine.flatMap((placed) => placed.sort((e, f) => e.at - f.at).map(({ along }) => along));
+  return onLine.flatMap((own, line) =>
+    own
+      .sort((e, f) => startsAt[e]! - startsAt[f]!)
+      .map((edge) => {
+        const { from, to } = edges[edge]!;
+        return forwards[edge] === 1
+          ? { edge, line, start: from, end: to }
+          : { edge, line, start: to, end: from };
+      }),
+  );
 }
 
 /** The straight run from the first to the last of some edges of one line. */
