@@ -1,7 +1,7 @@
 import type { Drawing } from '@seamwright/arrangement';
 import { addSplit } from '@seamwright/drafting';
 import { fail, ok } from '@seamwright/geometry';
-import { startHistory } from '@seamwright/pattern';
+import { newTracing, startHistory } from '@seamwright/pattern';
 import { beforeEach, expect, test } from 'vitest';
 import { addDrawing, deleteBlock, duplicateBlock, moveBlock, newBlock, renameBlock } from './blocks.ts';
 import { change, changeBlock, endStep, goToStep, holdInHand, redo, showIn, undo } from './changes.ts';
@@ -73,6 +73,19 @@ test('undo opens the block that it changes', () => {
   undo();
   expect(useWork.getState().blockId).toBe(second);
   expect(open().drawing.splits).toHaveLength(0);
+});
+
+test('undo opens the block whose picture it changes', () => {
+  const first = open().id;
+  newBlock();
+  const second = open().id;
+  const picture = { name: 'pier.png', width: 1, height: 1, data: '' };
+  const tracing = newTracing(picture, { x: 3, y: 3, width: 6, turn: 0 });
+  changeBlock('Bring in a picture', second, (block) => ({ ...block, tracing }));
+  openBlock(first);
+  undo();
+  expect(useWork.getState().blockId).toBe(second);
+  expect(open().tracing).toBeUndefined();
 });
 
 test('undo does not change the unit that the maker reads in', () => {

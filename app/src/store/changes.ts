@@ -147,7 +147,11 @@ function goThrough(history: History<Pattern>): void {
   const after = history.present;
   const present = after.unit === unit ? after : { ...after, unit };
   const same = (a: Block, b: Block) =>
-    a.id === b.id && a.drawing === b.drawing && a.sewing === b.sewing && sameGifts(a, b);
+    a.id === b.id &&
+    a.drawing === b.drawing &&
+    a.sewing === b.sewing &&
+    a.tracing === b.tracing &&
+    sameGifts(a, b);
   const changed = after.blocks.filter((block) => !blocks.some((before) => same(before, block)));
   const stays = changed.length === 0 || changed.some((block) => block.id === work.blockId);
   const blockId = stays ? work.blockId : changed[0]!.id;

@@ -14,6 +14,7 @@ import styles from './tracing.module.css';
 import { changeTracing, currentTracing, removeTracing } from './tracing-edits.ts';
 import { TracingFields } from './tracing-fields.tsx';
 import { TwoPointsPart } from './two-points-part.tsx';
+import { usePicture } from './use-picture.ts';
 
 /** The picture under the drawing: bring one in, place it, fade it, take it away. */
 export function TracingPanel() {
@@ -71,6 +72,7 @@ function NoPicture() {
 
 function OnePicture({ tracing }: { readonly tracing: Tracing }) {
   const { picture, shown, locked } = tracing;
+  const broken = usePicture(picture) === null;
   const show = (now: boolean) => {
     changeTracing(now ? 'Show the picture' : 'Hide the picture', (before) => ({ ...before, shown: now }));
     announce(now ? 'The picture is shown' : 'The picture is hidden');
@@ -85,6 +87,11 @@ function OnePicture({ tracing }: { readonly tracing: Tracing }) {
         {picture.name}{' '}
         <span className={panel.quiet}>{`${picture.width}\u00a0×\u00a0${picture.height}\u00a0pixels`}</span>
       </p>
+      {broken && (
+        <p className={panel.wrong} role="alert">
+          This picture is broken and cannot be shown. Take it away, or bring it in again.
+        </p>
+      )}
       <div className={styles.checks}>
         <label className={panel.check}>
           <input type="checkbox" checked={shown} onChange={(event) => show(event.target.checked)} />

@@ -28,7 +28,8 @@ export function TracingPicture({ drawing }: { readonly drawing: Drawing }) {
   const image = usePicture(tracing?.picture);
   const shown = tracing?.shown === true && !fabrics ? (preview ?? tracing) : null;
   const paint = useMemo(
-    () => (shown === null || image === null ? null : painted(shown, image, drawing, theme)),
+    () =>
+      shown === null || image === undefined || image === null ? null : painted(shown, image, drawing, theme),
     [shown, image, drawing, theme],
   );
   return paint === null ? null : <Painting paint={paint} />;

@@ -1,27 +1,38 @@
 import type { Picture } from '@seamwright/pattern';
 import { useEffect, useState } from 'react';
 
-const decoded = new WeakMap<Picture, HTMLImageElement>();
+/** A picture as the canvas draws it; null: it is broken behind its sound header. */
+type Decoded = HTMLImageElement | null;
 
-/** The picture ready to be drawn; null until it is. Decoded once for as long as anything holds it. */
-export function usePicture(picture: Picture | undefined): HTMLImageElement | null {
+const coming = new WeakMap<Picture, Promise<Decoded>>();
+const decoded = new WeakMap<Picture, Decoded>();
+
+/** Decodes a picture once for as long as anything holds it. */
+function decode(picture: Picture): Promise<Decoded> {
+  let promise = coming.get(picture);
+  if (promise === undefined) {
+    const image = new Image();
+    image.src = picture.data;
+    promise = image.decode().then(
+      () => image,
+      () => null,
+    );
+    coming.set(picture, promise);
+    void promise.then((result) => decoded.set(picture, result));
+  }
+  return promise;
+}
+
+/** The picture ready to be drawn; undefined until it is, null where it is broken. */
+export function usePicture(picture: Picture | undefined): Decoded | undefined {
   const [, ready] = useState<Picture>();
   useEffect(() => {
     if (picture === undefined || decoded.has(picture)) return;
     let wanted = true;
-    const image = new Image();
-    image.src = picture.data;
-    image.decode().then(
-      () => {
-        decoded.set(picture, image);
-        if (wanted) ready(picture);
-      },
-      // Its header is sound, what follows is not: there is nothing to show, and the panel says what it is.
-      () => {},
-    );
+    void decode(picture).then(() => wanted && ready(picture));
     return () => {
       wanted = false;
     };
   }, [picture]);
-  return picture === undefined ? null : (decoded.get(picture) ?? null);
+  return picture === undefined ? undefined : decoded.get(picture);
 }
