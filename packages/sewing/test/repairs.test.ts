@@ -25,8 +25,8 @@ describe('repairs of interlocked patches', () => {
 
   it('one after the other they mend any drawing', () => {
     let mended = 0;
-    for (let seed = 1; seed <= 25; seed += 1) mended += expectMendedInTheEnd(seed, 10);
-    expect(mended).toBeGreaterThan(15);
+    for (let seed = 1; seed <= 12; seed += 1) mended += expectMendedInTheEnd(seed, 10);
+    expect(mended).toBeGreaterThan(10);
   });
 
   it('are the same every time, and say each what it alone does', () => {

@@ -11,13 +11,27 @@ import { distance, midpoint, type Point, parameterOn, SNAP_DISTANCE } from '@sea
 import type { Candidate } from './candidate.ts';
 import { DrawingEdit } from './edit.ts';
 
-/** The ways of making one patch of two that touch at one of some vertices: the line between them is taken away. */
-export const mergesAt = (
+/**
+ * The ways of making one patch of two on both sides of a line that ends at one of some vertices: the stretch of it there is taken
+ * away. (What passes through a vertex of a ring of seams keeps the ring, whichever patches beside it become one.)
+ */
+export function mergesAtEnds(
   drawing: Drawing,
   arrangement: Arrangement,
   vertices: readonly number[],
-): Candidate[] =>
-  merges(drawing, arrangement, ({ from, to }) => vertices.includes(from) || vertices.includes(to));
+): Candidate[] {
+  const here = new Set(vertices);
+  /** For each vertex and line, how many edges of the line are there. */
+  const edgesAt = new Map<string, number>();
+  const key = (vertex: number, line: number) => `${vertex} ${line}`;
+  for (const { from, to, line } of arrangement.edges) {
+    for (const vertex of [from, to]) {
+      if (here.has(vertex)) edgesAt.set(key(vertex, line), (edgesAt.get(key(vertex, line)) ?? 0) + 1);
+    }
+  }
+  const ends = ({ from, to, line }: Edge) => [from, to].some((v) => edgesAt.get(key(v, line)) === 1);
+  return merges(drawing, arrangement, ends);
+}
 
 /** The ways of making one patch of one of some patches and a neighbour. */
 export const mergesOf = (

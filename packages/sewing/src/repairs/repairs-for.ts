@@ -5,7 +5,7 @@ import { extensions } from './extend.ts';
 import { islandRepairs } from './island.ts';
 import { lineUps } from './line-up.ts';
 import { looseEndRepairs } from './loose-end.ts';
-import { mergesAt, mergesOf } from './merge.ts';
+import { mergesAtEnds, mergesOf } from './merge.ts';
 import { Health, provedRepairs, type ReadyRepair, troubleOf } from './prove.ts';
 import { slides } from './slide.ts';
 import { type SeamEnd, seamEndOf } from './ways-on.ts';
@@ -87,7 +87,7 @@ function candidatesFor(drawing: Drawing, arrangement: Arrangement, finding: Find
       return [
         ...seams.flatMap((seam) => extensions(drawing, arrangement, seam)),
         ...seams.flatMap((seam) => slides(drawing, arrangement, seam)),
-        ...mergesAt(
+        ...mergesAtEnds(
           drawing,
           arrangement,
           seams.map(({ vertex }) => vertex),
