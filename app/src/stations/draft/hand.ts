@@ -149,7 +149,7 @@ function carryOut({ label, drawing }: Edit, group: string | null = null): void {
 }
 
 /** The points and lines that are chosen and still there. */
-export function chosenParts(): Parts {
+function chosenParts(): Parts {
   const { drawing } = currentBlock(useWork.getState());
   const { points, lines } = useWork.getState().selection;
   const drawn = drawnLines(drawing);
@@ -164,7 +164,10 @@ export const currentSymmetry = (): Symmetry => useHand.getState().symmetry;
 
 function showChosen({ points, lines }: Parts): void {
   const before = useWork.getState().selection;
-  if (!isSame(points, before.points) || !isSame(lines, before.lines)) chooseParts({ points, lines });
+  if (isSame(points, before.points) && isSame(lines, before.lines)) return;
+  chooseParts({ points, lines });
+  const count = points.length + lines.length;
+  if (count > 1) announce(`${count} things chosen`);
 }
 
 const isSame = (some: readonly string[], others: readonly string[]): boolean =>

@@ -2,10 +2,12 @@ import { SNAP_KINDS, type SnapKind, type ToolContext } from '@seamwright/draftin
 import { useSettings } from '../../store/settings.ts';
 import { currentBlock, useWork } from '../../store/work.ts';
 import { gridOf } from './grid-of.ts';
-import type { Hand } from './hand.ts';
 
 /** What the tools work on, and how: the drawing, and all that the maker has chosen of grid, catching and repeating. */
-export function toolContext({ symmetry, measure }: Hand): ToolContext {
+export function toolContext({
+  symmetry,
+  measure,
+}: Required<Pick<ToolContext, 'symmetry' | 'measure'>>): ToolContext {
   const block = currentBlock(useWork.getState());
   const { notCaught, angleStep, ends, chain } = useSettings.getState();
   return {

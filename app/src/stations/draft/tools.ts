@@ -20,15 +20,16 @@ export const TOOLS: Readonly<Record<ToolName, ToolFace>> = {
     key: 'd',
     words: 'Press where the line begins and draw it out, or press once at each end.',
     mouse: 'Hold Shift, and nothing pulls the ends from afar.',
-    keys: 'By keys: arrows move the crosshair (Shift: finely), Tab goes to the next place that catches, Enter puts an end down, Escape takes it back.',
+    keys: 'By keys: arrows move the crosshair (Shift: finely), Tab goes to the next place that catches, Enter puts an end down, numbers go to its length, Escape takes it back.',
   },
   adjust: {
     name: 'Adjust',
     icon: Move,
     key: 'a',
-    words: 'Drag ends and corners. Press on a point, a line or a patch to see what can be done with it.',
-    mouse: 'Hold Shift, and nothing pulls a point from afar.',
-    keys: 'By keys: arrows and Tab move the crosshair, Enter takes up a point and puts it down, Delete deletes, Escape lets go.',
+    words:
+      'Drag ends, corners and lines, or a frame round several. Press on a point, a line or a patch to see what can be done with it.',
+    mouse: 'Hold Shift, and nothing pulls a point from afar; a press with it adds to what is chosen.',
+    keys: 'By keys: arrows and Tab move the crosshair, Enter takes up a point and puts it down, Shift+Enter adds to what is chosen. Escape puts the crosshair away: then arrows move what is chosen. Delete deletes.',
   },
   outline: {
     name: 'New outline',

@@ -9,7 +9,6 @@ import {
   SNAP_DISTANCE,
   type Transform,
   transformPoint,
-  transformSegment,
 } from '@seamwright/geometry';
 import { centreOf } from '../centre.ts';
 import { addLines } from '../edits/add-lines.ts';
@@ -18,6 +17,7 @@ import { areParallel } from '../facts-by-place.ts';
 import { drawnLines } from '../lines.ts';
 import type { Placement } from '../placement.ts';
 import { fixedBy, fixing } from './fixed.ts';
+import { imagesUnder } from './images.ts';
 import { type Symmetry, transformsOf } from './symmetry.ts';
 
 /**
@@ -42,10 +42,7 @@ export function addSymmetric(
   const [a, b] = run.value.map((placement) => onAxes(drawing, placement, transforms.value));
   if (distance(a!, b!) <= SNAP_DISTANCE)
     return fail('Both ends of the line are in one place', '', 'Put the second end farther away');
-  return addLines(
-    drawing,
-    transforms.value.map((transform) => transformSegment(transform, { a: a!, b: b! })),
-  );
+  return addLines(drawing, imagesUnder(drawing, transforms.value, { a: a!, b: b! }, ends));
 }
 
 /** The place of an end, on the axis or in the centre when it is next to it; on a line, it stays on that line. */

@@ -20,6 +20,7 @@ import { equilateralTriangle, rectangle, regularHexagon, regularOctagon, square 
 import { snap } from '../snapping/snap.ts';
 import { snapScene } from '../snapping/snap-scene.ts';
 import { addSymmetric } from './add-symmetric.ts';
+import { imagesOf } from './images.ts';
 import { mirrorAcross } from './mirror.ts';
 import {
   moveLineSymmetric,
@@ -28,7 +29,7 @@ import {
   withImages,
 } from './move-symmetric.ts';
 import { addRepeated, eraseSymmetric, putLineEndSymmetric } from './repeat.ts';
-import { imagesOf, NO_SYMMETRY, type Symmetry, transformsOf } from './symmetry.ts';
+import { NO_SYMMETRY, type Symmetry, transformsOf } from './symmetry.ts';
 
 const block = must(square(8));
 const middle = { x: 4, y: 4 };
@@ -296,6 +297,20 @@ describe('drawing with a symmetry', () => {
   it('is plain drawing without one', () => {
     expect(splitsOf(must(addSymmetric(block, at(0, 2), at(8, 2), NO_SYMMETRY)))).toEqual([[0, 2, 8, 2]]);
     expect(addSymmetric(block, at(1, 1), at(1, 1), { turns: 2, mirrors: [] }).ok).toBe(false);
+  });
+
+  it('lets images run to the edge where the outline has not the symmetry', () => {
+    const eight: Symmetry = { turns: 8, mirrors: [] };
+    const loose = (drawing: Drawing) =>
+      Object.values(drawing.points).filter(({ id, on }) => on === undefined && !drawing.outline.includes(id));
+    const run = must(addSymmetric(block, at(4, 0), at(8, 8), eight, 'run'));
+    expect(loose(run)).toEqual([]);
+    expect(run.splits.length).toBe(8);
+    expect(loose(must(addSymmetric(block, at(4, 0), at(8, 8), eight, 'held')))).not.toEqual([]);
+    // What is seen beforehand is what is drawn: every end of an image is an end in the drawing.
+    const images = imagesOf(block, eight, { a: { x: 4, y: 0 }, b: { x: 8, y: 8 } }, 'run');
+    const ends = images.flatMap(({ a, b }) => [a, b]);
+    expect(ends.every((end) => Object.values(run.points).some((p) => near(p, end)))).toBe(true);
   });
 
   it('shows the images beforehand', () => {

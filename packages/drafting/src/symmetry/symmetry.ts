@@ -1,4 +1,3 @@
-import type { Drawing } from '@seamwright/arrangement';
 import {
   fail,
   ok,
@@ -6,11 +5,8 @@ import {
   type Result,
   rotation,
   SAME_COORDINATE,
-  type Segment,
   type Transform,
-  transformSegment,
 } from '@seamwright/geometry';
-import { centreOf } from '../centre.ts';
 import { mirrorAcross } from './mirror.ts';
 
 /** How what is drawn is repeated about the block's centre. */
@@ -69,11 +65,3 @@ export function transformsOf(symmetry: Symmetry, centre: Point): Result<readonly
 
 /** Euclid's algorithm, with a remainder that is but a rounding taken for none. */
 const commonMeasure = (a: number, b: number): number => (b <= SAME_COORDINATE ? a : commonMeasure(b, a % b));
-
-/** A stretch and its images, for showing them while it is drawn; itself alone where the symmetry is refused. */
-export function imagesOf(drawing: Drawing, symmetry: Symmetry, segment: Segment): readonly Segment[] {
-  const transforms = transformsOf(symmetry, centreOf(drawing));
-  return transforms.ok
-    ? transforms.value.map((transform) => transformSegment(transform, segment))
-    : [segment];
-}

@@ -112,7 +112,8 @@ function toBeDrawn(start: Snap, end: Snap, context: ToolContext): readonly Segme
   const { drawing, symmetry = NO_SYMMETRY } = context;
   const run = endsOf(context) === 'run' && !isSamePlace(start, end) ? runOut(drawing, start, end) : undefined;
   const line = run?.ok ? { a: run.value[0].at, b: run.value[1].at } : { a: start.at, b: end.at };
-  if (symmetry.turns > 1 || symmetry.mirrors.length > 0) return imagesOf(drawing, symmetry, line);
+  if (symmetry.turns > 1 || symmetry.mirrors.length > 0)
+    return imagesOf(drawing, symmetry, line, endsOf(context));
   return run?.ok ? [line] : undefined;
 }
 

@@ -23,7 +23,7 @@ export function ToolWords() {
 }
 
 /** For hands that have no Shift key to hold down. */
-export function ChooseSeveral() {
+function ChooseSeveral() {
   const adds = useHand((hand) => hand.adds);
   return (
     <label className={styles.check}>
