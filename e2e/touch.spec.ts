@@ -71,3 +71,32 @@ test('two fingers zoom and draw nothing, though the first one came down on the d
   await draw(page, fingers, [3, 0], [3, 6]);
   await expect(stop(page, 'Draft')).toContainText('2 patches');
 });
+
+test('several are chosen by taps, and by a frame that a finger draws', async ({ page }) => {
+  await open(page);
+  const fingers = await Fingers.of(page);
+  await draw(page, fingers, [3, 0], [3, 6]);
+  // With the first line the invitation goes, and the view fits itself anew.
+  await expect(page.getByText(/Here is an empty block/)).toBeHidden();
+  await expect(stop(page, 'Draft')).toContainText('2 patches');
+  await draw(page, fingers, [4.5, 0], [4.5, 6]);
+  await expect(stop(page, 'Draft')).toContainText('3 patches');
+  await takeUp(page, 'Adjust');
+  const inHand = page.getByRole('region', { name: 'In hand' });
+  const several = inHand.getByRole('checkbox', { name: /^Choose several/ });
+  await several.check();
+  const box = await several.locator('..').boundingBox();
+  expect(box!.height).toBeGreaterThanOrEqual(44);
+  for (const place of [
+    [3, 3],
+    [4.5, 3],
+  ] as const) {
+    const { x, y } = await onPage(page, place);
+    await page.touchscreen.tap(x, y);
+  }
+  await expect(inHand).toContainText('2 lines');
+  await page.keyboard.press('Escape');
+  await several.uncheck();
+  await draw(page, fingers, [2, 6.9], [5.5, -0.6]);
+  await expect(inHand).toContainText('2 lines');
+});
