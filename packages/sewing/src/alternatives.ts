@@ -1,5 +1,6 @@
 import type { Arrangement } from '@seamwright/arrangement';
 import { type PlanOptions, planSewing } from './plan.ts';
+import { Searches } from './searches.ts';
 import type { SewingPlan } from './types.ts';
 
 /** The ways to sew a block that a maker may want to compare. */
@@ -48,9 +49,10 @@ export function planAlternatives(
 ): Alternative[] {
   const names: AlternativeName[] = ['fewest foundations', 'most repetition'];
   if (mostPatches !== undefined) names.push('small sections');
+  const common = { searches: new Searches(arrangement), ...options };
   const all = names.map((name) => ({
     name,
-    plan: planAlternative(arrangement, name, options, mostPatches ?? Number.POSITIVE_INFINITY),
+    plan: planAlternative(arrangement, name, common, mostPatches ?? Number.POSITIVE_INFINITY),
   }));
   return all.filter(({ plan }, i) => all.slice(0, i).every((before) => !sameDivision(before.plan, plan)));
 }

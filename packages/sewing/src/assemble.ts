@@ -5,6 +5,7 @@ import type { Crossing } from './crossings.ts';
 import { Refinement, type Wish } from './refine.ts';
 import type { Region } from './region.ts';
 import { SEARCH_EFFORT, Search } from './search.ts';
+import type { Searches } from './searches.ts';
 import { NO_WILL, type Will } from './will.ts';
 
 /** The best assembly found, and what is known of better ones. */
@@ -12,6 +13,8 @@ export interface AssemblyResult {
   readonly assembly: Assembly;
   /** Whether straight seams suffice, as the maker wants it. */
   readonly sewable: boolean;
+  /** Where no assembly was found, whether the effort was spent before it was proved that there is none. */
+  readonly undecided: boolean;
   /** No assembly has fewer foundations. */
   readonly atLeast: number;
 }
@@ -27,6 +30,8 @@ export interface Joinery {
   readonly arrangement: Arrangement;
   readonly touching: Touching;
   readonly crossings: readonly Crossing[];
+  /** What was found for other plans of the same block. */
+  readonly searches?: Searches;
 }
 
 /**
@@ -39,25 +44,43 @@ export function assemble(
   { effort = SEARCH_EFFORT, will = NO_WILL, wish = 'fewest foundations' }: AssembleOptions = {},
 ): AssemblyResult {
   const search = searchIn(joinery, will, effort);
-  const result = fewestIn(search, region, will);
-  if (!result.sewable || result.assembly.kind === 'section' || search.spent) return result;
+  const found = anyIn(search, region, will);
+  if (!found.sewable) return found;
+  const { assembly, atLeast } = search.fewest(region, found.assembly);
+  const result = { ...found, assembly, atLeast };
+  if (assembly.kind === 'section' || search.spent) return result;
   search.grant(effort);
   const refined = new Refinement(joinery.arrangement, search, wish).refine(region);
   return refined === null ? result : { ...result, assembly: refined };
 }
 
-/** Whether any assembly is found at all, as the maker wants it; how good it is is not asked. */
-export const canAssemble = (joinery: Joinery, region: Region, will: Will, effort: number): boolean =>
-  fewestIn(searchIn(joinery, will, effort), region, will).sewable;
+/**
+ * Whether there is any assembly at all, as the maker wants it; how good it is is not asked. Undefined when the effort is
+ * spent before that is known.
+ */
+export function canAssemble(
+  joinery: Joinery,
+  region: Region,
+  will: Will,
+  effort: number,
+): boolean | undefined {
+  const { touching, crossings } = joinery;
+  const { sewable, undecided } = anyIn(new Search(touching, crossings, will, effort), region, will);
+  return undecided ? undefined : sewable;
+}
 
-const searchIn = ({ touching, crossings }: Joinery, will: Will, effort: number): Search =>
-  new Search(touching, crossings, will, effort);
+function searchIn(joinery: Joinery, will: Will, effort: number): Search {
+  const { touching, crossings, searches } = joinery;
+  return searches?.begun(joinery, will, effort) ?? new Search(touching, crossings, will, effort);
+}
 
-function fewestIn(search: Search, region: Region, will: Will): AssemblyResult {
+function anyIn(search: Search, region: Region, will: Will): AssemblyResult {
   const quick = search.anyAssembly(region);
+  if (isSewable(quick)) return { assembly: quick, sewable: true, undecided: false, atLeast: 1 };
+  const none = { assembly: quick, sewable: false, undecided: false, atLeast: 0 };
   // Unless patches are to stay together, any cut is safe, so being stuck once is proof.
-  if (!isSewable(quick) && will.together.length === 0) return { assembly: quick, sewable: false, atLeast: 0 };
-  const { assembly, atLeast } = search.fewest(region, quick);
-  const sewable = isSewable(assembly);
-  return { assembly, sewable, atLeast: sewable ? atLeast : 0 };
+  if (will.together.length === 0) return none;
+  const found = search.assemblyAfterAll(region);
+  if (found === undefined) return { ...none, undecided: true };
+  return found === null ? none : { assembly: found, sewable: true, undecided: false, atLeast: 1 };
 }

@@ -9,7 +9,10 @@ const EFFORT_PER_SET = 1_000_000;
 /** Sets of pins that are tried for a smaller conflict, after one was found by leaving out pins one by one. */
 const SETS_TRIED = 200;
 
-/** The smallest set of pins that cannot hold together, although the block can be sewn without them. */
+/**
+ * The smallest set of pins that cannot hold together, although the block can be sewn without them. Of every set that is
+ * named it is proved; what is too much to find out counts as possible.
+ */
 export const smallestConflict = (
   joinery: Joinery,
   region: Region,
@@ -18,9 +21,35 @@ export const smallestConflict = (
 ): readonly Pin[] =>
   smallestSet(
     pins,
-    (some) => canAssemble(joinery, region, willOf(some, largestSection), EFFORT_PER_SET),
+    (some) => canAssemble(joinery, region, willOf(some, largestSection), EFFORT_PER_SET) !== false,
     SETS_TRIED,
   );
+
+/**
+ * Takes up pins one by one, where for all at once it is too much to find out whether they can hold together: those that can
+ * beside those before them are kept. Either some turn out to be impossible, or some stay undecided.
+ *
+ * @param effort contacts that may be visited for each pin
+ */
+export function oneByOne(
+  joinery: Joinery,
+  region: Region,
+  pins: readonly Pin[],
+  largestSection: number,
+  effort: number,
+): { readonly impossible: readonly Pin[]; readonly undecided: readonly Pin[] } {
+  // Only where patches are to stay together can a cut be wrong; whatever else is wanted is soon decided.
+  const together = pins.filter(({ kind }) => kind === 'together');
+  const kept = pins.filter(({ kind }) => kind !== 'together');
+  const undecided: Pin[] = [];
+  for (const pin of together) {
+    const some = [...kept, pin];
+    const can = canAssemble(joinery, region, willOf(some, largestSection), Math.min(effort, EFFORT_PER_SET));
+    if (can === false) return { impossible: some, undecided: [] };
+    (can ? kept : undecided).push(pin);
+  }
+  return { impossible: [], undecided: undecided.length > 0 ? undecided : together };
+}
 
 /**
  * The smallest set of pins that cannot hold together, of some that cannot.

@@ -11,4 +11,5 @@ export * from './repairs/repairs-for.ts';
 export * from './replay.ts';
 export * from './report.ts';
 export { SEARCH_EFFORT } from './search.ts';
+export { Searches } from './searches.ts';
 export * from './types.ts';

@@ -1,7 +1,7 @@
 import { type Arrangement, patchesOfPin } from '@seamwright/arrangement';
 import { assemble, canAssemble, type Joinery } from './assemble.ts';
 import { leavesOf } from './assembly.ts';
-import { letterConflict, smallestConflict } from './conflict.ts';
+import { letterConflict, oneByOne, smallestConflict } from './conflict.ts';
 import { touching as touchingOf } from './contact.ts';
 import { crossingsOf } from './crossings.ts';
 import { interlockedFindings } from './interlock.ts';
@@ -12,6 +12,7 @@ import { assemblePinned } from './partial-plan.ts';
 import type { Wish } from './refine.ts';
 import type { Region } from './region.ts';
 import { SEARCH_EFFORT } from './search.ts';
+import { Searches } from './searches.ts';
 import type { Pin, SewingPlan } from './types.ts';
 import { NO_WILL, willOf } from './will.ts';
 import { writePlan } from './write-plan.ts';
@@ -26,6 +27,8 @@ export interface PlanOptions {
   readonly wish?: Wish;
   /** Whether joins may be sewn half-way and finished later, where straight seams alone do not suffice. */
   readonly partialSeams?: boolean;
+  /** What was found for other plans of the same arrangement; what is found for this one is added. */
+  readonly searches?: Searches;
 }
 
 /**
@@ -34,7 +37,7 @@ export interface PlanOptions {
  *
  * Every answer holds: the orders and joins are good ones. `provenLeast` says whether fewer foundations are proved
  * impossible (under the maker's pins); `atLeast` is the proved bound. Pins that cannot hold together are named in
- * `conflict` and left out.
+ * `conflict` and left out; those that it was too much to find a way for, in `undecided`.
  *
  * Where straight seams do not suffice and partial ones are allowed, these are planned: as few foundations as were found, with
  * a bound that holds whichever seams are left open, and heeds no pins. A seam that would have to be set in is named, never planned.
@@ -45,18 +48,26 @@ export function planSewing(arrangement: Arrangement, options: PlanOptions = {}):
     largestSection = Number.POSITIVE_INFINITY,
     wish = 'fewest foundations',
     partialSeams = false,
+    searches = new Searches(arrangement),
   } = options;
   const touching = touchingOf(arrangement);
-  const joinery: Joinery = { arrangement, touching, crossings: crossingsOf(arrangement) };
+  const joinery: Joinery = { arrangement, touching, crossings: crossingsOf(arrangement), searches };
   const all: Region = arrangement.patches.map(({ index }) => index);
 
   let pins = (options.pins ?? []).filter((pin) => patchesOfPin(pin).every((p) => all[p] === p));
   const conflict: Pin[] = [];
+  const undecided: Pin[] = [];
   let result = assemble(joinery, all, { effort, will: willOf(pins, largestSection), wish });
   while (!result.sewable && pins.length > 0) {
     if (!canAssemble(joinery, all, NO_WILL, 0)) break;
-    const clash = smallestConflict(joinery, all, pins, largestSection);
-    conflict.push(...clash);
+    const given = result.undecided
+      ? oneByOne(joinery, all, pins, largestSection, effort)
+      : { impossible: pins, undecided: [] };
+    const clash =
+      given.impossible.length > 0
+        ? smallestConflict(joinery, all, given.impossible, largestSection)
+        : given.undecided;
+    (given.impossible.length > 0 ? conflict : undecided).push(...clash);
     pins = pins.filter((pin) => !clash.includes(pin));
     result = assemble(joinery, all, { effort, will: willOf(pins, largestSection), wish });
   }
@@ -78,7 +89,7 @@ export function planSewing(arrangement: Arrangement, options: PlanOptions = {}):
     partial === null
       ? writePlan(arrangement, touching, result.assembly, will, letters)
       : writePartialPlan(joinery, partial, will, letters);
-  const common = { sections, joins, figures, conflict };
+  const common = { sections, joins, figures, conflict, undecided };
   if (partial !== null) {
     const atLeast = leastWithPartialSeams(joinery, largestSection);
     const provenLeast = sections.length === atLeast;

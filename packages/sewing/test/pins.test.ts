@@ -28,6 +28,7 @@ const strips = blockOf(
   2,
   [1, 2, 3, 4, 5].map((x) => l(x, 0, x, 2)),
 );
+const fivePatch = blockOf(5, 5, grid(5));
 const at = (x: number, y: number) => patchAt(ninePatch, x, y);
 const strip = (k: number) => patchAt(strips, k + 0.5, 1);
 
@@ -184,5 +185,41 @@ describe('any pins at all', () => {
       }),
       { seed: 31, numRuns: 250 },
     );
+  });
+
+  it('are named as a conflict only where that is proved, however little is looked at', () => {
+    const seen = { conflicts: 0, undecided: 0, heeded: 0 };
+    fc.assert(
+      fc.property(fc.array(pin, { maxLength: 4 }), fc.constantFrom(0, 20, 100, 1000), (pins, effort) => {
+        const plan = planSewing(ninePatch, { pins, effort });
+        const { conflict, undecided = [] } = plan;
+        // Letters are for a division into sections, and another may do.
+        const clash = conflict.filter(({ kind }) => kind !== 'letter');
+        if (clash.length > 0) {
+          seen.conflicts += 1;
+          expect(planSewing(ninePatch, { pins: clash }).conflict.length).toBeGreaterThan(0);
+        }
+        if (undecided.length > 0) seen.undecided += 1;
+        const rest = pins.filter((p) => !conflict.includes(p) && !undecided.includes(p));
+        seen.heeded += rest.length;
+        for (const p of rest) expect(holds(plan, p), JSON.stringify(p)).toBe(true);
+        expect(replay(sewingReport(ninePatch, plan))).toEqual([]);
+      }),
+      { seed: 32, numRuns: 250 },
+    );
+    for (const times of Object.values(seen)) expect(times).toBeGreaterThan(10);
+  });
+
+  it('that are undecided with little effort are heeded with more', () => {
+    const patches = [patchAt(fivePatch, 0.5, 2.5), patchAt(fivePatch, 4.5, 2.5)] as const;
+    const pins: Pin[] = [
+      { kind: 'together', patches },
+      { kind: 'together', patches: [patchAt(fivePatch, 0.5, 0.5), patchAt(fivePatch, 1.5, 0.5)] },
+    ];
+    const quick = planSewing(fivePatch, { pins, effort: 0 });
+    expect([quick.conflict, quick.verdict]).toEqual([[], 'several foundations']);
+    const plan = planSewing(fivePatch, { pins });
+    expect([plan.conflict, plan.undecided]).toEqual([[], []]);
+    expect(pins.every((p) => holds(plan, p))).toBe(true);
   });
 });
