@@ -90,7 +90,7 @@ test('places are typed exactly, and a line is drawn by its ends', async ({ page 
   await page.getByRole('button', { name: 'Draw this line' }).click();
   await expect(verdict(page)).toHaveText('Sews on one foundation');
 
-  const points = page.getByRole('grid', { name: 'Points' });
+  const points = page.getByRole('list', { name: 'Points', exact: true });
   await expect(points.getByRole('button', { name: 'End 1, from the left: 2⅜' })).toBeVisible();
   await points.getByRole('button', { name: 'End 1', exact: true }).click();
   await inHand(page).getByLabel('From the left').fill('somewhere');

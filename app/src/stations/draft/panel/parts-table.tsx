@@ -1,4 +1,4 @@
-import { type KeyboardEvent, type ReactNode, useId } from 'react';
+import { Fragment, type KeyboardEvent, type ReactNode, useId } from 'react';
 import { useWork } from '../../../store/work.ts';
 import styles from './parts-table.module.css';
 import { cellBeside, isBeginning } from './table-keys.ts';
@@ -20,34 +20,27 @@ export function PartsTable({ heading, of, groups, children }: PartsTableProps) {
   const unit = useWork((work) => work.history.present.unit);
   const id = useId();
   return (
-    <section>
+    <section className={styles.table} data-groups={groups.length}>
       <h3 id={id}>{heading}</h3>
-      {/* biome-ignore lint/a11y/noNoninteractiveElementToInteractiveRole: a table to walk through, cell by cell */}
-      <table role="grid" aria-labelledby={id} className={styles.table} onKeyDown={walk}>
-        <thead>
-          <tr>
-            <th scope="col" rowSpan={2}>
-              {of}
-            </th>
-            {groups.map((group) => (
-              <th key={group} scope="colgroup" colSpan={2}>
-                {group}, {unit}
-              </th>
-            ))}
-          </tr>
-          <tr>
-            {groups.map((group) => [
-              <th key={`${group} left`} scope="col">
-                left
-              </th>,
-              <th key={`${group} top`} scope="col">
-                top
-              </th>,
-            ])}
-          </tr>
-        </thead>
-        <tbody>{children}</tbody>
-      </table>
+      {/* Every value says by itself what it is: these words are for the eye. */}
+      <div className={styles.heads} aria-hidden="true">
+        <span>{of}</span>
+        {groups.map((group) => (
+          <span key={group} className={styles.group}>
+            {group}, {unit}
+          </span>
+        ))}
+        <span />
+        {groups.map((group) => (
+          <Fragment key={group}>
+            <span>left</span>
+            <span>top</span>
+          </Fragment>
+        ))}
+      </div>
+      <ul aria-labelledby={id} onKeyDown={walk}>
+        {children}
+      </ul>
     </section>
   );
 }

@@ -7,35 +7,46 @@ const STEPS: Readonly<Record<string, readonly [rows: number, columns: number]>> 
   PageDown: [10, 0],
 };
 
-const CELL = '[data-cell]';
+const cellsOf = (row: HTMLElement): readonly HTMLElement[] => [
+  ...row.querySelectorAll<HTMLElement>('[data-cell]'),
+];
 
-/** The cells of a table's body, row by row; rows that hold words only are left out. */
-const rowsOf = (cell: HTMLElement): readonly (readonly HTMLElement[])[] =>
-  [...(cell.closest('tbody')?.rows ?? [])]
-    .map((row) => [...row.querySelectorAll<HTMLElement>(CELL)])
-    .filter((cells) => cells.length > 0);
+/** The row so many rows farther, as far as the table goes. */
+function rowFrom(row: HTMLElement, steps: number): HTMLElement {
+  let reached = row;
+  for (let left = Math.abs(steps); left > 0; left--) {
+    const next = steps < 0 ? reached.previousElementSibling : reached.nextElementSibling;
+    if (next === null) break;
+    reached = next as HTMLElement;
+  }
+  return reached;
+}
 
 /** The cell that a key leads to from another, as far as the table goes; null for keys that lead nowhere. */
 export function cellBeside(cell: HTMLElement, key: string): HTMLElement | null {
-  const rows = rowsOf(cell);
-  const row = rows.findIndex((cells) => cells.includes(cell));
-  const column = rows[row]?.indexOf(cell) ?? 0;
-  if (key === 'Home') return rows[row]?.[0] ?? null;
-  if (key === 'End') return rows[row]?.at(-1) ?? null;
+  const row = cell.closest('li');
+  if (row === null) return null;
+  const cells = cellsOf(row);
+  if (key === 'Home') return cells[0] ?? null;
+  if (key === 'End') return cells.at(-1) ?? null;
   const step = STEPS[key];
   if (step === undefined) return null;
-  const to = rows[within(row + step[0], rows.length)];
-  return to?.[within(column + step[1], to.length)] ?? null;
+  const [rows, columns] = step;
+  if (rows === 0) return cells[within(cells.indexOf(cell) + columns, cells.length)] ?? null;
+  return cellsOf(rowFrom(row, rows))[cells.indexOf(cell)] ?? null;
 }
 
 const within = (index: number, count: number): number => Math.min(Math.max(index, 0), count - 1);
 
 /** The next cell that holds a value, or the one before, in the order of reading; null at the end of the table. */
 export function valueAfter(cell: HTMLElement, step: 1 | -1): HTMLElement | null {
-  const values = rowsOf(cell)
-    .flat()
-    .filter((one) => one.dataset.cell === 'value');
-  return values[values.indexOf(cell) + step] ?? null;
+  const row = cell.closest('li');
+  if (row === null) return null;
+  const values = (one: HTMLElement) => cellsOf(one).filter(({ dataset }) => dataset.cell === 'value');
+  const inRow = values(row)[values(row).indexOf(cell) + step];
+  if (inRow !== undefined) return inRow;
+  const other = rowFrom(row, step);
+  return other === row ? null : (values(other).at(step < 0 ? -1 : 0) ?? null);
 }
 
 /** Whether a key is what a length begins with. */

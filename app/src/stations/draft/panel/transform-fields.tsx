@@ -69,26 +69,39 @@ function Mirrors({ centre, how, edit }: WayProps & { readonly centre: Point }) {
   const [axis, setAxis] = useState(45);
   const step = stepName('Mirror', how);
   return (
-    <>
-      <div className={styles.row}>
-        <EditButton step={step} icon={FlipHorizontal} edit={edit(mirrorAcross(90, centre))}>
-          Mirror left to right
-        </EditButton>
-        <EditButton step={step} icon={FlipVertical} edit={edit(mirrorAcross(0, centre))}>
-          Mirror top to bottom
-        </EditButton>
+    <fieldset className={styles.of}>
+      <legend className={styles.hint}>Mirror</legend>
+      <div className={styles.fields}>
+        <div className={styles.row}>
+          <EditButton
+            step={step}
+            icon={FlipHorizontal}
+            name="Mirror left to right"
+            edit={edit(mirrorAcross(90, centre))}
+          >
+            Left to right
+          </EditButton>
+          <EditButton
+            step={step}
+            icon={FlipVertical}
+            name="Mirror top to bottom"
+            edit={edit(mirrorAcross(0, centre))}
+          >
+            Top to bottom
+          </EditButton>
+        </div>
+        <div className={styles.fieldRow}>
+          <AngleField label="Axis at an angle" value={axis} onChange={setAxis} />
+          <EditButton
+            step={step}
+            name="Mirror across the axis at the angle"
+            edit={edit(mirrorAcross(axis, centre))}
+          >
+            Across it
+          </EditButton>
+        </div>
       </div>
-      <div className={styles.fieldRow}>
-        <AngleField label="Axis at an angle" value={axis} onChange={setAxis} />
-        <EditButton
-          step={step}
-          name="Mirror across the axis at the angle"
-          edit={edit(mirrorAcross(axis, centre))}
-        >
-          Mirror across it
-        </EditButton>
-      </div>
-    </>
+    </fieldset>
   );
 }
 

@@ -32,7 +32,7 @@ interface Typing {
 /** A row of a table of places. One of its values at a time is a field; what is wrong with it is said below the row. */
 export function ValueRow({ name, words, unit, values, chosen, stop, onChoose }: ValueRowProps) {
   const [typing, setTyping] = useState<Typing | null>(null);
-  const row = useRef<HTMLTableRowElement>(null);
+  const row = useRef<HTMLLIElement>(null);
   const comesBack = useRef<number | null>(null);
   // A field that has been emptied into the drawing is left once more when it goes.
   const settled = useRef(true);
@@ -78,62 +78,54 @@ export function ValueRow({ name, words, unit, values, chosen, stop, onChoose }: 
     }
   };
   return (
-    <>
-      <tr ref={row} data-chosen={chosen}>
-        <th scope="row">
+    <li ref={row} className={styles.row} data-chosen={chosen}>
+      <button
+        type="button"
+        data-cell="name"
+        tabIndex={stop ? 0 : -1}
+        aria-pressed={chosen}
+        className={styles.name}
+        onClick={onChoose}
+      >
+        {name} {words !== undefined && <span className={styles.words}>{words}</span>}
+      </button>
+      {values.map(({ label, inches }, column) =>
+        typing?.column === column ? (
+          <input
+            key={label}
+            ref={takeFocus}
+            data-cell="value"
+            className={styles.field}
+            value={typing.text}
+            aria-label={`${name}, ${label}`}
+            aria-invalid={typing.problem !== null}
+            aria-describedby={typing.problem === null ? undefined : problem}
+            autoComplete="off"
+            spellCheck={false}
+            onChange={(event) => setTyping({ ...typing, text: event.target.value })}
+            onKeyDown={(event) => key(event, typing)}
+            onBlur={() => !settled.current && commit(typing)}
+          />
+        ) : (
           <button
+            key={label}
             type="button"
-            data-cell="name"
-            tabIndex={stop ? 0 : -1}
-            aria-pressed={chosen}
-            className={styles.name}
-            onClick={onChoose}
+            data-cell="value"
+            tabIndex={-1}
+            className={styles.value}
+            aria-label={`${name}, ${label}: ${shown(inches, unit)}`}
+            onClick={() => begin(column)}
           >
-            {name} {words !== undefined && <span className={styles.words}>{words}</span>}
+            {shown(inches, unit)}
           </button>
-        </th>
-        {values.map(({ label, inches }, column) => (
-          <td key={label}>
-            {typing?.column === column ? (
-              <input
-                ref={takeFocus}
-                data-cell="value"
-                className={styles.field}
-                value={typing.text}
-                aria-label={`${name}, ${label}`}
-                aria-invalid={typing.problem !== null}
-                aria-describedby={typing.problem === null ? undefined : problem}
-                autoComplete="off"
-                spellCheck={false}
-                onChange={(event) => setTyping({ ...typing, text: event.target.value })}
-                onKeyDown={(event) => key(event, typing)}
-                onBlur={() => !settled.current && commit(typing)}
-              />
-            ) : (
-              <button
-                type="button"
-                data-cell="value"
-                tabIndex={-1}
-                className={styles.value}
-                aria-label={`${name}, ${label}: ${shown(inches, unit)}`}
-                onClick={() => begin(column)}
-              >
-                {shown(inches, unit)}
-              </button>
-            )}
-          </td>
-        ))}
-      </tr>
-      {typing !== null && typing.problem !== null && (
-        <tr>
-          <td colSpan={values.length + 1}>
-            <p id={problem} role="alert" className={styles.problem}>
-              {typing.problem}
-            </p>
-          </td>
-        </tr>
+        ),
       )}
-    </>
+      {typing !== null && typing.problem !== null && (
+        <p id={problem} role="alert" className={styles.problem}>
+          {typing.problem}
+        </p>
+      )}
+    </li>
   );
 }
 
