@@ -1,15 +1,6 @@
-import AxeBuilder from '@axe-core/playwright';
-import type { Page } from '@playwright/test';
 import { drop, goTo, open, openBlock, type Station } from './support/app.ts';
+import { barriers } from './support/barriers.ts';
 import { expect, test } from './support/test.ts';
-
-/** axe-core's findings that would keep someone out. */
-async function barriers(page: Page): Promise<readonly string[]> {
-  const { violations } = await new AxeBuilder({ page }).analyze();
-  return violations
-    .filter(({ impact }) => impact === 'serious' || impact === 'critical')
-    .flatMap(({ id, nodes }) => nodes.map((node) => `${id}: ${node.html.slice(0, 160)}`));
-}
 
 const CYCLE = `<svg xmlns="http://www.w3.org/2000/svg" width="6in" height="6in" viewBox="0 0 3 3">
   <rect width="3" height="3"/><path d="M1 0V2M0 2H2M2 1V3M1 1H3"/></svg>`;
@@ -51,6 +42,25 @@ for (const colorScheme of ['light', 'dark'] as const)
       await page.keyboard.press('?');
       await expect(page.getByRole('dialog', { name: 'Keys' })).toBeVisible();
       expect(await barriers(page), 'keys').toEqual([]);
+    });
+
+    test('nor have what Draft opens, and the list of what was done', async ({ page }) => {
+      await open(page, '?demo');
+      await page.getByRole('button', { name: /^Block: / }).click();
+      await page.getByRole('button', { name: 'Start from a traditional block…' }).click();
+      await expect(page.getByTestId('shelf-verdict')).toContainText('Sews on');
+      expect(await barriers(page), 'starting points').toEqual([]);
+      await page.keyboard.press('Escape');
+      await page.getByRole('button', { name: /^View: / }).click();
+      await page.getByRole('radio', { name: '3 × 3' }).check();
+      expect(await barriers(page), 'views').toEqual([]);
+      await page.getByRole('button', { name: 'Fabrics of the pattern…' }).click();
+      expect(await barriers(page), 'fabrics').toEqual([]);
+      await page.getByRole('button', { name: 'Remove Slate' }).click();
+      await page.getByRole('button', { name: 'Done', exact: true }).click();
+      expect(await barriers(page), 'a notice that offers undo').toEqual([]);
+      await page.getByRole('button', { name: 'What was done, step by step' }).click();
+      expect(await barriers(page), 'what was done').toEqual([]);
     });
   });
 

@@ -5,7 +5,10 @@ import { readdirSync } from 'node:fs';
 import { dist, firstLoadProblems, firstVisitFiles, readBuilt, readManifest } from './lib/first-load.mjs';
 
 /** @type {import('./lib/first-load.mjs').Forbidden[]} */
-const FORBIDDEN = [{ what: 'the PDF writer (jspdf)', mark: '%PDF-' }];
+const FORBIDDEN = [
+  { what: 'the PDF writer (jspdf)', mark: '%PDF-' },
+  { what: 'the shelf of starting points', mark: 'Courthouse steps' },
+];
 
 const first = firstVisitFiles(readManifest(), readBuilt);
 const scripts = readdirSync(dist, { recursive: true })

@@ -6,20 +6,22 @@ export type Place = readonly [x: number, y: number];
 
 const canvas = (page: Page) => page.getByRole('application', { name: 'Drawing of the block' });
 
-/** Where the block lies on the canvas: pixels per inch, and its origin in pixels. */
-export async function viewOf(page: Page): Promise<{ scale: number; left: number; top: number }> {
+/** Where the block lies on the canvas: pixels per inch, its origin in pixels, and -1 where left and right are exchanged. */
+export async function viewOf(
+  page: Page,
+): Promise<{ scale: number; left: number; top: number; flip: number }> {
   const view = await canvas(page).getAttribute('data-view');
   if (view === null) throw new Error('The drawing is not on the screen');
-  const [scale, left, top] = view.split(' ').map(Number) as [number, number, number];
-  return { scale, left, top };
+  const [scale, left, top, flip] = view.split(' ').map(Number) as [number, number, number, number];
+  return { scale, left, top, flip };
 }
 
 /** Where a place of the block is on the page, CSS pixels. */
 export async function onPage(page: Page, [x, y]: Place): Promise<{ x: number; y: number }> {
-  const { scale, left, top } = await viewOf(page);
+  const { scale, left, top, flip } = await viewOf(page);
   const box = await canvas(page).boundingBox();
   if (box === null) throw new Error('The drawing is not on the screen');
-  return { x: box.x + left + x * scale, y: box.y + top + y * scale };
+  return { x: box.x + left + x * scale * flip, y: box.y + top + y * scale };
 }
 
 /** Presses at a place. */

@@ -1,11 +1,12 @@
 import type { Block } from '@seamwright/pattern';
 import { GripVertical } from 'lucide-react';
-import { type KeyboardEvent, useEffect, useRef } from 'react';
+import { type KeyboardEvent, useRef } from 'react';
 import { moveBlock } from '../store/blocks.ts';
 import { openBlock } from '../store/places.ts';
 import { currentBlock, useWork } from '../store/work.ts';
 import { rove } from '../ui/roving.ts';
 import { keyName } from '../ui/shortcuts.ts';
+import { useCurrentInSight } from '../ui/use-current-in-sight.ts';
 import styles from './block-list.module.css';
 import { BlockThumbnail } from './block-thumbnail.tsx';
 import { sizeWords } from './size-words.ts';
@@ -17,9 +18,7 @@ export function BlockList({ close }: { readonly close: () => void }) {
   const open = useWork(currentBlock);
   const list = useRef<HTMLUListElement>(null);
   const { dragged, grip } = useRowDrag(list, moveBlock);
-  useEffect(() => {
-    list.current?.querySelector('[aria-current]')?.scrollIntoView({ block: 'nearest' });
-  }, []);
+  useCurrentInSight(list, open.id);
   return (
     <>
       <ul

@@ -1,10 +1,11 @@
 import { History as HistoryIcon } from 'lucide-react';
-import { type KeyboardEvent, useEffect, useRef } from 'react';
+import { type KeyboardEvent, useRef } from 'react';
 import { goToStep } from '../store/changes.ts';
 import { useWork } from '../store/work.ts';
 import button from '../ui/button.module.css';
 import { Popover } from '../ui/popover.tsx';
 import { rove } from '../ui/roving.ts';
+import { useCurrentInSight } from '../ui/use-current-in-sight.ts';
 import styles from './history-list.module.css';
 
 /** Opens the list of what was done; each line goes to how things were after it. */
@@ -26,10 +27,7 @@ function Steps() {
   const future = useWork((work) => work.history.future);
   const list = useRef<HTMLOListElement>(null);
   const present = past.length;
-  // biome-ignore lint/correctness/useExhaustiveDependencies: the present is looked for in the list
-  useEffect(() => {
-    list.current?.querySelector('[aria-current]')?.scrollIntoView({ block: 'nearest' });
-  }, [present]);
+  useCurrentInSight(list, present);
   if (past.length + future.length === 0)
     return <p className={styles.empty}>Nothing is done yet. Every change will stand here, to go back to.</p>;
   const steps = ['Before these steps', ...[...past, ...future].map(({ label }) => label)];

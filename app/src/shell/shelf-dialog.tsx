@@ -35,8 +35,8 @@ function Choosing({ onClose }: { readonly onClose: () => void }) {
     goTo('draft');
     addDrawing(`Start from ${chosen.name}`, chosen.name, drawing);
     announce(`${chosen.name} is a block of the pattern`);
-    // What opened the dialog may be gone: the work has the focus.
-    document.getElementById('station')?.focus();
+    // What opened the dialog may be gone: once it is closed, the work has the focus.
+    setTimeout(() => document.getElementById('station')?.focus());
   };
   return (
     <div className={styles.shelf}>

@@ -25,8 +25,8 @@ export function freshBlock(name: string): Block {
   return { id: newBlockId(), name, drawing: square(FRESH_SIDE), grid: 0.5, patches: [] };
 }
 
-/** Whether the block is as it began: nothing drawn, no other outline, nothing wished for. Its name may be another. */
-export function isFresh({ drawing, patches, sewing }: Block): boolean {
+/** Whether the block is as it began: nothing drawn or traced, no other outline, nothing wished for. Its name may be another. */
+export function isFresh({ drawing, patches, sewing, tracing }: Block): boolean {
   const began = square(FRESH_SIDE);
   return (
     drawing.splits.length === 0 &&
@@ -36,7 +36,8 @@ export function isFresh({ drawing, patches, sewing }: Block): boolean {
       return corner.x === before.x && corner.y === before.y;
     }) &&
     patches.every(({ note, fabric }) => note === '' && fabric === undefined) &&
-    sewing === undefined
+    sewing === undefined &&
+    tracing === undefined
   );
 }
 

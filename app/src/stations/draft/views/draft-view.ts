@@ -14,6 +14,14 @@ export const VIEWS = [
   { value: 'fabrics', name: 'Fabrics', words: 'In the fabrics that the patches are cut from' },
 ] as const;
 
+/** How copies lie beside each other. */
+export const TURNINGS: readonly { readonly value: Turning; readonly name: string }[] = [
+  { value: 'same', name: 'All the same way up' },
+  { value: 'alternate', name: 'Every other a quarter turn' },
+  { value: 'pinwheel', name: 'Turned round in fours' },
+  { value: 'mirrored', name: 'Mirrored across and down' },
+];
+
 export type ViewKind = (typeof VIEWS)[number]['value'];
 
 export interface DraftView {
@@ -29,9 +37,6 @@ export const MOST_COPIES = 6;
 const USUAL: DraftView = { kind: 'front', copies: 1, lastCopies: 3, turning: 'same' };
 
 const KEY = 'seamwright view';
-
-/** How the maker looks at blocks during this visit; no part of the pattern. */
-export const useDraftView = create<DraftView>()(recalled);
 
 function recalled(): DraftView {
   try {
@@ -57,13 +62,8 @@ function isView(kept: unknown): kept is DraftView {
 const isCount = (value: unknown, least: number): boolean =>
   typeof value === 'number' && Number.isInteger(value) && value >= least && value <= MOST_COPIES;
 
-/** How copies lie beside each other. */
-export const TURNINGS: readonly { readonly value: Turning; readonly name: string }[] = [
-  { value: 'same', name: 'All the same way up' },
-  { value: 'alternate', name: 'Every other a quarter turn' },
-  { value: 'pinwheel', name: 'Turned round in fours' },
-  { value: 'mirrored', name: 'Mirrored across and down' },
-];
+/** How the maker looks at blocks during this visit; no part of the pattern. */
+export const useDraftView = create<DraftView>()(recalled);
 
 function look(change: Partial<DraftView>): void {
   useDraftView.setState(change);
