@@ -1,5 +1,6 @@
 import { open, stop, verdict } from './support/app.ts';
 import { drag, type Place, press } from './support/draw.ts';
+import { guidePicture } from './support/picture.ts';
 import { dropOnDrawing } from './support/pictures.ts';
 import { expect, test } from './support/test.ts';
 import { expectColour, fullStrength, shownIn, tracingPart, typeIn } from './support/tracing.ts';
@@ -112,4 +113,8 @@ test('a lighthouse is traced from a picture that is scaled by two known points',
   await expectColour(page, [3.6, 2.1], [250, 210, 80]);
   await expectColour(page, [1.1, 11.1], [40, 80, 120]);
   await expectColour(page, [1.1, 5.1], [200, 220, 240]);
+
+  await typeIn(page, 'Per cent', '60');
+  await page.mouse.move(0, 0);
+  await guidePicture(page, 'guide-tracing');
 });

@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import type { Page } from '@playwright/test';
 import { drop, goTo, open, problem, stop, verdict } from './support/app.ts';
+import { barriers } from './support/barriers.ts';
 import { drag, onPage, press } from './support/draw.ts';
 import {
   type Colour,
@@ -267,6 +268,26 @@ test('it is moved, turned, faded, locked, hidden and taken away, each in one ste
     await page.getByRole('button', { name: typeof step === 'string' ? `Undo: ${step}` : /^Undo: / }).click();
   await expect(page.getByRole('button', { name: 'Undo', exact: true })).toBeDisabled();
 });
+
+for (const colorScheme of ['light', 'dark'] as const)
+  test.describe(`${colorScheme} colours`, () => {
+    test.use({ colorScheme });
+
+    test('with a picture in hand there is no serious barrier', async ({ page }) => {
+      await open(page);
+      expect(await barriers(page), 'no picture').toEqual([]);
+      await layUnder(page, twoColours());
+      await tracingPart(page).getByRole('button', { name: 'Two known points' }).click();
+      for (const place of [
+        [1, 2],
+        [4, 2],
+      ] as const)
+        await press(page, place);
+      await page.keyboard.type('0.0001');
+      await expect(tracingPart(page).getByRole('alert')).toContainText('too small or too large');
+      expect(await barriers(page), 'two points, a distance that cannot be').toEqual([]);
+    });
+  });
 
 test('by keys alone it is moved and scaled', async ({ page }) => {
   await open(page);
