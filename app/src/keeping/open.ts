@@ -1,5 +1,5 @@
 import { sentence } from '@seamwright/geometry';
-import { demoPattern, type History, type Pattern, startHistory } from '@seamwright/pattern';
+import { type History, type Pattern, startHistory } from '@seamwright/pattern';
 import { freshPattern } from '../store/fresh.ts';
 import { tell, warn } from '../store/notices.ts';
 import { NOTHING, type Origin, useWork, type Work } from '../store/work.ts';
@@ -52,7 +52,10 @@ export async function openFresh(): Promise<void> {
 export async function openDemo(): Promise<void> {
   await flush();
   const known = await untouchedDemo().catch(() => undefined);
-  if (known === undefined || !(await openKept(known))) await openPattern(demoPattern(), 'demo');
+  if (known !== undefined && (await openKept(known))) return;
+  // Loaded when it is asked for, not with the page.
+  const { demoPattern } = await import('./demo.ts');
+  await openPattern(demoPattern(), 'demo');
 }
 
 /** Opens a work from the shelf. False, with a sentence on the screen, when it cannot be read. */

@@ -5,12 +5,6 @@ import { MOST_ATTRIBUTES, MOST_TAGS, tooLarge } from '../limits.ts';
 const SVG_NAMESPACE = 'http://www.w3.org/2000/svg';
 
 /**
- * Whether a file is to be read as an SVG drawing rather than as a pattern file, by its first sign: the content
- * decides, names of files lie.
- */
-export const looksLikeSvg = (text: string): boolean => /^\uFEFF?\s*</.test(text);
-
-/**
  * The outermost `svg` element of a text. Nothing outside the text is ever fetched, and entities are refused rather
  * than expanded: a few lines of nested ones make gigabytes.
  */

@@ -1,0 +1,1 @@
+export { demoPattern } from '@seamwright/pattern';
