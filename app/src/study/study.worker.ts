@@ -2,7 +2,14 @@ import { type Arrangement, arrange, carryPatches, type Finding, type Repair } fr
 import type { Result } from '@seamwright/geometry';
 import type { FoundationJob, PageFonts, PagePlan } from '@seamwright/pages';
 import { resolvePins } from '@seamwright/pattern';
-import { type AlternativeName, planAlternative, type SewingPlan, shapeFindings } from '@seamwright/sewing';
+import {
+  type AlternativeName,
+  type PlanOptions,
+  planAlternative,
+  Searches,
+  type SewingPlan,
+  shapeFindings,
+} from '@seamwright/sewing';
 import { expose, transfer } from 'comlink';
 import { nothing, tooManyPatches } from './limits.ts';
 import type { StudyAnswer, StudyQuestion } from './study.ts';
@@ -11,7 +18,12 @@ import type { StudyAnswer, StudyQuestion } from './study.ts';
 const QUICK_EFFORT = 100_000;
 
 /** The question that the slower answers are about. */
-let subject: { readonly question: StudyQuestion; readonly arrangement: Arrangement } | null = null;
+let subject: {
+  readonly question: StudyQuestion;
+  readonly arrangement: Arrangement;
+  /** What is found for one way to sew it serves the others. */
+  readonly searches: Searches;
+} | null = null;
 
 const later = () => import('./later.ts');
 
@@ -28,7 +40,7 @@ const worker = {
     return {
       arrangement: arrangement.value,
       problem: null,
-      plan: planned(question, arrangement.value, wishes.choice, QUICK_EFFORT),
+      plan: planned(question, arrangement.value, wishes.choice, { effort: QUICK_EFFORT }),
       shapes: shapeFindings(arrangement.value, limits),
       records: carried,
     };
@@ -38,13 +50,13 @@ const worker = {
   begin(question: StudyQuestion): void {
     const arrangement = arrange(question.drawing);
     if (!arrangement.ok) throw new Error('begin: the drawing was studied before and could be taken apart');
-    subject = { question, arrangement: arrangement.value };
+    subject = { question, arrangement: arrangement.value, searches: new Searches(arrangement.value) };
   },
 
   /** One way to sew what was begun with, the best that is found with full effort. */
   plan(name: AlternativeName): SewingPlan {
-    const { question, arrangement } = subject!;
-    return planned(question, arrangement, name);
+    const { question, arrangement, searches } = subject!;
+    return planned(question, arrangement, name, { searches });
   },
 
   /** The repairs of one finding of what was begun with, each proved by solving again; best first. */
@@ -70,10 +82,10 @@ function planned(
   { records, wishes }: StudyQuestion,
   arrangement: Arrangement,
   name: AlternativeName,
-  effort?: number,
+  how: Pick<PlanOptions, 'effort' | 'searches'>,
 ): SewingPlan {
   const { pins } = resolvePins(wishes.pins, records);
-  const options = { pins, partialSeams: wishes.partialSeams, ...(effort === undefined ? {} : { effort }) };
+  const options = { ...how, pins, partialSeams: wishes.partialSeams };
   return planAlternative(arrangement, name, options, wishes.mostPatches);
 }
 

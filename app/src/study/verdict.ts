@@ -41,8 +41,16 @@ export function verdictWords(study: Study | null): VerdictWords {
 }
 
 /** What is to be said of pins that the plan does not heed. */
-function pinMarks({ clashing, lost }: Study): string[] {
+function pinMarks({ clashing, lost, plan, refined }: Study): string[] {
+  const undecided = plan?.undecided?.length ?? 0;
   return [
+    ...(undecided > 0
+      ? [
+          refined
+            ? `no way found for ${counted(undecided, 'pin')}`
+            : `looking for a way for ${counted(undecided, 'pin')}`,
+        ]
+      : []),
     ...(clashing.length === 1 ? ['1 pin cannot hold'] : []),
     ...(clashing.length > 1 ? [`${clashing.length} pins cannot hold together`] : []),
     ...(lost.length > 0 ? [`${counted(lost.length, 'pin')} lost`] : []),
