@@ -1,5 +1,5 @@
 /** Milliseconds spent on repeating what takes little time; the least of the runs is least disturbed. */
-const SPENT = 300;
+const SPENT = 150;
 const MOST_RUNS = 30;
 /** Milliseconds. What takes longer is run once. */
 const LONG = 1000;

@@ -7,7 +7,7 @@ import { forReference, referenceFaces } from './reference.ts';
 import { ofSizes } from './sizes.ts';
 
 /** Milliseconds: once the reference has taken so long, it is not asked for larger drawings of the family. */
-const PATIENCE = 3000;
+const PATIENCE = 2000;
 
 /** From lines to patches; beside it, the reference library on the same drawings. */
 export function measureArranging(families: Readonly<Record<string, Family>>, growths: Growths): void {
@@ -28,8 +28,9 @@ export function measureArranging(families: Readonly<Record<string, Family>>, gro
       }
       const lines = forReference(sketch);
       const by = timed(() => referenceFaces(lines));
-      const seen = by.result === patches ? '' : ` (sees ${by.result} faces)`;
-      table.row(...row, ms(by.ms) + seen, factor(reference.add(patches, by.ms)), factor(by.ms / taken));
+      if (by.result === patches)
+        table.row(...row, ms(by.ms), factor(reference.add(patches, by.ms)), factor(by.ms / taken));
+      else table.row(...row, by.result === null ? 'gives up' : `${by.result} faces`, '', '');
       patience = by.ms < PATIENCE;
     }
   }

@@ -10,9 +10,16 @@ export function forReference({ outline, segments }: Sketch): unknown {
   return new WKTReader().read(`MULTILINESTRING((${ring}), ${lines.join(', ')})`);
 }
 
-/** The number of faces that the reference library finds: noding, then its polygonizer. */
-export function referenceFaces(lines: unknown): number {
+/**
+ * The number of faces that the reference library finds: noding, then its polygonizer. Null where it gives up, as it may where a line
+ * ends on another one but for the last digit.
+ */
+export function referenceFaces(lines: unknown): number | null {
   const polygonizer = new Polygonizer();
-  polygonizer.add(UnaryUnionOp.union(lines));
+  try {
+    polygonizer.add(UnaryUnionOp.union(lines));
+  } catch {
+    return null;
+  }
   return polygonizer.getPolygons().toArray().length;
 }
