@@ -132,6 +132,30 @@ test.describe('fabrics', () => {
     await expect.poll(() => colourAt(page, [1, 1.1])).toBe(bare);
   });
 
+  test('several patches are chosen with Shift and cut from one fabric in one step', async ({ page }) => {
+    await open(page, '?demo');
+    await choose(page, 'Fabrics');
+    await takeUp(page, 'Adjust');
+    await press(page, [4, 6.1]);
+    await page.keyboard.down('Shift');
+    await press(page, [1.1, 1.1]);
+    await press(page, [7.1, 1.1]);
+    await page.keyboard.up('Shift');
+    const inHand = page.getByRole('region', { name: 'In hand' });
+    await expect(inHand.getByRole('heading', { name: '3 patches' })).toBeVisible();
+    await expect(inHand).toContainText('They are cut from different fabrics.');
+    await inHand.getByRole('radio', { name: 'Lamp yellow' }).check();
+    for (const place of [
+      [4.1, 6.1],
+      [1.1, 1.3],
+      [7.1, 1.3],
+    ] as const)
+      await expect.poll(() => colourAt(page, place)).toBe('#e9b949');
+    await page.keyboard.press('Control+z');
+    await expect.poll(() => colourAt(page, [4.1, 6.1])).toBe('#b5563e');
+    await expect.poll(() => colourAt(page, [1.1, 1.3])).not.toBe('#e9b949');
+  });
+
   test('of the pattern are named, coloured, added and removed', async ({ page }) => {
     await open(page, '?demo');
     await choose(page, 'Fabrics');

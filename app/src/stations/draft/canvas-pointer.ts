@@ -1,6 +1,6 @@
 import { patchAt } from '../../canvas/patch-at.ts';
 import type { CanvasPointer } from '../../canvas/pointer.ts';
-import { select, selectNothing } from '../../store/selection.ts';
+import { select, selectNothing, togglePatch } from '../../store/selection.ts';
 import { useWork } from '../../store/work.ts';
 import { send, useHand } from './hand.ts';
 import type { Held } from './held.ts';
@@ -30,7 +30,7 @@ export function drawByPointer({ kind, at, reach, touch, shift }: CanvasPointer):
       isDown = false;
       send({ type: 'up', at, reach, exact: shift });
       if (touch) send({ type: 'leave' });
-      if (isPlainPress(hand.held)) choosePatch(at);
+      if (isPressBesideParts(hand.held)) choosePatch(at, shift || hand.adds);
       return;
     case 'cancel':
       isDown = false;
@@ -41,16 +41,18 @@ export function drawByPointer({ kind, at, reach, touch, shift }: CanvasPointer):
   }
 }
 
-const isPlainPress = ({ tool, state }: Held): boolean =>
-  tool === 'adjust' && state.kind === 'pressing' && state.adds !== true;
+const isPressBesideParts = ({ tool, state }: Held): boolean =>
+  tool === 'adjust' && state.kind === 'pressing' && state.on === undefined;
 
-/** A press with the adjusting tool on neither point nor line takes the patch there in hand. */
-function choosePatch(at: CanvasPointer['at']): void {
+/** A press with the adjusting tool on neither point nor line takes the patch there in hand, or one more. */
+function choosePatch(at: CanvasPointer['at'], adds: boolean): void {
   const { selection, study } = useWork.getState();
   if (selection.points.length > 0 || selection.lines.length > 0) return;
   const arrangement = study?.arrangement ?? null;
   const patch = arrangement === null ? undefined : patchAt(arrangement, at);
   const record = patch === undefined ? undefined : study?.records[patch.index];
-  if (record === undefined) selectNothing();
+  if (record === undefined) {
+    if (!adds) selectNothing();
+  } else if (adds) togglePatch(record.id);
   else select({ patches: [record.id] });
 }

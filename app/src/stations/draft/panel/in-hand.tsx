@@ -2,6 +2,7 @@ import { drawnLines } from '@seamwright/drafting';
 import { useEffect, useRef } from 'react';
 import { currentBlock, currentDrawing, useWork } from '../../../store/work.ts';
 import { chosenOf } from '../chosen.ts';
+import { SeveralPatches } from '../views/several-patches.tsx';
 import { LinePanel } from './line-panel.tsx';
 import panel from './panel.module.css';
 import { PatchPanel } from './patch-panel.tsx';
@@ -47,6 +48,7 @@ function useChosenPanel() {
     return <PointPanel key={chosen.id} id={chosen.id} drawing={drawing} own={own} />;
   const line = chosen === undefined ? undefined : drawnLines(drawing).get(chosen.id);
   if (line !== undefined) return <LinePanel key={line.id} line={line} drawing={drawing} own={own} />;
-  const patch = selection.patches[0];
+  const [patch, ...others] = selection.patches;
+  if (others.length > 0) return <SeveralPatches ids={selection.patches} />;
   return patch === undefined ? null : <PatchPanel key={patch} id={patch} />;
 }

@@ -1,5 +1,5 @@
 import type { KeyboardEvent } from 'react';
-import { select } from '../../../store/selection.ts';
+import { select, togglePatch } from '../../../store/selection.ts';
 import { currentBlock, useWork } from '../../../store/work.ts';
 import { rove } from '../../../ui/roving.ts';
 import { originOf, placeWords } from '../measures.ts';
@@ -10,7 +10,8 @@ export function PatchList() {
   const study = useWork((work) => work.study);
   const unit = useWork((work) => work.history.present.unit);
   const records = useWork((work) => currentBlock(work).patches);
-  const chosen = useWork((work) => work.selection.patches[0]);
+  const inHand = useWork((work) => work.selection.patches);
+  const [chosen] = inHand;
   const patches = study?.arrangement?.patches ?? [];
   if (study === null || patches.length === 0) return null;
   const origin = originOf(study.drawing);
@@ -31,8 +32,8 @@ export function PatchList() {
                 data-stop
                 tabIndex={id === stop ? 0 : -1}
                 className={styles.stop}
-                aria-pressed={id === chosen}
-                onClick={() => select({ patches: [id] })}
+                aria-pressed={inHand.includes(id)}
+                onClick={({ shiftKey }) => (shiftKey ? togglePatch(id) : select({ patches: [id] }))}
               >
                 <span>{study.names[index]}</span>
                 <span className={styles.quiet}>
