@@ -3,8 +3,9 @@ import type { Point, Polygon } from '@seamwright/geometry';
 import type { Study } from '../study/study.ts';
 import type { Paint } from './painting.tsx';
 import { type SectionLook, sectionLook, TILE_DENSITY, tile } from './section-look.ts';
-import { FACE, type Theme } from './theme.ts';
+import type { Theme } from './theme.ts';
 import type { Flip } from './view.ts';
+import { writtenName } from './written-name.ts';
 
 /** Where a point of the block is shown: itself, or its mirror image. */
 export type Place = (point: Point) => Point;
@@ -139,29 +140,30 @@ export function strokeCasing(context: CanvasRenderingContext2D, seams: Path2D, {
 /** CSS pixels: names are no larger than this, and left out below this. */
 const LARGEST = 22;
 const SMALLEST = 8;
-/** Capitals and digits of the face are about this high, in ems. */
-const CAPITAL = 0.66;
 
 /** Every patch's name (A1) at its heart, as large as fits, upright in every view. */
-export function paintNames({ arrangement, names }: Study, { theme, scale, flip, place }: Look): Paint {
+export function paintNames({ arrangement, names }: Study, { theme, scale, place }: Look): Paint {
   return (context) => {
-    context.fillStyle = theme.ink;
-    context.textAlign = 'center';
-    context.textBaseline = 'alphabetic';
+    const { a, d, e, f } = context.getTransform();
+    /** Device pixels per CSS pixel. */
+    const density = Math.abs(a) / scale;
+    context.save();
+    // By device pixels: the pictures of names stay sharp.
+    context.setTransform(1, 0, 0, 1, 0, 0);
     for (const { index, heart, depth } of arrangement?.patches ?? []) {
       const name = names[index] ?? '?';
       // A circle of the patch's depth holds the name when its half-diagonal fits; digits are about half as wide as tall.
       const fits = (depth * scale * 2) / Math.hypot(1.1, 0.56 * name.length);
       const size = Math.min(fits, LARGEST);
       if (size < SMALLEST) continue;
+      const image = writtenName(name, Math.floor(size * density), theme.ink);
       const at = place(heart);
-      // Written at screen size: canvases round the metrics of type that is a fraction of a unit.
-      context.save();
-      context.translate(at.x, at.y);
-      context.scale(flip / scale, 1 / scale);
-      context.font = `600 ${size}px ${FACE}`;
-      context.fillText(name, 0, (CAPITAL / 2) * size);
-      context.restore();
+      context.drawImage(
+        image,
+        Math.round(a * at.x + e - image.width / 2),
+        Math.round(d * at.y + f - image.height / 2),
+      );
     }
+    context.restore();
   };
 }
