@@ -22,7 +22,7 @@ export interface Cut {
  * others. (Two connected parts that touched along two separate stretches would enclose something that is in neither;
  * and a stretch that ends inside the region leaves a way round its end.)
  */
-export function runsAcross(touching: Touching, region: Region): Run[] {
+function runsAcross(touching: Touching, region: Region): Run[] {
   return withMask(touching, region, (mask) => runsOf(touching, region, mask));
 }
 
