@@ -1,0 +1,190 @@
+import type { Page } from '@playwright/test';
+import { factor, ms, Table } from '../../scripts/bench/table.ts';
+import { drop, open, stop } from '../support/app.ts';
+import { onPage, press, takeUp, viewOf } from '../support/draw.ts';
+import { expect, test } from '../support/test.ts';
+import { latticeFile, middleEnd } from './lattice.ts';
+
+/*
+ * How immediate drawing feels. Run: `npm run bench -- draft`.
+ *
+ * - Dragging: the time from one frame to the next while the end of a line is dragged in a block of 500 patches, beside
+ *   the same while a plain square is dragged over the same canvas. What counts is the ratio.
+ * - The verdict: how many frames after a move of the pointer it speaks of what is then on the screen, at 200 patches.
+ */
+
+/** Characters of the longest name in the tables. */
+const LONGEST = 'the end of a line'.length;
+
+const ROUNDS = 6;
+const MOVES = 90;
+/** Inches that the drag goes to either side. */
+const REACH = 0.2;
+/** CSS pixels: what leaves the place of a press. */
+const FAR = 30;
+
+/** As much of the canvas library as the square takes; the library puts itself on the window. */
+interface Konva {
+  readonly stages: readonly { container(): HTMLElement; add(layer: unknown): void }[];
+  readonly Layer: new (options: object) => { add(shape: unknown): void; destroy(): void };
+  readonly Shape: new (options: object) => { position(at: { x: number; y: number }): void };
+}
+
+test('dragging in a block of 500 patches', async ({ page }) => {
+  const [columns, rows] = [20, 25];
+  await openLattice(page, columns, rows);
+  const line: number[] = [];
+  const plain: number[] = [];
+  // By turns, so that whatever else the computer does falls on both.
+  for (let round = 0; round < ROUNDS; round += 1) {
+    line.push(...(await framesOfDrag(page, columns)));
+    await laySquare(page);
+    plain.push(...(await framesOfDrag(page, columns)));
+    await takeSquareAway(page);
+  }
+  const table = new Table(
+    'Dragging in a block of 500 patches: milliseconds from frame to frame',
+    ['', 'frames', 'median', 'p95', 'longest'],
+    LONGEST,
+  );
+  table.row('the end of a line', line.length, ...figures(line).map(ms));
+  table.row('a plain square', plain.length, ...figures(plain).map(ms));
+  const bases = figures(plain);
+  table.row('times', '', ...figures(line).map((figure, i) => factor(figure / bases[i]!)));
+});
+
+test('the verdict in a block of 200 patches', async ({ page }) => {
+  const [columns, rows] = [10, 20];
+  await openLattice(page, columns, rows);
+  const [x, y] = middleEnd(columns);
+  const from = await onPage(page, [x, y]);
+  await page.mouse.move(from.x, from.y);
+  await page.mouse.down();
+  // Far enough to be a drag and no press.
+  await page.mouse.move(from.x + FAR, from.y);
+  const lags: number[] = [];
+  for (let move = 1; move <= MOVES; move += 1) {
+    await watchVerdict(page);
+    const to = await onPage(page, [x + REACH * Math.sin(move / 7), y]);
+    await page.mouse.move(to.x, to.y);
+    lags.push(await framesUntilVerdict(page));
+  }
+  await page.mouse.up();
+  const table = new Table(
+    'The verdict in a block of 200 patches: frames after the move that it speaks of',
+    ['', 'moves', 'median', 'p95', 'longest'],
+    LONGEST,
+  );
+  table.row('verdict', lags.length, ...figures(lags));
+});
+
+async function openLattice(page: Page, columns: number, rows: number): Promise<void> {
+  await open(page);
+  await drop(page, [{ name: 'lattice.json', text: latticeFile(columns, rows) }]);
+  await expect(stop(page, 'Draft')).toContainText(`${columns * rows} patches`);
+  await takeUp(page, 'Adjust');
+  await press(page, middleEnd(columns));
+  // Nothing pulls, so that each move changes the drawing.
+  await page.keyboard.down('Shift');
+}
+
+/** Drags to and fro, and gives the times between the frames meanwhile, milliseconds. */
+async function framesOfDrag(page: Page, columns: number): Promise<readonly number[]> {
+  const [x, y] = middleEnd(columns);
+  const at = await onPage(page, [x, y]);
+  const { scale } = await viewOf(page);
+  await page.mouse.move(at.x, at.y);
+  await page.mouse.down();
+  await page.evaluate(() => {
+    const frames: number[] = [];
+    const each = (now: number) => {
+      frames.push(now);
+      if (bench.frames === frames) requestAnimationFrame(each);
+    };
+    const bench = window as unknown as { frames: number[] | null };
+    bench.frames = frames;
+    requestAnimationFrame(each);
+  });
+  for (let move = 1; move <= MOVES; move += 1)
+    await page.mouse.move(at.x + REACH * scale * Math.sin(move / 7), at.y);
+  const frames = await page.evaluate(() => {
+    const bench = window as unknown as { frames: number[] | null };
+    const { frames } = bench;
+    bench.frames = null;
+    return frames ?? [];
+  });
+  // Back where it was, so that the next drag finds it.
+  await page.mouse.move(at.x, at.y);
+  await page.mouse.up();
+  return frames.slice(1).map((now, i) => now - frames[i]!);
+}
+
+/** Lays a square on a layer of its own that follows the pointer, and keeps the pointer from the tools meanwhile. */
+async function laySquare(page: Page): Promise<void> {
+  await page.evaluate(() => {
+    const bench = window as unknown as { Konva: Konva; square: () => void };
+    const stage = bench.Konva.stages.find((one) => one.container().isConnected)!;
+    const layer = new bench.Konva.Layer({ listening: false });
+    const square = new bench.Konva.Shape({
+      width: 60,
+      height: 60,
+      sceneFunc: (context: CanvasRenderingContext2D) => {
+        context.fillStyle = 'teal';
+        context.fillRect(0, 0, 60, 60);
+      },
+    });
+    layer.add(square);
+    stage.add(layer);
+    const follow = (event: PointerEvent) => {
+      event.stopPropagation();
+      const box = stage.container().getBoundingClientRect();
+      square.position({ x: event.clientX - box.left, y: event.clientY - box.top });
+    };
+    const kinds = ['pointerdown', 'pointermove', 'pointerup'] as const;
+    for (const kind of kinds) window.addEventListener(kind, follow, { capture: true });
+    bench.square = () => {
+      for (const kind of kinds) window.removeEventListener(kind, follow, { capture: true });
+      layer.destroy();
+    };
+  });
+}
+
+const takeSquareAway = (page: Page): Promise<void> =>
+  page.evaluate(() => (window as unknown as { square: () => void }).square());
+
+/** Counts the frames from now on until the verdict is about what is on the screen. */
+async function watchVerdict(page: Page): Promise<void> {
+  await page.evaluate(() => {
+    const bench = window as unknown as { lag: Promise<number> };
+    const verdict = document.querySelector('[data-testid=verdict]')!;
+    bench.lag = new Promise((resolve) => {
+      let went = false;
+      let frames = 0;
+      const look = () => {
+        const stale = verdict.getAttribute('data-stale') === 'true';
+        if (went) frames += 1;
+        if (stale) went = true;
+        if (went && !stale) resolve(frames);
+        else requestAnimationFrame(look);
+      };
+      requestAnimationFrame(look);
+      new MutationObserver((_, observer) => {
+        went = true;
+        observer.disconnect();
+      }).observe(verdict, { attributeFilter: ['data-stale'] });
+    });
+  });
+}
+
+const framesUntilVerdict = (page: Page): Promise<number> =>
+  page.evaluate(() => (window as unknown as { lag: Promise<number> }).lag);
+
+/** Median, 95th percentile and longest. */
+const figures = (values: readonly number[]): readonly number[] =>
+  [0.5, 0.95, 1].map((part) => share(values, part));
+
+/** The value that `part` of all are not above. */
+function share(values: readonly number[], part: number): number {
+  const sorted = [...values].sort((a, b) => a - b);
+  return sorted[Math.min(Math.ceil(part * sorted.length), sorted.length) - 1] ?? Number.NaN;
+}
