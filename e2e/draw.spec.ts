@@ -1,6 +1,7 @@
 import { goTo, open, stop, verdict } from './support/app.ts';
 import { Crosshair, drag, holdEnds, onPage, press, tabToDrawing, takeUp, viewOf } from './support/draw.ts';
 import { HOUSE, HOUSE_LINES, measureHouse } from './support/house.ts';
+import { guidePicture } from './support/picture.ts';
 import { expect, test } from './support/test.ts';
 
 test('a house drawn by mouse sews on one foundation, and its PDF measures true', async ({ page }) => {
@@ -80,6 +81,8 @@ test('a sawtooth star, by four turns and a mirror, in six actions', async ({ pag
   expect(actions).toBeLessThanOrEqual(12);
   await expect(stop(page, 'Draft')).toContainText('17 patches');
   await expect(verdict(page)).toHaveText(/^Sews on \d foundations$/);
+  await page.mouse.move(0, 0);
+  await guidePicture(page, 'guide-star');
 
   // What is deleted takes its images along: of the star's points nothing is left.
   await takeUp(page, 'Adjust');

@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import type { Locator, Page } from '@playwright/test';
 import { open, stop, verdict } from './support/app.ts';
 import { drag, type Place, press, takeUp } from './support/draw.ts';
+import { guidePicture } from './support/picture.ts';
 import { expect, test } from './support/test.ts';
 
 /** The panel's part about the thing in hand. */
@@ -88,6 +89,8 @@ test('a block is drawn by typed values only', async ({ page }) => {
   await expect(stop(page, 'Draft')).toContainText('7 patches');
   await expect(verdict(page)).toHaveText(/^Sews on/);
   expect(await valuesOf(page, 'Lines', 'Line 6')).toEqual(expect.arrayContaining(['6', '5½']));
+  await table(page, 'Lines').scrollIntoViewIfNeeded();
+  await guidePicture(page, 'guide-typed');
 
   await page
     .getByRole('list', { name: 'Patches' })
