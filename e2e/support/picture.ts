@@ -9,6 +9,11 @@ import { expect, type Locator, type Page } from '@playwright/test';
 export async function guidePicture(of: Page | Locator, name: string): Promise<void> {
   const path = fileURLToPath(new URL(`../../docs/images/${name}.png`, import.meta.url));
   if (process.env.SEAMWRIGHT_PICTURES === 'renew') {
+    // Rows of long lists are laid out in the frame after they come into sight.
+    const page = 'keyboard' in of ? of : of.page();
+    await page.evaluate(
+      () => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))),
+    );
     await of.screenshot({ path, animations: 'disabled', caret: 'hide', scale: 'css' });
   }
   expect(existsSync(path), `docs/images/${name}.png is missing: “npm run pictures” makes it`).toBe(true);
