@@ -9,6 +9,7 @@ import {
   joinSplits,
   meetingsOn,
   type RunTo,
+  type Symmetry,
   trimSplit,
 } from '@seamwright/drafting';
 import { distance, midpoint, type Point } from '@seamwright/geometry';
@@ -18,7 +19,7 @@ import { useWork } from '../../../store/work.ts';
 import { Choice } from '../../../ui/choice.tsx';
 import { Foldable } from '../../../ui/foldable.tsx';
 import { counted, listed } from '../../../ui/plural.ts';
-import { currentSymmetry } from '../hand.ts';
+import { currentSymmetry, useHand } from '../hand.ts';
 import { lengthWords, originOf, placeWords } from '../measures.ts';
 import { namesOf } from '../names.ts';
 import { EditButton } from './edit-button.tsx';
@@ -44,6 +45,7 @@ export const LineWalk = memo(function LineWalk({ id, drawing }: LineWalkProps) {
 function Walk({ line, drawing }: { readonly line: DrawnLine; readonly drawing: Drawing }) {
   const unit = useWork((work) => work.history.present.unit);
   const [to, setTo] = useState<RunTo>('line');
+  const repeats = useHand(({ symmetry }) => isRepeated(symmetry));
   const names = namesOf(drawing);
   const origin = originOf(drawing);
   const meetings = meetingsOn(drawing, line);
@@ -122,6 +124,11 @@ function Walk({ line, drawing }: { readonly line: DrawnLine; readonly drawing: D
         onChange={setTo}
       />
       <Joins id={line.id} drawing={drawing} />
+      {repeats && (
+        <p className={styles.hint}>
+          Trimming is repeated about the centre as drawing is; cutting, extending and joining are not.
+        </p>
+      )}
     </>
   );
 }
@@ -148,11 +155,13 @@ function Joins({ id, drawing }: { readonly id: LineId; readonly drawing: Drawing
 
 /** With repeating on, the images of the stretch go too. */
 function trim(before: Drawing, id: LineId, from: Point, until: Point) {
-  const { turns, mirrors } = currentSymmetry();
-  return turns === 1 && mirrors.length === 0
-    ? trimSplit(before, id, midpoint(from, until))
-    : eraseSymmetric(before, [{ a: from, b: until }], { turns, mirrors });
+  const symmetry = currentSymmetry();
+  return isRepeated(symmetry)
+    ? eraseSymmetric(before, [{ a: from, b: until }], symmetry)
+    : trimSplit(before, id, midpoint(from, until));
 }
+
+const isRepeated = ({ turns, mirrors }: Symmetry): boolean => turns > 1 || mirrors.length > 0;
 
 interface StopProps {
   readonly name: string;
