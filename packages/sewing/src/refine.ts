@@ -171,14 +171,7 @@ export class Refinement {
   }
 
   private cutsAnew(region: Region): readonly Cut[] {
-    const cuts = this.search.cutsOf(region);
-    if (this.wish === 'most repetition') return cuts;
-    const least = this.search.withAtMost(region, region.length)?.foundations;
-    if (least === undefined) return [];
-    return cuts.filter(({ parts: [a, b] }) => {
-      const first = this.search.withAtMost(a, least - 1);
-      return first !== null && this.search.withAtMost(b, least - first.foundations) !== null;
-    });
+    return this.wish === 'most repetition' ? this.search.cutsOf(region) : this.search.cutsToFewest(region);
   }
 
   private isSection(known: Known): boolean {

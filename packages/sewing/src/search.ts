@@ -138,15 +138,19 @@ export class Search {
     return { assembly: fallback, atLeast: alike.atLeast };
   }
 
-  /** How many foundations a region takes, if `limit` of them suffice; null when not, or when the effort is spent. */
-  withAtMost(region: Region, limit: number): { readonly foundations: number } | null {
-    const known = this.regions.get(region);
-    return this.suffices(known, limit) ? { foundations: known.alike.atLeast } : null;
-  }
-
   /** The straight cuts of a region that the maker's will allows, the most promising first; none when the effort is spent. */
   cutsOf(region: Region): readonly Cut[] {
     return this.cutsWithin(this.regions.get(region)).map((cut) => this.regions.written(cut));
+  }
+
+  /** The cuts of a region that lead to the fewest foundations; none when the effort is spent before these are known. */
+  cutsToFewest(region: Region): readonly Cut[] {
+    const known = this.regions.get(region);
+    if (!this.suffices(known, region.length)) return [];
+    const least = known.alike.atLeast;
+    return this.cutsWithin(known)
+      .filter(({ parts }) => this.bothSuffice(parts, least))
+      .map((cut) => this.regions.written(cut));
   }
 
   /** Whether so many foundations suffice for a region; not, when the effort is spent before it is known. */
@@ -164,13 +168,13 @@ export class Search {
   }
 
   private sufficesExactly(known: Known, target: number): boolean {
-    for (const { parts } of this.cutsToTry(known)) {
-      const [a, b] = parts;
-      if (a.alike.atLeast + b.alike.atLeast > target) continue;
-      if (!this.suffices(a, target - b.alike.atLeast)) continue;
-      if (this.suffices(b, target - a.alike.atLeast)) return true;
-    }
-    return false;
+    return this.cutsToTry(known).some(({ parts }) => this.bothSuffice(parts, target));
+  }
+
+  /** Whether so many foundations suffice for two parts together. */
+  private bothSuffice([a, b]: readonly [Known, Known], target: number): boolean {
+    if (a.alike.atLeast + b.alike.atLeast > target) return false;
+    return this.suffices(a, target - b.alike.atLeast) && this.suffices(b, target - a.alike.atLeast);
   }
 
   /** The assembly of a region for which it is known how many foundations it takes. */
