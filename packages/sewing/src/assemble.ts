@@ -8,6 +8,12 @@ import { SEARCH_EFFORT, Search } from './search.ts';
 import type { Searches } from './searches.ts';
 import { NO_WILL, type Will } from './will.ts';
 
+/**
+ * What may be looked at to find the best assembly with the fewest foundations, as a share of the effort for finding how few
+ * these are: where it is not enough, all of it would seldom be.
+ */
+const REFINING = 0.4;
+
 /** The best assembly found, and what is known of better ones. */
 export interface AssemblyResult {
   readonly assembly: Assembly;
@@ -49,7 +55,7 @@ export function assemble(
   const { assembly, atLeast } = search.fewest(region, found.assembly);
   const result = { ...found, assembly, atLeast };
   if (assembly.kind === 'section' || search.spent) return result;
-  search.grant(effort);
+  search.grant(effort * REFINING);
   const refined = new Refinement(joinery.arrangement, search, wish).refine(region);
   return refined === null ? result : { ...result, assembly: refined };
 }
