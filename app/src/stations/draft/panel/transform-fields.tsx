@@ -92,11 +92,7 @@ function Mirrors({ centre, how, edit }: WayProps & { readonly centre: Point }) {
         </div>
         <div className={styles.fieldRow}>
           <AngleField label="Axis at an angle" value={axis} onChange={setAxis} />
-          <EditButton
-            step={step}
-            name="Mirror across the axis at the angle"
-            edit={edit(mirrorAcross(axis, centre))}
-          >
+          <EditButton step={step} name="Mirror across it" edit={edit(mirrorAcross(axis, centre))}>
             Across it
           </EditButton>
         </div>
