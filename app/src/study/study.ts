@@ -50,6 +50,8 @@ export interface Study extends StudyAnswer {
   readonly sectionOf: readonly number[];
   /** Pins that the plan leaves out, because they cannot hold together. */
   readonly clashing: readonly PinRecord[];
+  /** Pins that the plan leaves out, because no way to heed them was found. */
+  readonly undecided: readonly PinRecord[];
   /** Pins whose patch a later edit removed. */
   readonly lost: readonly PinRecord[];
 }

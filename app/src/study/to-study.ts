@@ -1,6 +1,6 @@
 import type { Drawing } from '@seamwright/arrangement';
 import { type PinRecord, resolvePins, type SewingWishes } from '@seamwright/pattern';
-import type { SewingPlan, ShapeLimits } from '@seamwright/sewing';
+import type { Pin, SewingPlan, ShapeLimits } from '@seamwright/sewing';
 import { keepingRepairs } from './mending.ts';
 import type { Study, StudyAnswer } from './study.ts';
 
@@ -44,7 +44,7 @@ const findingsOf = ({ arrangement, plan, shapes }: StudyAnswer): Study['findings
 function derived(
   { arrangement, plan, records }: StudyAnswer,
   { pins }: SewingWishes,
-): Pick<Study, 'names' | 'sectionOf' | 'clashing' | 'lost'> {
+): Pick<Study, 'names' | 'sectionOf' | 'clashing' | 'undecided' | 'lost'> {
   const count = arrangement?.patches.length ?? 0;
   const names = new Array<string>(count).fill('?');
   const sectionOf = new Array<number>(count).fill(-1);
@@ -57,20 +57,21 @@ function derived(
   return {
     names,
     sectionOf,
-    clashing: clashing(pins, records, plan),
+    clashing: named(plan?.conflict, pins, records),
+    undecided: named(plan?.undecided, pins, records),
     lost: arrangement === null ? [] : resolvePins(pins, records).lost,
   };
 }
 
-/** The maker's pins that the plan names as conflicting. The plan knows them by patch index. */
-function clashing(
+/** The maker's pins that are among those of the plan, which knows them by patch index. */
+function named(
+  some: readonly Pin[] = [],
   pins: readonly PinRecord[],
   records: StudyAnswer['records'],
-  plan: SewingPlan | null,
 ): readonly PinRecord[] {
-  const conflict = new Set(plan?.conflict.map((pin) => JSON.stringify(pin)));
-  if (conflict.size === 0) return [];
+  const known = new Set(some.map((pin) => JSON.stringify(pin)));
+  if (known.size === 0) return [];
   return pins.filter((pin) =>
-    resolvePins([pin], records).pins.some((indexed) => conflict.has(JSON.stringify(indexed))),
+    resolvePins([pin], records).pins.some((indexed) => known.has(JSON.stringify(indexed))),
   );
 }

@@ -88,8 +88,8 @@ test('pins that the plan does not heed are counted beside the verdict', () => {
 
 test('pins that it was too much to find a way for are told from those that cannot hold', () => {
   const study = studyOf([[0, 2, 4, 2]]);
-  const pin = { kind: 'together', patches: [0, 1] } as const;
-  const without = { ...study, plan: { ...study.plan!, undecided: [pin] } };
+  const pin = { kind: 'together', patches: ['one', 'other'] } as const;
+  const without = { ...study, undecided: [pin] };
   expect(verdictWords({ ...without, refined: false }).short).toMatch(/ · looking for a way for 1 pin$/);
   expect(verdictWords(without).short).toMatch(/ · no way found for 1 pin$/);
   expect(verdictWords(study).short).toBe('Sews on one foundation');

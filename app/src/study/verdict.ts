@@ -41,14 +41,13 @@ export function verdictWords(study: Study | null): VerdictWords {
 }
 
 /** What is to be said of pins that the plan does not heed. */
-function pinMarks({ clashing, lost, plan, refined }: Study): string[] {
-  const undecided = plan?.undecided?.length ?? 0;
+function pinMarks({ clashing, undecided, lost, refined }: Study): string[] {
   return [
-    ...(undecided > 0
+    ...(undecided.length > 0
       ? [
           refined
-            ? `no way found for ${counted(undecided, 'pin')}`
-            : `looking for a way for ${counted(undecided, 'pin')}`,
+            ? `no way found for ${counted(undecided.length, 'pin')}`
+            : `looking for a way for ${counted(undecided.length, 'pin')}`,
         ]
       : []),
     ...(clashing.length === 1 ? ['1 pin cannot hold'] : []),

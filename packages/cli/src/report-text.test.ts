@@ -21,6 +21,7 @@ const plan = (
   unheld: [],
   figures: { foundations: sections, matchPoints: 0, templates: sections, joinLength: 0 },
   conflict: [],
+  undecided: [],
   findings: [],
   ...least,
 });

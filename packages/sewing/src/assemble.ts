@@ -1,11 +1,8 @@
-import type { Arrangement } from '@seamwright/arrangement';
 import { type Assembly, isSewable } from './assembly.ts';
-import type { Touching } from './contact.ts';
-import type { Crossing } from './crossings.ts';
 import { Refinement, type Wish } from './refine.ts';
 import type { Region } from './region.ts';
 import { SEARCH_EFFORT, Search } from './search.ts';
-import type { Searches } from './searches.ts';
+import type { Searched, Searches } from './searches.ts';
 import { NO_WILL, type Will } from './will.ts';
 
 /**
@@ -32,10 +29,7 @@ export interface AssembleOptions {
 }
 
 /** A block as the search sees it. */
-export interface Joinery {
-  readonly arrangement: Arrangement;
-  readonly touching: Touching;
-  readonly crossings: readonly Crossing[];
+export interface Joinery extends Searched {
   /** What was found for other plans of the same block. */
   readonly searches?: Searches;
 }

@@ -11,8 +11,8 @@ const SETS_TRIED = 20;
 /** A block put together with partial seams, and the pins that it heeds. */
 export interface PinnedPartialAssembly extends PartialAssembly {
   readonly pins: readonly Pin[];
-  /** Pins that are left out, because they cannot hold together. */
-  readonly conflict: readonly Pin[];
+  /** Pins that are left out: no way was found to heed them. Not every way to leave seams open is tried, so it is no proof. */
+  readonly undecided: readonly Pin[];
 }
 
 /** Puts a region together with partial seams as the maker wants it; null where partial seams do not suffice. */
@@ -25,13 +25,13 @@ export function assemblePinned(
   const made = (some: readonly Pin[]) =>
     assembleWithPartialSeams(joinery, region, willOf(some, largestSection));
   let kept = pins;
-  const conflict: Pin[] = [];
+  const undecided: Pin[] = [];
   let assembly = made(kept);
   while (assembly === null && kept.length > 0 && made([]) !== null) {
     const clash = smallestSet(kept, (some) => made(some) !== null, SETS_TRIED);
-    conflict.push(...clash);
+    undecided.push(...clash);
     kept = kept.filter((pin) => !clash.includes(pin));
     assembly = made(kept);
   }
-  return assembly === null ? null : { ...assembly, pins: kept, conflict };
+  return assembly === null ? null : { ...assembly, pins: kept, undecided };
 }

@@ -73,7 +73,7 @@ export function planSewing(arrangement: Arrangement, options: PlanOptions = {}):
   }
   const partial = partialSeams && !result.sewable ? assemblePinned(joinery, all, pins, largestSection) : null;
   if (partial !== null) {
-    conflict.push(...partial.conflict);
+    undecided.push(...partial.undecided);
     pins = [...partial.pins];
   }
   const parts = leavesOf((partial ?? result).assembly).map(({ patches }) => patches);

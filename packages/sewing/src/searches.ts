@@ -1,7 +1,15 @@
 import type { Arrangement } from '@seamwright/arrangement';
-import type { Joinery } from './assemble.ts';
+import type { Touching } from './contact.ts';
+import type { Crossing } from './crossings.ts';
 import { Search } from './search.ts';
 import type { Will } from './will.ts';
+
+/** What a search is made in. */
+export interface Searched {
+  readonly arrangement: Arrangement;
+  readonly touching: Touching;
+  readonly crossings: readonly Crossing[];
+}
 
 /**
  * Searches of one block that are kept from one plan to the next: where the maker's will is the same, what was found about
@@ -13,7 +21,7 @@ export class Searches {
   constructor(private readonly arrangement: Arrangement) {}
 
   /** The search for a will, begun or begun anew, with an effort of its own. */
-  begun({ arrangement, touching, crossings }: Joinery, will: Will, effort: number): Search {
+  begun({ arrangement, touching, crossings }: Searched, will: Will, effort: number): Search {
     if (arrangement !== this.arrangement) throw new Error('Searches: these are of another block');
     const key = keyOf(will);
     const kept = this.kept.get(key);

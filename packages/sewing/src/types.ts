@@ -90,8 +90,8 @@ export interface SewingPlan {
   readonly figures: Figures;
   /** Pins that cannot hold together: the smallest such set that was found. The plan leaves them out. */
   readonly conflict: readonly Pin[];
-  /** Pins that the plan leaves out because the effort was spent before it was known whether they can hold. */
-  readonly undecided?: readonly Pin[];
+  /** Pins that the plan leaves out because no way was found to heed them, though it is not proved that there is none. */
+  readonly undecided: readonly Pin[];
   /** What stands in the way; the arrangement's own findings are not repeated here. */
   readonly findings: readonly Finding[];
 }

@@ -18,11 +18,12 @@ import styles from './pins.module.css';
 export function Pins({ study }: { readonly study: Study }) {
   const { pins } = useWork(currentWishes);
   const place = useRef<HTMLDivElement>(null);
-  const { clashing, lost } = study;
+  const { clashing, undecided, lost } = study;
   const among = (some: readonly PinRecord[]) => (pin: PinRecord) => some.some((other) => samePin(pin, other));
   const clash = pins.filter(among(clashing));
   const gone = pins.filter(among(lost));
-  const holding = pins.filter((pin) => !clash.includes(pin) && !gone.includes(pin));
+  const open = pins.filter(among(undecided));
+  const holding = pins.filter((pin) => ![clash, gone, open].some((others) => others.includes(pin)));
 
   const remove = (pin: PinRecord) => {
     removePins('Remove a pin', [pin]);
@@ -46,6 +47,17 @@ export function Pins({ study }: { readonly study: Study }) {
               : `These ${clash.length} pins cannot hold together, so the plan leaves them out. Remove one of them.`}
           </p>
           <PinList label="Pins that cannot hold" pins={clash} study={study} remove={remove} />
+        </section>
+      )}
+      {open.length > 0 && (
+        <section className={styles.group} aria-label="Pins that no way was found for">
+          <p className={styles.caution}>
+            <TriangleAlert aria-hidden="true" size={18} />
+            {study.refined
+              ? `No way was found to heed ${open.length === 1 ? 'this pin' : `these ${open.length} pins`}, though there may be one. The plan leaves ${open.length === 1 ? 'it' : 'them'} out.`
+              : `A way to heed ${open.length === 1 ? 'this pin' : `these ${open.length} pins`} is being looked for.`}
+          </p>
+          <PinList label="Pins that no way was found for" pins={open} study={study} remove={remove} />
         </section>
       )}
       {gone.length > 0 && (
