@@ -185,6 +185,21 @@ describe('what the new line can be like', () => {
     expect(snap({ x: 3, y: 5.1 }, sloping, drawing(1, 7, ['angle'])).kind).toBe('free');
   });
 
+  it('at a step of the angle gives way to the grid on the line that is nearer, and only there', () => {
+    const stepped = { ...drawing(1, 5, ['angle', 'line', 'grid']), grid: 1, angleStep: 15 };
+    // From 1, 5 the way at 30° meets the slope at 3.320, 3.660; the grid meets it at 4, 4 and at 3, 3.5.
+    expect(snap({ x: 3.05, y: 3.55 }, sloping, { ...stepped, radius: 0.4 })).toMatchObject({
+      kind: 'line',
+      reason: 'on a line, at the grid',
+      at: { x: 3, y: 3.5 },
+    });
+    const met = snap({ x: 3.3, y: 3.7 }, sloping, { ...stepped, radius: 0.4 });
+    expect(met).toMatchObject({ kind: 'angle', on: [line] });
+    // Square to a line is rarer: it stays.
+    const square = { ...drawing(3, 8), grid: 1, radius: 0.4 };
+    expect(snap({ x: 4.98, y: 4.49 }, sloping, square).kind).toBe('perpendicular');
+  });
+
   it('is as long as another, alone and parallel to one', () => {
     const caught = snap({ x: 3.1, y: 7.3 }, sloping, drawing(1, 5, ['equal']));
     expect(caught).toMatchObject({

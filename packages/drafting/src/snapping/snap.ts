@@ -78,7 +78,7 @@ const byRank: readonly (readonly SnapKind[])[] = [['corner', 'end'], ['crossing'
  * 3. a middle: of a line, of a stretch between two crossings, of the block
  * 4. the foot of the new line square to a line
  * 5. where the new line, square to the line that it starts on, parallel to a line, straight on from one or at a step of
- *    the angle, meets a line
+ *    the angle, meets a line; but where it is only the step of the angle, a place of the grid on that line, if that is nearer
  * 6. a place on a line or on the edge
  * 7. a place that makes the new line run as in 5: there as long as another line, else where the grid crosses it; but a
  *    point of the grid, if that is nearer
@@ -110,12 +110,12 @@ export function snap(pointer: Point, scene: SnapScene, options: SnapOptions): Sn
       ? undefined
       : { from, pointer, radius, angleStep, grid, wanted };
   const rays = guides === undefined ? [] : raysNear(scene, guides);
+  const line = nearest(near, radius, ({ from: a, to: b }) => distanceToSegment(pointer, a, b));
   if (guides !== undefined) {
     const meeting = footNear(near, guides) ?? rayOnLine(rays, near, guides);
-    if (meeting !== undefined) return meeting;
+    if (meeting !== undefined && !givesWay(meeting, line, grid, pointer)) return meeting;
   }
 
-  const line = nearest(near, radius, ({ from: a, to: b }) => distanceToSegment(pointer, a, b));
   if (line === undefined && guides !== undefined) {
     const guided = alongRay(scene, rays, guides) ?? (grid === null ? equalNear(scene, guides) : undefined);
     const off = grid === null ? Infinity : distance(nearestOnGrid(pointer, grid), pointer) + SAME_COORDINATE;
@@ -135,6 +135,21 @@ export function snap(pointer: Point, scene: SnapScene, options: SnapOptions): Sn
   }
   if (line !== undefined) return onLine(pointer, line, null);
   return { kind: 'free', reason: '', at: { x: pointer.x, y: pointer.y } };
+}
+
+/**
+ * Whether a step of the angle that meets a line gives way to the grid there. Such steps are many, and near any place
+ * where a line meets the grid there is one: whoever points at the grid would be put a little beside it.
+ */
+function givesWay(
+  meeting: GuidePlace,
+  line: DrawnLine | undefined,
+  grid: Grid | null,
+  pointer: Point,
+): boolean {
+  if (meeting.kind !== 'angle' || grid === null || line === undefined) return false;
+  const onGrid = distance(onLine(pointer, line, grid).at, pointer);
+  return onGrid + SAME_COORDINATE < distance(meeting.at, pointer);
 }
 
 /** Whether a line passes a place within the radius; most do not, and their boxes tell so. */
