@@ -9,6 +9,7 @@ import { useFlip, useScale } from '../../../canvas/view-context.ts';
 import { currentBlock, useWork } from '../../../store/work.ts';
 import type { Study } from '../../../study/study.ts';
 import { useDraftView } from '../views/draft-view.ts';
+import { roomUnder } from './note-room.ts';
 
 /** What the maker gave the patches, and a ring round the one in hand; the names below stay readable. */
 export function PatchNotes({ study }: { readonly study: Study }) {
@@ -58,6 +59,8 @@ function Ring({ patch }: { readonly patch: Patch }) {
 const SIZE = 13;
 /** CSS pixels from the patch's heart, where its name stands, down to the note. */
 const BELOW = 14;
+/** CSS pixels beside the note. */
+const AIR = 4;
 /** A letter is about this share of its size wide. */
 const LETTER = 0.52;
 
@@ -67,8 +70,7 @@ function Note({ patch, note }: { readonly patch: Patch; readonly note: string })
   const flip = useFlip();
   // On fabrics words could not be read, and of lines only they are none.
   const written = useDraftView(({ kind }) => kind === 'front' || kind === 'printed');
-  // Below the heart the circle that the patch holds is narrower than its diameter.
-  const room = 1.7 * patch.depth * scale;
+  const room = roomUnder(patch, BELOW / scale, (BELOW + SIZE + 2) / scale) * scale - 2 * AIR;
   const least = Math.min(note.length, 6) * SIZE * LETTER;
   // The full words are in the panel; on a small patch a scrap of them would only be in the way.
   if (!written || room < least || patch.depth * scale < BELOW + SIZE) return null;
