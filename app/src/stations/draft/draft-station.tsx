@@ -67,14 +67,18 @@ export default function DraftStation() {
     <div className={styles.station}>
       <DraftCanvas />
       <aside className={styles.panel} aria-label="About the drawing">
-        <InHand />
-        <Findings />
-        <SizePanel />
-        <TracingPanel />
-        <RepeatPanel />
-        <GridPanel />
-        <CatchPanel />
-        <PartsList />
+        <div className={styles.of}>
+          <InHand />
+          <Findings />
+        </div>
+        <div className={`${styles.of} ${styles.rest}`}>
+          <SizePanel />
+          <RepeatPanel />
+          <GridPanel />
+          <CatchPanel />
+          <TracingPanel />
+          <PartsList />
+        </div>
       </aside>
     </div>
   );

@@ -21,7 +21,7 @@ export function NextWords() {
       ) : (
         <>
           <CircleAlert aria-hidden="true" size={18} />
-          <span>{sentence(problem)}</span>
+          <span className={styles.why}>{sentence(problem)}</span>
         </>
       )}
       {busy && held.tool === 'split' && isTyped && (
