@@ -8,10 +8,10 @@ const CANVAS: readonly (readonly [keys: string, does: string])[] = [
   ['+', 'Zoom in'],
   ['-', 'Zoom out'],
   ['0', 'Show the whole block'],
-  ['← → ↑ ↓', 'Move the view'],
+  ['← → ↑ ↓', 'Move the view, where no crosshair is'],
   ['Wheel', 'Zoom about the pointer'],
   ['Two fingers', 'Zoom and move the view'],
-  ['Space, drag', 'Move the view'],
+  ['Space, drag', 'Move the view; the middle button does too'],
 ];
 
 /** Everything that keys do here and now. */

@@ -1,4 +1,5 @@
 import { announce } from '../../store/notices.ts';
+import { selectNothing } from '../../store/selection.ts';
 import { setting, useSettings } from '../../store/settings.ts';
 import { useShortcuts } from '../../ui/shortcuts.ts';
 import { catchKind, holdEnds, isCaught } from './catching.ts';
@@ -30,18 +31,26 @@ function switchChain(): void {
   announce(chain ? 'Each line goes on from the last' : 'Each line begins anew');
 }
 
+/** Takes up a tool; who is about to draw lets go of what was chosen, so that the panel shows what drawing needs. */
+function choose(tool: ToolName): void {
+  takeUp(tool);
+  if (tool !== 'adjust') selectNothing();
+}
+
 /** Named here for the list of keys; the canvas itself listens for them. */
 const CANVAS_KEYS = (
   [
-    ['ArrowRight', 'Move the crosshair over the grid (any arrow)'],
-    ['Shift+ArrowRight', 'Move it finely'],
-    ['ArrowLeft', 'Adjusting, something chosen, no crosshair: move what is chosen (with Shift: finely)'],
+    [
+      '← → ↑ ↓',
+      'Move the crosshair, adjusting without one what is chosen, or the picture in hand; with Shift finely',
+    ],
+    ['Tab', 'To the next place that catches; with Shift to the one before'],
+    ['Enter', 'Put an end or a corner down; take a point up, and put it down'],
+    ['Shift+Enter', 'Adjusting: add to what is chosen, or take away from it'],
     ['0 … 9', 'One end is down: type the length of the line'],
-    ['Tab', 'To the next place that catches'],
-    ['Shift+Tab', 'To the place before'],
-    ['Enter', 'Put an end down; take a point up'],
-    ['Shift+Enter', 'Add to what is chosen, or take away from it'],
-    ['Escape', 'One step back; then the crosshair goes away'],
+    ['Backspace', 'Take back the last corner of an outline; else delete what is in hand'],
+    ['Escape', 'One step back; then the crosshair goes away; then what is chosen is let go'],
+    ['Shift, press', 'Adjusting: add to what is chosen. Drawing: nothing pulls the ends from afar'],
   ] as const
 ).map(([keys, does]) => ({ keys, does, run: () => {}, when: () => false }));
 
@@ -51,7 +60,7 @@ export function ToolChoice() {
   // While the picture is in hand, none of them is.
   const resting = usePlacing((placing) => placing.kind === 'rest');
   useShortcuts('At the Draft station', [
-    ...ORDER.map((name) => ({ keys: TOOLS[name].key, does: TOOLS[name].name, run: () => takeUp(name) })),
+    ...ORDER.map((name) => ({ keys: TOOLS[name].key, does: TOOLS[name].name, run: () => choose(name) })),
     { keys: 'g', does: 'Ends keep to the grid, or not', run: switchGrid },
     { keys: 'h', does: 'Ends stay where they are put, or run on', run: switchEnds },
     { keys: 'c', does: 'Each line goes on from the last, or begins anew', run: switchChain },
@@ -70,7 +79,7 @@ export function ToolChoice() {
               type="radio"
               name="tool"
               checked={resting && name === tool}
-              onChange={() => takeUp(name)}
+              onChange={() => choose(name)}
             />
             <span>
               <Icon aria-hidden="true" size={18} strokeWidth={1.75} />

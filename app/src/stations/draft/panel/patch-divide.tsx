@@ -86,7 +86,7 @@ function Fan({ polygon, heart, origin, guarded }: PatchDivideProps) {
   const [chosen, setFrom] = useState(0);
   const [rays, setRays] = useState(2);
   const hubs = [
-    ...polygon.map((at) => ({ at, name: `corner ${placeWords(at, origin, unit)}` })),
+    ...polygon.map((at) => ({ at, name: `corner at ${placeWords(at, origin, unit)}` })),
     ...edgesOf(polygon).map((side) => ({
       at: midpoint(side.a, side.b),
       name: `middle of ${sideName(side)}`,
