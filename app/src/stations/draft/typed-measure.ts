@@ -2,7 +2,7 @@ import type { Measure } from '@seamwright/drafting';
 import { fail, SNAP_DISTANCE, sentence } from '@seamwright/geometry';
 import { announce } from '../../store/notices.ts';
 import { focusDrawing } from './crosshair.ts';
-import { send, useHand } from './hand.ts';
+import { isBusy, send, useHand } from './hand.ts';
 
 /** By which the field for the length of the line that is being drawn is found: its `data-measure`. */
 export const LENGTH_FIELD = 'length';
@@ -31,6 +31,8 @@ export function drawAsTyped(): void {
   }
   const { at } = held.state.start;
   send({ type: 'press', ...(pointing ?? { at, reach: SNAP_DISTANCE, exact: true }) });
+  // It lies where it was typed, not where was pointed: what was said of its end is done.
+  if (!isBusy(useHand.getState())) send({ type: 'leave' });
   focusDrawing();
 }
 
