@@ -2,6 +2,7 @@ import { type ReactNode, useMemo } from 'react';
 import { useWork } from '../store/work.ts';
 import type { Study } from '../study/study.ts';
 import { FindingMark } from './finding-mark.tsx';
+import { KeptPainting } from './kept-painting.tsx';
 import {
   addPolygon,
   inFront,
@@ -38,10 +39,10 @@ export function StudiedPatches({ study, place = inFront, children }: StudiedPatc
   const written = useMemo(() => paintNames(study, look), [arrangement, names, look]);
   return (
     <>
-      <Painting paint={fills} />
+      <KeptPainting paint={fills} study={study} look={look} />
       {children}
-      <Painting paint={seams} />
-      <Painting paint={written} />
+      <KeptPainting paint={seams} study={study} look={look} />
+      <KeptPainting paint={written} study={study} look={look} />
     </>
   );
 }

@@ -1,4 +1,5 @@
 import { type ReactNode, useMemo } from 'react';
+import { KeptPainting } from '../../../canvas/kept-painting.tsx';
 import { inFront, paintFills, paintNames, paintSeams } from '../../../canvas/paint-patches.ts';
 import { Painting } from '../../../canvas/painting.tsx';
 import { useLook } from '../../../canvas/use-look.ts';
@@ -22,12 +23,13 @@ export function ViewedPatches({ study, children }: ViewedPatchesProps) {
   const seams = useMemo(() => paintSeams(arrangement, look, kind === 'fabrics'), [arrangement, look, kind]);
   // biome-ignore lint/correctness/useExhaustiveDependencies: what the names show of the study
   const written = useMemo(() => paintNames(study, look), [arrangement, names, look]);
+  const isPlain = kind === 'front' || kind === 'printed';
   return (
     <>
-      <Painting paint={paint} />
+      {isPlain ? <KeptPainting paint={paint} study={study} look={look} /> : <Painting paint={paint} />}
       {children}
-      {kind !== 'lines' && <Painting paint={seams} />}
-      {(kind === 'front' || kind === 'printed') && <Painting paint={written} />}
+      {kind !== 'lines' && <KeptPainting key={kind} paint={seams} study={study} look={look} />}
+      {isPlain && <KeptPainting paint={written} study={study} look={look} />}
     </>
   );
 }
