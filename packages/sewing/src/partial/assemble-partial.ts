@@ -8,6 +8,7 @@ import { NO_WILL, type Will } from '../will.ts';
 import {
   apart,
   deepest,
+  deepestSlitsOf,
   OpenedBlock,
   pairsBeside,
   type Slit,
@@ -72,7 +73,7 @@ export function leftByPartialSeams(touching: Touching, regions: readonly Region[
   const block = new OpenedBlock(touching);
   for (let part = open.pop(); part !== undefined; part = open.pop()) {
     for (const stuck of stuckParts(block.touching, part)) {
-      const slits = apart(deepest(slitsOf(block.touching, stuck)));
+      const slits = apart(deepestSlitsOf(block.touching, stuck));
       if (slits.length === 0) parts.push(stuck);
       else open.push(stuck);
       block.open(slits);

@@ -22,19 +22,44 @@ export interface Slit {
  * each of their inner edges. (A seam that leaves it at both ends is a straight cut and needs no slit; one that leaves it at neither
  * could not be closed.)
  */
-export function slitsOf(touching: Touching, region: Region): Slit[] {
-  return seamsOf(touching, region).runs.flatMap(({ line, edges, vertices, blocked }) => {
-    if (blocked[0] === blocked[1]) return [];
-    const inwards = blocked[0] ? [...edges].reverse() : edges;
-    const places = blocked[0] ? [...vertices].reverse() : vertices;
-    return inwards.slice(1).map((tip, i) => ({
-      line,
-      tip,
-      open: inwards.slice(0, i + 1).reverse(),
-      vertices: places.slice(0, i + 2).reverse(),
-    }));
-  });
+export const slitsOf = (touching: Touching, region: Region): Slit[] =>
+  seamsToOpen(touching, region).flatMap((seam) =>
+    seam.inwards.slice(1).map((_, i): Slit => slitUpTo(seam, i + 1)),
+  );
+
+/**
+ * Of each seam of a region the slit that is open farthest. The others are not written down: together they take a space that grows
+ * with the square of a seam's length.
+ */
+export const deepestSlitsOf = (touching: Touching, region: Region): Slit[] =>
+  seamsToOpen(touching, region).flatMap((seam) =>
+    seam.inwards.length < 2 ? [] : [slitUpTo(seam, seam.inwards.length - 1)],
+  );
+
+/** A seam that can be left open: its edges and vertices from the region's boundary inwards. */
+interface SeamToOpen {
+  readonly line: number;
+  readonly inwards: readonly number[];
+  readonly places: readonly number[];
 }
+
+const seamsToOpen = (touching: Touching, region: Region): SeamToOpen[] =>
+  seamsOf(touching, region).runs.flatMap(({ line, edges, vertices, blocked }) => {
+    if (blocked[0] === blocked[1]) return [];
+    return {
+      line,
+      inwards: blocked[0] ? [...edges].reverse() : edges,
+      places: blocked[0] ? [...vertices].reverse() : vertices,
+    };
+  });
+
+/** The slit whose tip is the edge at a place of the seam. */
+const slitUpTo = ({ line, inwards, places }: SeamToOpen, tip: number): Slit => ({
+  line,
+  tip: inwards[tip]!,
+  open: inwards.slice(0, tip).reverse(),
+  vertices: places.slice(0, tip + 1).reverse(),
+});
 
 /** Of each seam's slits the one that is open farthest: what cannot be sewn with it cannot be sewn with the others. */
 export function deepest(slits: readonly Slit[]): Slit[] {
@@ -72,9 +97,10 @@ export class OpenedBlock {
 
   open(slits: readonly Slit[]): void {
     for (const { open, vertices } of slits) {
+      const apart = new Set(open);
       const beside = new Set(vertices.flatMap((vertex) => this.around[vertex]!));
       for (const p of beside) {
-        if (p >= 0) this.contacts[p] = this.contacts[p]!.filter(({ edge }) => !open.includes(edge));
+        if (p >= 0) this.contacts[p] = this.contacts[p]!.filter(({ edge }) => !apart.has(edge));
       }
       for (const vertex of vertices) {
         const patches = this.around[vertex]!;
