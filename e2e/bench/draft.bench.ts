@@ -71,7 +71,7 @@ test('the verdict in a block of 200 patches', async ({ page }) => {
   }
   await page.mouse.up();
   const table = new Table(
-    'The verdict in a block of 200 patches: frames after the move that it speaks of',
+    'The verdict in a block of 200 patches: frames that a move is on the screen before it',
     ['', 'moves', 'median', 'p95', 'longest'],
     LONGEST,
   );
@@ -152,7 +152,7 @@ async function laySquare(page: Page): Promise<void> {
 const takeSquareAway = (page: Page): Promise<void> =>
   page.evaluate(() => (window as unknown as { square: () => void }).square());
 
-/** Counts the frames from now on until the verdict is about what is on the screen. */
+/** Counts the frames that show a drawing that the verdict is not about yet. */
 async function watchVerdict(page: Page): Promise<void> {
   await page.evaluate(() => {
     const bench = window as unknown as { lag: Promise<number> };
@@ -162,10 +162,13 @@ async function watchVerdict(page: Page): Promise<void> {
       let frames = 0;
       const look = () => {
         const stale = verdict.getAttribute('data-stale') === 'true';
-        if (went) frames += 1;
         if (stale) went = true;
-        if (went && !stale) resolve(frames);
-        else requestAnimationFrame(look);
+        if (went && !stale) {
+          resolve(frames);
+          return;
+        }
+        if (went) frames += 1;
+        requestAnimationFrame(look);
       };
       requestAnimationFrame(look);
       new MutationObserver((_, observer) => {
