@@ -4,12 +4,13 @@ import { chooseFile } from '../keeping/choose-file.ts';
 import { openDemo } from '../keeping/open.ts';
 import { useWork } from '../store/work.ts';
 import { Button, IconButton } from '../ui/button.tsx';
+import { useAtRest } from '../ui/use-at-rest.ts';
 import { openShelf } from './shelf.tsx';
 import styles from './welcome.module.css';
 
 /** For someone who comes to an empty block: what to do first. Gone with the first edit. */
 export function Welcome() {
-  const empty = useWork((work) => work.origin === 'fresh' && work.history.past.length === 0);
+  const empty = useAtRest(useWork((work) => work.origin === 'fresh' && work.history.past.length === 0));
   const [closed, setClosed] = useState(false);
   if (!empty || closed) return null;
   return (
