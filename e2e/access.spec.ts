@@ -1,5 +1,6 @@
 import { drop, goTo, open, openBlock, type Station } from './support/app.ts';
 import { barriers } from './support/barriers.ts';
+import { press, takeUp } from './support/draw.ts';
 import { expect, test } from './support/test.ts';
 
 const CYCLE = `<svg xmlns="http://www.w3.org/2000/svg" width="6in" height="6in" viewBox="0 0 3 3">
@@ -61,6 +62,42 @@ for (const colorScheme of ['light', 'dark'] as const)
       expect(await barriers(page), 'a notice that offers undo').toEqual([]);
       await page.getByRole('button', { name: 'What was done, step by step' }).click();
       expect(await barriers(page), 'what was done').toEqual([]);
+    });
+
+    test('nor have the panels of what is in hand, unfolded, nor what they say of rubbish', async ({
+      page,
+    }) => {
+      await open(page, '?demo');
+      const panel = page.getByRole('complementary', { name: 'About the drawing' });
+      const unfold = async () => {
+        const folded = panel.locator('details:not([open]) > summary');
+        while ((await folded.count()) > 0) await folded.first().click();
+      };
+      await unfold();
+      await panel.getByRole('textbox', { name: 'Length' }).fill('long');
+      await panel.getByRole('textbox', { name: 'Width' }).fill('wide');
+      await panel.getByRole('textbox', { name: 'Height' }).focus();
+      await expect(panel.getByText('is not a length')).toHaveCount(2);
+      expect(await barriers(page), 'drawing').toEqual([]);
+      await takeUp(page, 'Adjust');
+      for (const [name, place] of [
+        ['Point', [4, 1]],
+        ['Line', [4, 3]],
+        ['Patch', [1, 1]],
+      ] as const) {
+        await press(page, place);
+        await expect(panel.getByRole('region', { name: 'In hand' })).toBeVisible();
+        await unfold();
+        expect(await barriers(page), name).toEqual([]);
+      }
+      await page.keyboard.press('Control+a');
+      expect(await barriers(page), 'several').toEqual([]);
+      await takeUp(page, 'New outline');
+      await press(page, [0, 0]);
+      expect(await barriers(page), 'new outline').toEqual([]);
+      await panel.getByRole('button', { name: 'Another outline…' }).click();
+      await expect(page.getByRole('dialog')).toBeVisible();
+      expect(await barriers(page), 'another outline').toEqual([]);
     });
   });
 
