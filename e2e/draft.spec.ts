@@ -186,3 +186,22 @@ test('nothing jumps while a corner is moved', async ({ page }) => {
   await drag(page, [6, 0], [6, 1]);
   expect(await viewOf(page)).toEqual(before);
 });
+
+test('who takes up drawing lets go of what was chosen, and may press through the words on the canvas', async ({
+  page,
+}) => {
+  await open(page);
+  await drag(page, [0, 2], [6, 2]);
+  await takeUp(page, 'Adjust');
+  await press(page, [2, 2]);
+  const panel = page.getByRole('complementary', { name: 'About the drawing' });
+  await expect(panel.getByRole('heading', { name: 'Line 1' })).toBeVisible();
+  await takeUp(page, 'Draw lines');
+  await expect(panel.getByRole('checkbox', { name: 'Ends stay where they are put' })).toBeVisible();
+  await takeUp(page, 'Adjust');
+  // An outline that would cross itself is refused in words, which lie over the drawing's foot.
+  await drag(page, [0, 0], [7, 3]);
+  await expect(page.getByText('The shape crosses itself').first()).toBeVisible();
+  await press(page, [6, 6.05]);
+  await expect(panel.getByRole('heading', { name: 'Corner 3' })).toBeVisible();
+});

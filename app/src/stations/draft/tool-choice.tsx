@@ -40,10 +40,7 @@ function choose(tool: ToolName): void {
 /** Named here for the list of keys; the canvas itself listens for them. */
 const CANVAS_KEYS = (
   [
-    [
-      '← → ↑ ↓',
-      'Move the crosshair, adjusting without one what is chosen, or the picture in hand; with Shift finely',
-    ],
+    ['← → ↑ ↓', 'Move the crosshair, what is chosen or the picture in hand; with Shift finely'],
     ['Tab', 'To the next place that catches; with Shift to the one before'],
     ['Enter', 'Put an end or a corner down; take a point up, and put it down'],
     ['Shift+Enter', 'Adjusting: add to what is chosen, or take away from it'],
