@@ -1,12 +1,13 @@
 import type { Drawing } from '@seamwright/arrangement';
 import { type StartingPoint, startingPoints } from '@seamwright/drafting';
-import { useId, useState } from 'react';
+import { useState } from 'react';
 import { addDrawing } from '../store/blocks.ts';
 import { announce } from '../store/notices.ts';
 import { goTo } from '../store/places.ts';
 import { Button } from '../ui/button.tsx';
 import { Dialog } from '../ui/dialog.tsx';
 import { Field } from '../ui/field.tsx';
+import { PictureChoice } from '../ui/picture-choice.tsx';
 import { counted } from '../ui/plural.ts';
 import { BlockThumbnail } from './block-thumbnail.tsx';
 import { ShelfDetails } from './shelf-details.tsx';
@@ -61,7 +62,14 @@ function Choosing({ onClose }: { readonly onClose: () => void }) {
             <Button onClick={() => setLooked('')}>Show them all</Button>
           </div>
         ) : (
-          <Pictures starts={found} chosen={chosen} choose={setChosen} />
+          <PictureChoice
+            label="Starting point"
+            options={found}
+            value={chosen}
+            onChange={setChosen}
+            picture={(start) => <Picture start={start} />}
+            className={styles.pictures}
+          />
         )}
       </div>
       <ShelfDetails key={chosen.id} start={chosen} take={take} />
@@ -76,29 +84,6 @@ function answers({ name, about }: StartingPoint, looked: string): boolean {
     .toLowerCase()
     .split(/\s+/)
     .every((word) => text.includes(word));
-}
-
-interface PicturesProps {
-  readonly starts: readonly StartingPoint[];
-  readonly chosen: StartingPoint;
-  readonly choose: (start: StartingPoint) => void;
-}
-
-/** Native radio buttons: one stop of the Tab key, arrows go from one to the next. */
-function Pictures({ starts, chosen, choose }: PicturesProps) {
-  const name = useId();
-  return (
-    <fieldset className={styles.pictures}>
-      <legend className="heard">Starting point</legend>
-      {starts.map((start) => (
-        <label key={start.id} className={styles.picture}>
-          <input type="radio" name={name} checked={start === chosen} onChange={() => choose(start)} />
-          <Picture start={start} />
-          <span>{start.name}</span>
-        </label>
-      ))}
-    </fieldset>
-  );
 }
 
 /** Built when it is first shown, and once. */

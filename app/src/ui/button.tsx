@@ -13,7 +13,7 @@ interface ButtonProps extends Native {
 
 export function Button({ icon: Icon, look = 'plain', className, children, ...rest }: ButtonProps) {
   return (
-    <button {...rest} type="button" className={`${styles.button} ${styles[look]} ${className ?? ''}`}>
+    <button {...rest} type="button" className={[styles.button, styles[look], className].join(' ')}>
       {Icon !== undefined && <Icon aria-hidden="true" size={18} strokeWidth={1.75} />}
       {children}
     </button>
@@ -36,7 +36,7 @@ export function IconButton({ label, icon: Icon, keys, className, ...rest }: Icon
       type="button"
       aria-label={label}
       title={keys === undefined ? label : `${label} (${keys})`}
-      className={`${styles.button} ${styles.quiet} ${styles.icon} ${className ?? ''}`}
+      className={[styles.button, styles.quiet, styles.icon, className].join(' ')}
     >
       <Icon aria-hidden="true" size={18} strokeWidth={1.75} />
     </button>

@@ -1,6 +1,6 @@
 import { replaceOutline, sizeOf, WEDGES } from '@seamwright/drafting';
 import { ok, sentence } from '@seamwright/geometry';
-import { type MouseEvent, useId, useState } from 'react';
+import { type MouseEvent, useState } from 'react';
 import { corners } from '../../../canvas/bounds.ts';
 import { BlockThumbnail } from '../../../shell/block-thumbnail.tsx';
 import { sizeWords } from '../../../shell/size-words.ts';
@@ -9,6 +9,7 @@ import { Button } from '../../../ui/button.tsx';
 import { CountField } from '../../../ui/count-field.tsx';
 import { Dialog } from '../../../ui/dialog.tsx';
 import { LengthField } from '../../../ui/length-field.tsx';
+import { PictureChoice } from '../../../ui/picture-choice.tsx';
 import { takeUp } from '../hand.ts';
 import { goToWrongField } from './edit-button.tsx';
 import { make } from './make.ts';
@@ -40,7 +41,6 @@ function OutlineChoice({ onClose }: { readonly onClose: () => void }) {
   const drawing = useWork((work) => currentBlock(work).drawing);
   const unit = useWork((work) => work.history.present.unit);
   const start = sizeOf(corners(drawing));
-  const name = useId();
   const [shape, setShape] = useState<OutlineShape>(OUTLINE_SHAPES[0]!);
   const [sizes, setSizes] = useState(() => sizesFor(start.width, start.height));
   const made = shape.make(sizes);
@@ -58,16 +58,13 @@ function OutlineChoice({ onClose }: { readonly onClose: () => void }) {
   };
   return (
     <div className={styles.dialog} data-fields>
-      <fieldset className={styles.shapes}>
-        <legend className="heard">Shape</legend>
-        {OUTLINE_SHAPES.map((one) => (
-          <label key={one.name} className={styles.shape}>
-            <input type="radio" name={name} checked={one === shape} onChange={() => setShape(one)} />
-            <Picture shape={one} />
-            <span>{one.name}</span>
-          </label>
-        ))}
-      </fieldset>
+      <PictureChoice
+        label="Shape"
+        options={OUTLINE_SHAPES}
+        value={shape}
+        onChange={setShape}
+        picture={(one) => <Picture shape={one} />}
+      />
       <div className={styles.sizes}>
         {shape.asks.map((asked) => (
           <SizeField
