@@ -15,7 +15,7 @@ import { nothing, tooManyPatches } from './limits.ts';
 import type { StudyAnswer, StudyQuestion } from './study.ts';
 
 /** What the quick answer may look at, in the solver's count: some milliseconds. */
-const QUICK_EFFORT = 100_000;
+const QUICK_EFFORT = 30_000;
 
 /** The question that the slower answers are about. */
 let subject: {

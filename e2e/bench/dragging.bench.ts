@@ -1,12 +1,12 @@
 import type { Page } from '@playwright/test';
 import { factor, ms, Table } from '../../scripts/bench/table.ts';
-import { drop, open, stop } from '../support/app.ts';
+import { drop, open, stop, verdict } from '../support/app.ts';
 import { onPage, press, takeUp, viewOf } from '../support/draw.ts';
 import { expect, test } from '../support/test.ts';
 import { latticeFile, middleEnd } from './lattice.ts';
 
 /*
- * How immediate drawing feels. Run: `npm run bench -- draft`.
+ * How immediate drawing feels. Run: `npm run bench -- dragging`.
  *
  * - Dragging: the time from one frame to the next while the end of a line is dragged in a block of 500 patches, beside
  *   the same while a plain square is dragged over the same canvas. What counts is the ratio.
@@ -62,6 +62,7 @@ test('the verdict in a block of 200 patches', async ({ page }) => {
   await page.mouse.down();
   // Far enough to be a drag and no press.
   await page.mouse.move(from.x + FAR, from.y);
+  await expect(verdict(page)).toBeVisible();
   const lags: number[] = [];
   for (let move = 1; move <= MOVES; move += 1) {
     await watchVerdict(page);
