@@ -24,10 +24,6 @@ export const withMask = <T>(touching: Touching, region: Region, use: (mask: Uint
     }
   });
 
-/** The contacts of `patch` with the patches of the mask. */
-const contactsIn = (touching: Touching, patch: number, mask: Uint8Array): readonly Contact[] =>
-  touching.contacts[patch]!.filter(({ neighbour }) => mask[neighbour] === 1);
-
 /**
  * The connected parts of a region when no way across the line `without` counts (none: all ways count). Each part
  * ascending, parts in order of their least patch.
@@ -62,16 +58,33 @@ export function partsOf(touching: Touching, region: Region, mask: Uint8Array, wi
  * the rest is searched.
  */
 export function holdsWithout(touching: Touching, region: Region, mask: Uint8Array, patch: number): boolean {
-  const contacts = contactsIn(touching, patch, mask);
-  let runs = contacts.length;
-  contacts.forEach(({ edge }, i) => {
-    const next = contacts[(i + 1) % contacts.length]!;
-    if (next.edge === edge) return;
-    const vertex = touching.sharedVertex(edge, next.edge);
-    if (vertex >= 0 && touching.around[vertex]!.every((p) => p === patch || (p >= 0 && mask[p] === 1)))
-      runs -= 1;
-  });
+  // Asked of every patch that may come off, so nothing is made anew here.
+  let runs = 0;
+  let first: Contact | undefined;
+  let before: Contact | undefined;
+  for (const contact of touching.contacts[patch]!) {
+    if (mask[contact.neighbour] === 0) continue;
+    if (before === undefined || !isJoinedBetween(touching, mask, patch, before, contact)) runs += 1;
+    first ??= contact;
+    before = contact;
+  }
+  // The last contact of the ring may go on in the first one.
+  if (runs > 1 && isJoinedBetween(touching, mask, patch, before!, first!)) runs -= 1;
   if (runs <= 1) return true;
   const rest = region.filter((p) => p !== patch && mask[p] === 1);
   return withMask(touching, rest, (left) => partsOf(touching, rest, left).length === 1);
+}
+
+/** Whether two contacts of a patch follow each other, and all other patches round the vertex between them are in the mask. */
+function isJoinedBetween(
+  { sharedVertex, around }: Touching,
+  mask: Uint8Array,
+  patch: number,
+  { edge }: Contact,
+  next: Contact,
+): boolean {
+  const vertex = sharedVertex(edge, next.edge);
+  if (vertex < 0) return false;
+  for (const p of around[vertex]!) if (p !== patch && (p < 0 || mask[p] === 0)) return false;
+  return true;
 }
