@@ -174,7 +174,7 @@ function beyondOutline({ drawing, outline, places, links }: Evidence): Finding[]
       const message = `A line at ${placeName(at, outline)} lies outside the block and divides nothing. Move it in, or take it away.`;
       return [finding('outside-outline', 'caution', message, { at: [at], lines: [id] })];
     }
-    const message = `A line runs past the block's edge near ${placeName(ends[0]!, outline)}; the part outside is cut off.`;
+    const message = `A line runs past the block’s edge near ${placeName(ends[0]!, outline)}; the part outside is cut off.`;
     return [finding('beyond-outline', 'caution', message, { at: ends, lines: [id] })];
   });
 }
@@ -190,7 +190,7 @@ function overlaps({ drawing, outline, places, links }: Evidence): Finding[] {
     if (own.every((link) => link.drawn.length === 1)) continue;
     if (own.every((link) => link.onOutline)) {
       const at = midpoint(places[own[0]!.from]!.at, places[own[0]!.to]!.at);
-      const message = `A line lies along the block's edge at ${placeName(at, outline)} and divides nothing. Take it away, or move it in.`;
+      const message = `A line lies along the block’s edge at ${placeName(at, outline)} and divides nothing. Take it away, or move it in.`;
       found.push(finding('along-edge', 'caution', message, { at: [at], lines: [id] }));
       continue;
     }

@@ -79,7 +79,7 @@ describe('limits of SVG drawings', () => {
   });
 
   it('refuse more tags and attributes than there is room for, before they are read', () => {
-    const remedy = "Save it with nothing but the block's lines.";
+    const remedy = 'Save it with nothing but the block’s lines.';
     expect(refusal(svg('<g>'.repeat(2_000_000)))).toBe(`The drawing has more than 60000 tags. ${remedy}`);
     expect(refusal(svg(`<g ${'a="" '.repeat(2_000_000)}/>`))).toBe(
       `The drawing has more than 300000 attributes. ${remedy}`,

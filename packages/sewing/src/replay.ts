@@ -51,7 +51,7 @@ export function replay(report: ReplayedReport): string[] {
   const polygonOf = new Map(report.pieces.map(({ name, polygon }) => [name, polygon]));
   const total = report.pieces.reduce((sum, { polygon }) => sum + shoelace(polygon), 0);
   if (Math.abs(total - shoelace(report.outline)) > TOUCH * perimeter(report.outline)) {
-    faults.push(`the pieces' areas add up to ${total}, the outline's is ${shoelace(report.outline)}`);
+    faults.push(`the pieces’ areas add up to ${total}, the outline’s is ${shoelace(report.outline)}`);
   }
 
   if ((report.verdict === 'partial seams') !== report.joins.some(({ partial }) => partial))

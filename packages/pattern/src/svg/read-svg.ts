@@ -74,7 +74,7 @@ function toDrawing({ runs, passed }: Collected): Result<{ drawing: Drawing; orig
     return fail(
       'The drawing has no closed shape of straight sides, so there is no outline',
       curved ? 'its curves are not read' : '',
-      "Draw the block's outline as a polygon, a rectangle or a closed path",
+      'Draw the block’s outline as a polygon, a rectangle or a closed path',
     );
   }
   if (outline.points.length > MOST_CORNERS) {

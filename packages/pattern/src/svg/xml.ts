@@ -19,7 +19,7 @@ export function parseSvg(text: string): Result<Element> {
       return fail(
         `The drawing has more than ${most} ${called}`,
         '',
-        "Save it with nothing but the block's lines",
+        'Save it with nothing but the block’s lines',
       );
     }
   }

@@ -49,7 +49,7 @@ export function TransformFields({ parts, drawing }: TransformFieldsProps) {
         value={about}
         options={[
           { value: 'block', label: 'The block’s centre' },
-          { value: 'own', label: 'Their own middle' },
+          { value: 'own', label: one ? 'Its own middle' : 'Their own middle' },
         ]}
         onChange={setAbout}
       />
