@@ -4,6 +4,7 @@ import type { FoundationJob, PageFonts, PagePlan } from '@seamwright/pages';
 import { resolvePins } from '@seamwright/pattern';
 import {
   type AlternativeName,
+  LastAssembly,
   type PlanOptions,
   planAlternative,
   Searches,
@@ -16,6 +17,9 @@ import type { StudyAnswer, StudyQuestion } from './study.ts';
 
 /** What the quick answer may look at, in the solver's count: some milliseconds. */
 const QUICK_EFFORT = 30_000;
+
+/** Most quick answers are about a drawing in which only places have changed since the one before. */
+const last = new LastAssembly();
 
 /** The question that the slower answers are about. */
 let subject: {
@@ -40,7 +44,7 @@ const worker = {
     return {
       arrangement: arrangement.value,
       problem: null,
-      plan: planned(question, arrangement.value, wishes.choice, { effort: QUICK_EFFORT }),
+      plan: planned(question, arrangement.value, wishes.choice, { effort: QUICK_EFFORT, last }),
       shapes: shapeFindings(arrangement.value, limits),
       records: carried,
     };
@@ -82,7 +86,7 @@ function planned(
   { records, wishes }: StudyQuestion,
   arrangement: Arrangement,
   name: AlternativeName,
-  how: Pick<PlanOptions, 'effort' | 'searches'>,
+  how: Pick<PlanOptions, 'effort' | 'searches' | 'last'>,
 ): SewingPlan {
   const { pins } = resolvePins(wishes.pins, records);
   const options = { ...how, pins, partialSeams: wishes.partialSeams };

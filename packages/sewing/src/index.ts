@@ -1,6 +1,7 @@
 export * from './alternatives.ts';
 export * from './diagnosis/shapes/limits.ts';
 export { shapeFindings } from './diagnosis/shapes/shape-findings.ts';
+export { LastAssembly } from './last-assembly.ts';
 export * from './letters.ts';
 export { planAsNeeded } from './partial/as-needed.ts';
 export * from './plan.ts';

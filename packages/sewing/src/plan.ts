@@ -5,6 +5,7 @@ import { letterConflict, oneByOne, smallestConflict } from './conflict.ts';
 import { touching as touchingOf } from './contact.ts';
 import { crossingsOf } from './crossings.ts';
 import { interlockedFindings } from './interlock.ts';
+import type { LastAssembly } from './last-assembly.ts';
 import { leastWithPartialSeams } from './partial/bound.ts';
 import { setInFindings } from './partial/set-in.ts';
 import { writePartialPlan } from './partial/write-partial.ts';
@@ -29,6 +30,8 @@ export interface PlanOptions {
   readonly partialSeams?: boolean;
   /** What was found for other plans of the same arrangement; what is found for this one is added. */
   readonly searches?: Searches;
+  /** The last plan of a block that this one may have grown out of; this one takes its place. */
+  readonly last?: LastAssembly;
 }
 
 /**
@@ -49,6 +52,7 @@ export function planSewing(arrangement: Arrangement, options: PlanOptions = {}):
     wish = 'fewest foundations',
     partialSeams = false,
     searches = new Searches(arrangement),
+    last,
   } = options;
   const touching = touchingOf(arrangement);
   const joinery: Joinery = { arrangement, touching, crossings: crossingsOf(arrangement), searches };
@@ -57,7 +61,11 @@ export function planSewing(arrangement: Arrangement, options: PlanOptions = {}):
   let pins = (options.pins ?? []).filter((pin) => patchesOfPin(pin).every((p) => all[p] === p));
   const conflict: Pin[] = [];
   const undecided: Pin[] = [];
-  let result = assemble(joinery, all, { effort, will: willOf(pins, largestSection), wish });
+  const wanted = JSON.stringify([`${effort} ${largestSection}`, wish, pins]);
+  let result =
+    last?.recall(touching, wanted) ??
+    assemble(joinery, all, { effort, will: willOf(pins, largestSection), wish });
+  if (result.sewable) last?.keep(touching, wanted, result);
   while (!result.sewable && pins.length > 0) {
     if (!canAssemble(joinery, all, NO_WILL, 0)) break;
     const given = result.undecided
