@@ -1,5 +1,5 @@
 import type { Patch } from '@seamwright/arrangement';
-import type { Box, Polygon } from '@seamwright/geometry';
+import { type Box, boundingBox, type Polygon } from '@seamwright/geometry';
 import type { Study } from '../study/study.ts';
 
 /**
@@ -16,7 +16,8 @@ export function changedBox(before: Study, after: Study): Box | null {
     if (old === undefined) changed.push(patch);
     else if (!isShownAlike(before, old, after, patch)) changed.push(old, patch);
   }
-  return boxOf([...changed, ...left.values()]);
+  changed.push(...left.values());
+  return changed.length === 0 ? null : boundingBox(changed.flatMap(({ polygon }) => polygon));
 }
 
 function isShownAlike(before: Study, old: Patch, after: Study, fresh: Patch): boolean {
@@ -31,17 +32,3 @@ function isShownAlike(before: Study, old: Patch, after: Study, fresh: Patch): bo
 
 const isSamePolygon = (a: Polygon, b: Polygon): boolean =>
   a.length === b.length && a.every(({ x, y }, i) => x === b[i]!.x && y === b[i]!.y);
-
-function boxOf(patches: readonly Patch[]): Box | null {
-  if (patches.length === 0) return null;
-  let [minX, minY, maxX, maxY] = [Infinity, Infinity, -Infinity, -Infinity];
-  for (const { polygon } of patches) {
-    for (const { x, y } of polygon) {
-      minX = Math.min(minX, x);
-      minY = Math.min(minY, y);
-      maxX = Math.max(maxX, x);
-      maxY = Math.max(maxY, y);
-    }
-  }
-  return { minX, minY, maxX, maxY };
-}

@@ -13,7 +13,7 @@ import {
   paintSeams,
   sectionFills,
 } from './paint-patches.ts';
-import { Painting } from './painting.tsx';
+import { inTurn, Painting } from './painting.tsx';
 import { PointedMarks } from './pointed-marks.tsx';
 import { RingMarks } from './ring-marks.tsx';
 import { useLook } from './use-look.ts';
@@ -37,12 +37,12 @@ export function StudiedPatches({ study, place = inFront, children }: StudiedPatc
   const seams = useMemo(() => paintSeams(arrangement, look), [arrangement, look]);
   // biome-ignore lint/correctness/useExhaustiveDependencies: what the names show of the study
   const written = useMemo(() => paintNames(study, look), [arrangement, names, look]);
+  const over = useMemo(() => inTurn(seams, written), [seams, written]);
   return (
     <>
       <KeptPainting paint={fills} study={study} look={look} />
       {children}
-      <KeptPainting paint={seams} study={study} look={look} />
-      <KeptPainting paint={written} study={study} look={look} />
+      <KeptPainting paint={over} study={study} look={look} />
     </>
   );
 }

@@ -21,6 +21,7 @@ export function Choice<T extends string>({ label, value, options, onChange, bare
           <label key={option.value} className={styles.option}>
             <input
               type="radio"
+              className="pressed-through"
               name={name}
               value={option.value}
               checked={option.value === value}

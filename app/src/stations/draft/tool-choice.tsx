@@ -74,6 +74,7 @@ export function ToolChoice() {
           <label key={name} className={styles.tool} title={`${words} (${key.toUpperCase()})`}>
             <input
               type="radio"
+              className="pressed-through"
               name="tool"
               checked={resting && name === tool}
               onChange={() => choose(name)}

@@ -24,6 +24,7 @@ export function FabricChoice() {
           <label key={fabric.id} className={styles.option}>
             <input
               type="radio"
+              className="pressed-through"
               name={name}
               checked={isOnly(fabric.id)}
               onChange={() => paintPatches(chosen, fabric)}
@@ -35,6 +36,7 @@ export function FabricChoice() {
         <label className={styles.option}>
           <input
             type="radio"
+            className="pressed-through"
             name={name}
             checked={isOnly(null)}
             onChange={() => paintPatches(chosen, null)}

@@ -1,7 +1,7 @@
 import { type ReactNode, useMemo } from 'react';
 import { KeptPainting } from '../../../canvas/kept-painting.tsx';
 import { inFront, paintFills, paintNames, paintSeams } from '../../../canvas/paint-patches.ts';
-import { Painting } from '../../../canvas/painting.tsx';
+import { inTurn, Painting } from '../../../canvas/painting.tsx';
 import { useLook } from '../../../canvas/use-look.ts';
 import type { Study } from '../../../study/study.ts';
 import { useDraftView } from './draft-view.ts';
@@ -24,12 +24,12 @@ export function ViewedPatches({ study, children }: ViewedPatchesProps) {
   // biome-ignore lint/correctness/useExhaustiveDependencies: what the names show of the study
   const written = useMemo(() => paintNames(study, look), [arrangement, names, look]);
   const isPlain = kind === 'front' || kind === 'printed';
+  const over = useMemo(() => (isPlain ? inTurn(seams, written) : seams), [isPlain, seams, written]);
   return (
     <>
       {isPlain ? <KeptPainting paint={paint} study={study} look={look} /> : <Painting paint={paint} />}
       {children}
-      {kind !== 'lines' && <KeptPainting key={kind} paint={seams} study={study} look={look} />}
-      {isPlain && <KeptPainting paint={written} study={study} look={look} />}
+      {kind !== 'lines' && <KeptPainting key={kind} paint={over} study={study} look={look} />}
     </>
   );
 }
