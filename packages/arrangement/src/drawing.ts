@@ -35,3 +35,6 @@ export interface Drawing {
 
 /** The id of the outline's edge that starts at `corner` and runs to the next corner. */
 export const edgeId = (corner: PointId): LineId => `edge:${corner}`;
+
+/** The most lines that place a point: one to slide on, two that cross. A third could not be kept true. */
+export const MOST_FACTS = 2;

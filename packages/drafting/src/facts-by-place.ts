@@ -1,4 +1,10 @@
-import type { Drawing, DrawingPoint, LineId, PointId } from '@seamwright/arrangement';
+import {
+  type Drawing,
+  type DrawingPoint,
+  type LineId,
+  MOST_FACTS,
+  type PointId,
+} from '@seamwright/arrangement';
 import {
   cross,
   distanceToSegment,
@@ -7,7 +13,7 @@ import {
   SAME_COORDINATE,
   subtract,
 } from '@seamwright/geometry';
-import { keepSoundFacts, MOST_FACTS, withOn } from './facts.ts';
+import { keepSoundFacts, withOn } from './facts.ts';
 import { type DrawnLine, drawnLines } from './lines.ts';
 
 /** Whether two lines run in one direction, either way round. */

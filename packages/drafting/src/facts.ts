@@ -1,4 +1,10 @@
-import type { Drawing, DrawingPoint, LineId, PointId } from '@seamwright/arrangement';
+import {
+  type Drawing,
+  type DrawingPoint,
+  type LineId,
+  MOST_FACTS,
+  type PointId,
+} from '@seamwright/arrangement';
 import { distanceToSegment, SAME_COORDINATE } from '@seamwright/geometry';
 import { drawnLines, linesEndingIn } from './lines.ts';
 
@@ -26,9 +32,6 @@ export function followersOf(drawing: Drawing, ...moved: readonly PointId[]): Fol
   }
   return { points, lines };
 }
-
-/** The most lines that place a point: one to slide on, two that cross. A third could not be kept true. */
-export const MOST_FACTS = 2;
 
 const NONE: ReadonlySet<PointId> = new Set();
 

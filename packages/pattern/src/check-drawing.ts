@@ -1,4 +1,4 @@
-import { type Drawing, edgeId, type LineId, type PointId } from '@seamwright/arrangement';
+import { type Drawing, edgeId, type LineId, MOST_FACTS, type PointId } from '@seamwright/arrangement';
 import {
   boundingBox,
   checkLength,
@@ -12,9 +12,6 @@ import {
   SNAP_DISTANCE,
 } from '@seamwright/geometry';
 import { FARTHEST_POINT } from './limits.ts';
-
-/** The most lines that place a point: it slides on one, two cross in it. */
-const MOST_FACTS = 2;
 
 /**
  * Whether a drawing holds together: every point that is spoken of exists, ids are not used twice, the outline is

@@ -1,4 +1,10 @@
-import type { Drawing, DrawingPoint, LineId, PointId } from '@seamwright/arrangement';
+import {
+  type Drawing,
+  type DrawingPoint,
+  type LineId,
+  MOST_FACTS,
+  type PointId,
+} from '@seamwright/arrangement';
 import {
   distance,
   distanceToSegment,
@@ -6,7 +12,7 @@ import {
   SAME_COORDINATE,
   SNAP_DISTANCE,
 } from '@seamwright/geometry';
-import { MOST_FACTS, withOn } from '../facts.ts';
+import { withOn } from '../facts.ts';
 import type { FreshIds } from '../ids.ts';
 import { drawnLines } from '../lines.ts';
 import type { Placement } from '../placement.ts';

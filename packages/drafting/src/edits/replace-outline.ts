@@ -1,6 +1,6 @@
-import { type Drawing, type DrawingPoint, edgeId, type PointId } from '@seamwright/arrangement';
+import { type Drawing, type DrawingPoint, edgeId, MOST_FACTS, type PointId } from '@seamwright/arrangement';
 import { distanceToSegment, ok, type Polygon, type Result, SAME_COORDINATE } from '@seamwright/geometry';
-import { keepSoundFacts, MOST_FACTS, withOn } from '../facts.ts';
+import { keepSoundFacts, withOn } from '../facts.ts';
 import { freshIds } from '../ids.ts';
 import { drawnLines } from '../lines.ts';
 import { drawingFromOutline } from '../outlines.ts';

@@ -1,5 +1,5 @@
 import type { Arrangement, Drawing, DrawingPoint, LineId, PointId, Split } from '@seamwright/arrangement';
-import { edgeId } from '@seamwright/arrangement';
+import { edgeId, MOST_FACTS } from '@seamwright/arrangement';
 import {
   distance,
   distanceToSegment,
@@ -7,9 +7,6 @@ import {
   SAME_COORDINATE,
   SNAP_DISTANCE,
 } from '@seamwright/geometry';
-
-/** The most lines that place a point: one to slide on, two that cross. */
-const MOST_FACTS = 2;
 
 /**
  * A drawing in the course of a repair. Points that are there are shared, new ones remember the lines they are put on; ids
