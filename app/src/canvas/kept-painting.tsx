@@ -1,4 +1,4 @@
-import type { Box } from '@seamwright/geometry';
+import { type Box, boundingBox, type Point } from '@seamwright/geometry';
 import { useMemo, useRef } from 'react';
 import type { Study } from '../study/study.ts';
 import { changedBox } from './changed-box.ts';
@@ -83,14 +83,10 @@ function repaint({ context, at }: Kept, { paint, look }: KeptPaintingProps, box:
 /** Whole device pixels round a box of the block. */
 function onDevice({ minX, minY, maxX, maxY }: Box, { a, d, e, f }: DOMMatrix, place: Place) {
   const corners = [place({ x: minX, y: minY }), place({ x: maxX, y: maxY })];
-  const xs = corners.map(({ x }) => a * x + e);
-  const ys = corners.map(({ y }) => d * y + f);
-  const left = Math.floor(Math.min(...xs)) - MARGIN;
-  const top = Math.floor(Math.min(...ys)) - MARGIN;
-  return {
-    left,
-    top,
-    width: Math.ceil(Math.max(...xs)) + MARGIN - left,
-    height: Math.ceil(Math.max(...ys)) + MARGIN - top,
-  };
+  const box = boundingBox(corners.map(({ x, y }): Point<'screen'> => ({ x: a * x + e, y: d * y + f })));
+  const left = Math.floor(box.minX) - MARGIN;
+  const top = Math.floor(box.minY) - MARGIN;
+  const width = Math.ceil(box.maxX) + MARGIN - left;
+  const height = Math.ceil(box.maxY) + MARGIN - top;
+  return { left, top, width, height };
 }

@@ -1,3 +1,4 @@
+import { sizeOf } from '@seamwright/drafting';
 import { fail } from '@seamwright/geometry';
 import { changeBlock, endStep } from '../../../store/changes.ts';
 import { currentBlock, useWork } from '../../../store/work.ts';
@@ -28,9 +29,7 @@ export function PatchPanel({ id }: { readonly id: string }) {
       }),
       `note ${id}`,
     );
-  const xs = patch.polygon.map(({ x }) => x);
-  const ys = patch.polygon.map(({ y }) => y);
-  const [wide, high] = [Math.max(...xs) - Math.min(...xs), Math.max(...ys) - Math.min(...ys)];
+  const { width, height } = sizeOf(patch.polygon);
   // A patch is what the study says of a drawing: by now there may be another drawing.
   const guarded =
     (edit: MakeEdit): MakeEdit =>
@@ -43,7 +42,8 @@ export function PatchPanel({ id }: { readonly id: string }) {
       <div className={styles.part}>
         <h2>Patch {study.names[index]}</h2>
         <p className={styles.hint}>
-          {patch.polygon.length} corners, {lengthWords(wide, unit)} wide and {lengthWords(high, unit)} high.
+          {patch.polygon.length} corners, {lengthWords(width, unit)} wide and {lengthWords(height, unit)}{' '}
+          high.
         </p>
         <FabricChoice />
         <Field label="Note" hint="Your own words, e.g. sail. They stay with the patch while lines move.">
