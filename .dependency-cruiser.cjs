@@ -11,7 +11,8 @@ const LAYERS = {
   arrangement: ['geometry'],
   sewing: ['geometry', 'arrangement'],
   drafting: ['geometry', 'arrangement'],
-  pages: ['geometry', 'arrangement', 'sewing'],
+  cloth: ['geometry', 'arrangement', 'sewing'],
+  pages: ['geometry', 'arrangement', 'sewing', 'cloth'],
   pattern: ['geometry', 'arrangement'],
 };
 

@@ -16,7 +16,8 @@ const MAY_IMPORT: Record<string, string[]> = {
   arrangement: ['geometry'],
   sewing: ['arrangement', 'geometry'],
   drafting: ['arrangement', 'geometry'],
-  pages: ['sewing', 'arrangement', 'geometry'],
+  cloth: ['sewing', 'arrangement', 'geometry'],
+  pages: ['cloth', 'sewing', 'arrangement', 'geometry'],
   pattern: ['arrangement', 'geometry'],
 };
 const PACKAGES = [...Object.keys(MAY_IMPORT), 'cli', 'rogue'];

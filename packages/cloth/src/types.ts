@@ -1,0 +1,60 @@
+/**
+ * What is to be cut, and from what. Lengths are inches; angles are degrees clockwise on the screen from the block's
+ * x axis; patches are known by their index in the arrangement, fabrics by their id in the pattern.
+ */
+
+/** How pieces are cut, as the maker wants it. */
+export interface CutRules {
+  /** Seam allowance on every side of the finished patch. */
+  readonly allowance: number;
+  /** How far off a piece may be laid, in any direction, and still cover its patch and the allowance. */
+  readonly spare: number;
+  /** Degrees by which it may be turned at the same time, either way. */
+  readonly turn: number;
+  /** Cut sizes are rounded up to whole multiples of it. */
+  readonly roundUpTo: number;
+}
+
+/** How fabric comes, and how it may be laid. */
+export interface Cloth {
+  readonly id: string;
+  readonly name: string;
+  /** Usable width of the fabric, selvedges off. */
+  readonly usableWidth: number;
+  /** The print has an up: pieces lie along the grain and are not turned in the layout. */
+  readonly directional: boolean;
+}
+
+/** A rectangle, or the triangle that is half of it, cut corner to corner. */
+export type CutShape = 'rectangle' | 'half-rectangle';
+
+/** The piece of fabric that is cut for one patch. */
+export interface PieceCut {
+  readonly patch: number;
+  /** Letter of the section and place in its order: `A1`. */
+  readonly name: string;
+  /** Id of its fabric; null where the maker chose none. */
+  readonly cloth: string | null;
+  readonly shape: CutShape;
+  /** Size of the rectangle that is cut, rounded up; of a half-rectangle, of the whole one. */
+  readonly width: number;
+  readonly height: number;
+  /** Direction of the rectangle's width on the block. */
+  readonly angle: number;
+  /** How far off true it may be laid, and how far it may be turned, each alone, and still cover. */
+  readonly toleranceShift: number;
+  readonly toleranceAngle: number;
+}
+
+/** Pieces that are cut alike. */
+export interface ChartRow {
+  readonly cloth: string | null;
+  readonly shape: CutShape;
+  readonly width: number;
+  readonly height: number;
+  /** How many rectangles are cut, and how many pieces they give. */
+  readonly cut: number;
+  readonly yields: number;
+  /** Names of the patches that they are for, each once. */
+  readonly pieces: readonly string[];
+}
