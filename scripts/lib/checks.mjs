@@ -1,6 +1,6 @@
 import { mkdirSync, readFileSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
-import { findChromium, findReader, POPPLER, QPDF, thisMachine } from './find.mjs';
+import { findChromium, findReader, LIBRSVG, POPPLER, QPDF, thisMachine } from './find.mjs';
 import { install } from './install.mjs';
 import { root } from './root.mjs';
 import { run, runTool } from './run.mjs';
@@ -135,6 +135,12 @@ export const allChecks = ({ renewPictures }) => [
     does: 'a reader by which PDFs are checked for soundness',
     needs: [],
     run: () => reader(QPDF),
+  },
+  {
+    name: 'librsvg',
+    does: 'a reader by which saved SVG pages are measured',
+    needs: [],
+    run: () => reader(LIBRSVG),
   },
   {
     name: 'style',

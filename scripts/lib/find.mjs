@@ -198,6 +198,9 @@ export const POPPLER = {
 /** @type {Reader} */
 export const QPDF = { name: 'qpdf', programs: ['qpdf'], debian: 'qpdf' };
 
+/** @type {Reader} */
+export const LIBRSVG = { name: 'librsvg', programs: ['rsvg-convert'], debian: 'librsvg2-bin' };
+
 /**
  * A reader by which the tests measure printed pages. In this order: the system's, Debian's package when root. Without
  * it the tests that need it skip themselves.

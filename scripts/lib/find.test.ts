@@ -3,6 +3,7 @@ import {
   chromiumSwitches,
   findChromium,
   findReader,
+  LIBRSVG,
   type Machine,
   onPath,
   POPPLER,
@@ -150,6 +151,20 @@ test("a reader of PDFs: the system's, or Debian's package when root, or a line t
     path: null,
     said: 'No qpdf (qpdf) on the PATH: the tests that read printed pages by it are skipped',
   });
+});
+
+test("a reader of SVG: the system's, or the Debian package whose name is not the program's", async () => {
+  expect((await findReader(LIBRSVG, machine({ files: ['/usr/bin/rsvg-convert'] }))).path).toBe(
+    '/usr/bin/rsvg-convert',
+  );
+  const bare = machine({
+    files: ['/usr/bin/apt-get'],
+    root: true,
+    apt: { 'librsvg2-bin': ['/usr/bin/rsvg-convert'] },
+  });
+  expect((await findReader(LIBRSVG, bare)).said).toBe(
+    "librsvg: installed Debian's package, /usr/bin/rsvg-convert",
+  );
 });
 
 test('half a Poppler is none', async () => {

@@ -4,6 +4,7 @@ export { layFoundations } from './lay-foundations.ts';
 export * from './model.ts';
 export { PAPERS, type Paper } from './paper.ts';
 export { writePdf } from './pdf.ts';
+export { withResolution } from './png.ts';
 export { type Printable, printable } from './printable.ts';
 export { writeSvg } from './svg.ts';
 export { alikeSections } from './templates.ts';
