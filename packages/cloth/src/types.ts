@@ -25,7 +25,11 @@ export interface Cloth {
   readonly directional: boolean;
 }
 
-/** A rectangle, or the triangle that is half of it, cut corner to corner. */
+/**
+ * A rectangle, or the triangle that is half of it, cut corner to corner. The triangle's right angle is where width and
+ * height begin, the height a quarter turn clockwise from the width: laid width across, it is cut from the bottom left to
+ * the top right. So half of 2 × 4 and half of 4 × 2 are mirror images.
+ */
 export type CutShape = 'rectangle' | 'half-rectangle';
 
 /** The piece of fabric that is cut for one patch. */
@@ -49,6 +53,8 @@ export interface PieceCut {
 /** Pieces that are cut alike. */
 export interface ChartRow {
   readonly cloth: string | null;
+  /** Letter of the section that they are for, in a chart by section. */
+  readonly section?: string;
   readonly shape: CutShape;
   readonly width: number;
   readonly height: number;
