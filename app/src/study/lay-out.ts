@@ -65,8 +65,7 @@ function waitingJob(): FoundationJob | null {
     plan: study.plan,
     paper,
     allowance,
-    copies,
-    scale,
+    sizes: [{ copies, scale }],
     unit,
     shareTemplates,
   };
@@ -74,4 +73,11 @@ function waitingJob(): FoundationJob | null {
 }
 
 const sameJob = (a: FoundationJob, b: FoundationJob): boolean =>
-  (Object.keys(a) as (keyof FoundationJob)[]).every((key) => a[key] === b[key]);
+  (Object.keys(a) as (keyof FoundationJob)[]).every((key) =>
+    key === 'sizes' ? sameSizes(a.sizes, b.sizes) : a[key] === b[key],
+  );
+
+/** The list is made anew each time that it is asked for. */
+const sameSizes = (a: FoundationJob['sizes'], b: FoundationJob['sizes']): boolean =>
+  a.length === b.length &&
+  a.every(({ scale, copies }, i) => scale === b[i]!.scale && copies === b[i]!.copies);

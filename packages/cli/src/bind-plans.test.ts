@@ -1,11 +1,11 @@
-import type { PagePlan, Sheet } from '@seamwright/pages';
+import { PAPERS, type PagePlan, type Sheet } from '@seamwright/pages';
 import { describe, expect, it } from 'vitest';
 import { bindPlans } from './bind-plans.ts';
 
 const sheet = (letter: string): Sheet => ({ marks: [], sections: [letter] });
 const plan = (title: string, letters: string): PagePlan => ({
   title,
-  paper: 'a4',
+  paper: PAPERS.a4,
   sheets: [...letters].map(sheet),
   outline: [...letters].map((letter, i) => ({
     title: `Foundation ${letter}`,
@@ -18,7 +18,7 @@ describe('binding the plans of several blocks', () => {
   it('puts their sheets one after the other and their outlines under the blocks’ names', () => {
     const bound = bindPlans('Harbour', [plan('Boat', 'AB'), plan('Lantern', 'A')]);
     expect(bound.sheets).toEqual([sheet('A'), sheet('B'), sheet('A')]);
-    expect([bound.title, bound.paper]).toEqual(['Harbour', 'a4']);
+    expect([bound.title, bound.paper.label]).toEqual(['Harbour', 'A4']);
     const entry = (letter: string, at: number) => ({
       title: `Foundation ${letter}`,
       sheet: at,

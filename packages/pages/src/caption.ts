@@ -57,14 +57,14 @@ export function captionFor(
   heading: string = headingFor(foundation, width),
   extra: readonly string[] = [],
 ): Caption {
-  const { letter, letters } = foundation;
+  const { key, letters } = foundation;
   const left = textWidth(heading, LETTER.size, LETTER.weight) + LETTER_GAP;
   const column = Math.max(width - left, 1);
-  const marks: Mark[] = [textMark('caption', letter, heading, { x: 0, y: 16.5 }, LETTER)];
+  const marks: Mark[] = [textMark('caption', key, heading, { x: 0, y: 16.5 }, LETTER)];
   let base = 8;
   let widest = 0;
   const setLine = (line: string, look: typeof NAME | typeof FACT) => {
-    marks.push(textMark('caption', letter, line, { x: left, y: base }, look));
+    marks.push(textMark('caption', key, line, { x: left, y: base }, look));
     widest = Math.max(widest, textWidth(line, look.size, look.weight));
   };
   for (const line of wrapped(job.title, NAME.size, NAME.weight, column, 2)) {
@@ -82,7 +82,7 @@ export function captionFor(
     ...(foundation.mirroredOf === null ? [] : [`mirrored copy of ${foundation.mirroredOf}`]),
     ...sizeFacts(job, foundation),
     ...extra,
-    `Print ${job.copies * letters.length}`,
+    `Print ${foundation.count}`,
     top,
   ];
   for (const line of factLines(facts, top, column)) {
@@ -92,7 +92,7 @@ export function captionFor(
         marks.push(
           textMark(
             'caption',
-            letter,
+            key,
             '·',
             { x: x + separatorWidth() / 2, y: base },
             { ...FACT, anchor: 'middle' },
@@ -100,9 +100,9 @@ export function captionFor(
         );
         x += separatorWidth();
       }
-      if (fact === top) marks.push(...arrowMarks(letter, { x, y: base - 6.2 }, turn));
+      if (fact === top) marks.push(...arrowMarks(key, { x, y: base - 6.2 }, turn));
       const words = fact === top ? x + ARROW + ARROW_GAP : x;
-      marks.push(textMark('caption', letter, fact, { x: words, y: base }, FACT));
+      marks.push(textMark('caption', key, fact, { x: words, y: base }, FACT));
       x += factWidth(fact, top);
     });
     widest = Math.max(widest, x - left);
@@ -163,10 +163,9 @@ const topFact = ({ letter, letters }: Foundation): string =>
   letters.length === 1 ? 'top of block' : `top of block for ${letter}`;
 
 /** `3 × 6 in finished`; and the block's size when the section is only a part of it. */
-function sizeFacts(job: CheckedJob, { finished }: Foundation): readonly string[] {
-  const part = `${sizeText(finished, job.unit)} finished`;
-  const block = sizeText(job.size, job.unit);
-  return block === sizeText(finished, job.unit) ? [part] : [part, `block ${block}`];
+function sizeFacts({ unit }: CheckedJob, { finished, block }: Foundation): readonly string[] {
+  const [own, whole] = [sizeText(finished, unit), sizeText(block, unit)];
+  return own === whole ? [`${own} finished`] : [`${own} finished`, `block ${whole}`];
 }
 
 /** `6 × 6 in`: the unit once, after both. */
@@ -198,13 +197,13 @@ function factLines(facts: readonly string[], top: string, column: number): reado
 }
 
 /** An arrow in a square box at `corner`, pointing where the block's top is. */
-function arrowMarks(letter: string, corner: Point<'page'>, turn: Turn): readonly Mark[] {
+function arrowMarks(key: string, corner: Point<'page'>, turn: Turn): readonly Mark[] {
   const half = ARROW / 2;
   const aim = rotation<'page'>(turn === 'upright' ? 0 : 90, { x: half, y: half });
   const path = (...points: Point<'page'>[]): Mark => ({
     kind: 'path',
     role: 'caption',
-    section: letter,
+    section: key,
     points: points.map((p) => add(transformPoint(aim, p), corner)),
     closed: false,
     stroke: STROKES.arrow,

@@ -16,7 +16,8 @@ import type { Regions } from './sheet-frame.ts';
 
 /** A foundation with its caption above it, ready to be put on a sheet. Points; its top left corner at (0, 0). */
 export interface Card {
-  readonly letter: string;
+  /** The foundation's. */
+  readonly key: string;
   readonly width: number;
   readonly height: number;
   readonly marks: readonly Mark[];
@@ -42,7 +43,7 @@ function cardFor(job: CheckedJob, foundation: Foundation, turn: Turn): Card {
   const caption = captionFor(job, foundation, turn, Math.max(size.width, NARROWEST_CAPTION));
   const top = caption.height + CUT_WORD_ROOM;
   return {
-    letter: foundation.letter,
+    key: foundation.key,
     width: Math.max(size.width, caption.width),
     height: top + size.height,
     marks: [...caption.marks, ...wholeMarks(foundation, turn).map((mark) => moved(mark, { x: 0, y: top }))],

@@ -74,7 +74,7 @@ export interface DrawnFoundation {
 }
 
 export function foundationMarks(foundation: Foundation, turn: Turn): DrawnFoundation {
-  const { letter, letters } = foundation;
+  const { key, letters } = foundation;
   const toSheet = sheetTransform(foundation, turn);
   const segments = (list: readonly Segment<'print'>[]) => list.map((s) => transformSegment(toSheet, s));
   const outline = transformPolygon(toSheet, foundation.outline);
@@ -84,14 +84,14 @@ export function foundationMarks(foundation: Foundation, turn: Turn): DrawnFounda
   const matchMarks = segments(foundation.matchMarks);
   const stopMarks = segments(foundation.stopMarks);
   const numbers = foundation.pieces.map(({ name, at, depth }) =>
-    numberMark(letter, name, transformPoint(toSheet, at), depth * POINTS_PER_INCH),
+    numberMark(key, name, transformPoint(toSheet, at), depth * POINTS_PER_INCH),
   );
   const marks = [
-    polygonMark('cutting-line', letter, cuttingLine, STROKES.cuttingLine),
-    ...runOns.map((s) => segmentMark('run-on', letter, s, STROKES.runOn)),
-    ...sewLines.map((s) => segmentMark('sew-line', letter, s, STROKES.sewLine)),
-    polygonMark('finished-outline', letter, outline, STROKES.finishedOutline),
-    ...[...matchMarks, ...stopMarks].map((s) => segmentMark('match-mark', letter, s, STROKES.matchMark)),
+    polygonMark('cutting-line', key, cuttingLine, STROKES.cuttingLine),
+    ...runOns.map((s) => segmentMark('run-on', key, s, STROKES.runOn)),
+    ...sewLines.map((s) => segmentMark('sew-line', key, s, STROKES.sewLine)),
+    polygonMark('finished-outline', key, outline, STROKES.finishedOutline),
+    ...[...matchMarks, ...stopMarks].map((s) => segmentMark('match-mark', key, s, STROKES.matchMark)),
     ...numbers,
   ];
   const crossings = [...runOns, ...matchMarks, ...stopMarks];
@@ -114,12 +114,12 @@ function sheetTransform({ height }: Foundation, turn: Turn): Transform<'print', 
   return compose(compose(rotation<'print'>(90), translation<'print'>(height, 0)), toPoints);
 }
 
-function numberMark(letter: string, name: string, at: Point<'page'>, depth: number): TextMark {
+function numberMark(key: string, name: string, at: Point<'page'>, depth: number): TextMark {
   const halfDiagonal = Math.hypot(textWidth(name, 1, 'semibold'), CAP_HEIGHT) / 2;
   const fitted = (FILL_OF_DEPTH * depth) / halfDiagonal;
   const size = Math.round(10 * Math.min(LARGEST_NUMBER, Math.max(SMALLEST_NUMBER, fitted))) / 10;
   const base = { x: at.x, y: at.y + (CAP_HEIGHT * size) / 2 };
-  return textMark('label', letter, name, base, { size, weight: 'semibold', anchor: 'middle' });
+  return textMark('label', key, name, base, { size, weight: 'semibold', anchor: 'middle' });
 }
 
 /**
@@ -131,7 +131,7 @@ function numberMark(letter: string, name: string, at: Point<'page'>, depth: numb
  * @param room where the words may stand
  */
 export function wordMarks(
-  { letter, allowance }: Foundation,
+  { key, allowance }: Foundation,
   drawn: Omit<DrawnFoundation, 'marks'>,
   room: Box<'page'>,
 ): readonly Mark[] {
@@ -140,9 +140,9 @@ export function wordMarks(
   const bandTakesWord = allowance * POINTS_PER_INCH >= WORD_SIZES[0]! * CAP_HEIGHT + 2 * WORD_GAP;
   const outside = [...cuttingLine, ...outline, ...crossings];
   const inside = [...sewLines, ...numbers, ...outside];
-  const open = openWords(letter, openStretches, { outline, outside, inside, bandTakesWord, room });
+  const open = openWords(key, openStretches, { outline, outside, inside, bandTakesWord, room });
   const openBoxes = open.flatMap((text) => edgesOf(textCorners(text)));
-  const letters = tickLetters(letter, ticks, {
+  const letters = tickLetters(key, ticks, {
     outline,
     outside: [...outside, ...openBoxes],
     inside: [...inside, ...openBoxes],
@@ -167,8 +167,8 @@ export function wordMarks(
   return [
     ...open,
     ...letters,
-    ...(sew ? [textMark('label', letter, 'sew', sew.at, { ...sew.look, ink: QUIET })] : []),
-    ...(cut ? [textMark('label', letter, 'cut', cut.at, { ...cut.look, ink: QUIET })] : []),
+    ...(sew ? [textMark('label', key, 'sew', sew.at, { ...sew.look, ink: QUIET })] : []),
+    ...(cut ? [textMark('label', key, 'cut', cut.at, { ...cut.look, ink: QUIET })] : []),
   ];
 }
 

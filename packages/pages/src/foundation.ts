@@ -20,7 +20,8 @@ import { type OpenStretch, openStretches } from './open-stretches.ts';
 import { sectionRing } from './ring.ts';
 import { runOns } from './run-ons.ts';
 import { type MatchMark, sharedMarks } from './shared-marks.ts';
-import { lettersOf, type Template } from './templates.ts';
+import { lettersOf } from './templates.ts';
+import type { Wanted } from './wanted.ts';
 
 /** A piece's number and where it stands. */
 export interface PieceName {
@@ -37,6 +38,8 @@ export interface PieceName {
  * still up. The smallest upright rectangle round the cutting line starts at (0, 0).
  */
 export interface Foundation {
+  /** Its own in the whole document, the letter or the letter with what sets it apart; its marks go by it. */
+  readonly key: string;
   /** Of the section that is laid out, and by which its pieces are named. */
   readonly letter: string;
   /** Of all sections that are sewn on prints of it; that one first. */
@@ -63,13 +66,17 @@ export interface Foundation {
   readonly height: number;
   /** Finished size of the section, inches. */
   readonly finished: { readonly width: number; readonly height: number };
+  /** Finished size of the whole block, inches. */
+  readonly block: { readonly width: number; readonly height: number };
+  /** How many are to be printed. */
+  readonly count: number;
 }
 
-/** The template's section at the job's scale, with its allowance, mirrored; the match marks are those of its copies, too. */
-export function foundationOf(job: CheckedJob, template: Template): Foundation {
+/** The template's section at its size, with its allowance, mirrored; the match marks are those of its copies, too. */
+export function foundationOf(job: CheckedJob, { key, template, size, count }: Wanted): Foundation {
   const { arrangement, allowance } = job;
   const { section, mirroredOf } = template;
-  const enlarge = scaling(job.scale);
+  const enlarge = scaling(size.scale);
   const outline = transformPolygon(enlarge, section.outline);
   const cuttingLine = allowanceOutline(outline, allowance).outline;
   const sewLines = section.sewLines.map((line) => transformSegment(enlarge, line));
@@ -85,6 +92,7 @@ export function foundationOf(job: CheckedJob, template: Template): Foundation {
     ...transformSegment(enlarge, stretch),
   }));
   return {
+    key,
     letter: section.letter,
     letters: lettersOf(template),
     mirroredOf,
@@ -98,11 +106,13 @@ export function foundationOf(job: CheckedJob, template: Template): Foundation {
     })),
     stopMarks: opened.flatMap(({ a, sewnTo }) => (sewnTo === null ? [] : stopTicks(a, bounds))).map(toPrint),
     openStretches: opened.map((stretch) => ({ ...stretch, ...toPrint(stretch) })),
-    pieces: piecesOf(arrangement, section, compose(enlarge, print), job.scale),
+    pieces: piecesOf(arrangement, section, compose(enlarge, print), size.scale),
     allowance,
     width: box.maxX - box.minX,
     height: box.maxY - box.minY,
     finished: { width: finished.maxX - finished.minX, height: finished.maxY - finished.minY },
+    block: { width: size.width, height: size.height },
+    count,
   };
 }
 

@@ -1,8 +1,8 @@
 export { FONT_FAMILY, FONT_FILES, type PageFonts } from './fonts.ts';
-export { type FoundationJob, USUAL_ALLOWANCE } from './job.ts';
+export { type FinishedSize, type FoundationJob, USUAL_ALLOWANCE } from './job.ts';
 export { layFoundations } from './lay-foundations.ts';
 export * from './model.ts';
-export { PAPERS, type Paper } from './paper.ts';
+export { type Margins, PAPERS, type Paper, type PaperChoice, type PaperName } from './paper.ts';
 export { writePdf } from './pdf.ts';
 export { withResolution } from './png.ts';
 export { type Printable, printable } from './printable.ts';

@@ -22,8 +22,8 @@ describe('a job that cannot be laid out gets one clear sentence', () => {
     [{ scale: Number.NaN }, /cannot be made NaN times as large/],
     [{ scale: 40 }, '240 in is too large (finished width). Type at most 120 in.'],
     [{ scale: 0.001 }, /too small \(finished width\)/],
-    [{ paper: 'foolscap' as 'a4' }, 'There is no paper “foolscap”. Choose letter or a4.'],
-    [{ paper: 'toString' as 'a4' }, 'There is no paper “toString”. Choose letter or a4.'],
+    [{ paper: 'foolscap' as 'a4' }, 'There is no paper “foolscap”. Choose letter, legal, tabloid, a4 or a3.'],
+    [{ paper: 'toString' as 'a4' }, 'There is no paper “toString”. Choose letter, legal, tabloid, a4 or a3.'],
   ])('%o', (more, wanted) => {
     const sentenceSaid = said(usual(house(), 'Harbour house', more));
     if (typeof wanted === 'string') expect(sentenceSaid).toBe(wanted);

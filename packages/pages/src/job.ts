@@ -11,8 +11,15 @@ import {
   SIZE_RANGE,
 } from '@seamwright/geometry';
 import type { SewingPlan } from '@seamwright/sewing';
-import type { PaperName } from './model.ts';
-import { PAPERS } from './paper.ts';
+import { type Margins, type Paper, type PaperChoice, paperOf, USUAL_MARGINS } from './paper.ts';
+
+/** One size in which the block is wanted, and how often. */
+export interface FinishedSize {
+  /** 1 prints the block as drawn, 2 twice as wide and as high. */
+  readonly scale: number;
+  /** How many blocks are to be sewn as drawn: each foundation says how many to print. */
+  readonly copies: number;
+}
 
 /** What the maker asks for. */
 export interface FoundationJob {
@@ -23,13 +30,13 @@ export interface FoundationJob {
   readonly arrangement: Arrangement;
   /** How that arrangement is sewn. */
   readonly plan: SewingPlan;
-  readonly paper: PaperName;
-  /** Seam allowance, inches; the same at every scale. 1/4 in when left out. */
+  readonly paper: PaperChoice;
+  /** What is left blank at the sheet's edges; 1/4 in at each when left out. */
+  readonly margins?: Margins;
+  /** The sizes that are wanted in one go, one or more. */
+  readonly sizes: readonly FinishedSize[];
+  /** Seam allowance, inches; the same at every size. 1/4 in when left out. */
   readonly allowance?: number;
-  /** How many blocks are to be sewn: each foundation says to print as many. */
-  readonly copies: number;
-  /** 1 prints the block as drawn, 2 twice as wide and as high. */
-  readonly scale: number;
   /** The unit in which sizes are written on the pages; inches when left out. */
   readonly unit?: LengthUnit;
   /**
@@ -39,14 +46,23 @@ export interface FoundationJob {
   readonly shareTemplates?: boolean;
 }
 
+/** A size that is within bounds, and what it makes of the block. */
+export interface CheckedSize extends FinishedSize {
+  /** Finished size of the whole block, inches. */
+  readonly width: number;
+  readonly height: number;
+}
+
 /** A job that can be laid out: checked, defaults filled in, names cleaned. */
 export interface CheckedJob extends FoundationJob {
   readonly pattern: string;
   readonly allowance: number;
   readonly unit: LengthUnit;
   readonly shareTemplates: boolean;
-  /** Finished size of the whole block at the job's scale, inches. */
-  readonly size: { readonly width: number; readonly height: number };
+  readonly margins: Margins;
+  readonly sizes: readonly CheckedSize[];
+  /** The paper by its name or its sides. */
+  readonly sheet: Paper;
 }
 
 /** Inches, a quarter: unless the maker says otherwise. */
@@ -63,28 +79,18 @@ const MOST_COPIES = 9999;
 /** The job, or the first thing about it that makes it unusable. */
 export function checkJob(job: FoundationJob): Result<CheckedJob> {
   const unit = job.unit ?? 'in';
-  if (!Object.hasOwn(PAPERS, job.paper))
-    return fail(`There is no paper “${job.paper}”`, '', 'Choose letter or a4');
-  if (!Number.isInteger(job.copies) || job.copies < 1 || job.copies > MOST_COPIES)
-    return fail(
-      `${job.copies} is no number of blocks`,
-      'copies',
-      `Give a whole number from 1 to ${MOST_COPIES}`,
-    );
-  if (!(job.scale > 0 && Number.isFinite(job.scale)))
-    return fail(`The block cannot be made ${job.scale} times as large`, 'scale', 'Give a number above 0');
+  const sheet = paperOf(job.paper, unit);
+  if (!sheet.ok) return sheet;
   const allowance = job.allowance ?? USUAL_ALLOWANCE;
   const checked = checkNamed(allowance, unit, ALLOWANCE_RANGE, 'seam allowance');
   if (!checked.ok) return checked;
-  const { minX, minY, maxX, maxY } = boundingBox(job.arrangement.outline);
-  const size = { width: (maxX - minX) * job.scale, height: (maxY - minY) * job.scale };
-  for (const [name, side] of [
-    ['finished width', size.width],
-    ['finished height', size.height],
-  ] as const) {
-    const fits = checkNamed(side, unit, SIZE_RANGE, name);
+  const sizes: CheckedSize[] = [];
+  for (const size of job.sizes) {
+    const fits = checkSize(job, size, unit);
     if (!fits.ok) return fits;
+    sizes.push(fits.value);
   }
+  if (sizes.length === 0) return fail('No finished size is asked for', 'sizes', 'Give at least one');
   if (job.plan.verdict === 'not sewable' || job.plan.unheld.length > 0 || job.plan.sections.length === 0)
     return fail(
       'This block cannot be sewn yet, so it has no foundations',
@@ -93,7 +99,39 @@ export function checkJob(job: FoundationJob): Result<CheckedJob> {
     );
   const title = cleanName(job.title) || UNTITLED;
   const pattern = cleanName(job.pattern ?? '');
-  return ok({ ...job, title, pattern, allowance, unit, shareTemplates: job.shareTemplates ?? false, size });
+  return ok({
+    ...job,
+    title,
+    pattern,
+    allowance,
+    unit,
+    sizes,
+    sheet: sheet.value,
+    margins: job.margins ?? USUAL_MARGINS,
+    shareTemplates: job.shareTemplates ?? false,
+  });
+}
+
+function checkSize(
+  { arrangement }: FoundationJob,
+  size: FinishedSize,
+  unit: LengthUnit,
+): Result<CheckedSize> {
+  const { copies, scale } = size;
+  if (!Number.isInteger(copies) || copies < 1 || copies > MOST_COPIES)
+    return fail(`${copies} is no number of blocks`, 'copies', `Give a whole number from 1 to ${MOST_COPIES}`);
+  if (!(scale > 0 && Number.isFinite(scale)))
+    return fail(`The block cannot be made ${scale} times as large`, 'scale', 'Give a number above 0');
+  const { minX, minY, maxX, maxY } = boundingBox(arrangement.outline);
+  const [width, height] = [(maxX - minX) * scale, (maxY - minY) * scale];
+  for (const [name, side] of [
+    ['finished width', width],
+    ['finished height', height],
+  ] as const) {
+    const fits = checkNamed(side, unit, SIZE_RANGE, name);
+    if (!fits.ok) return fits;
+  }
+  return ok({ ...size, width, height });
 }
 
 function checkNamed(inches: number, unit: LengthUnit, range: LengthRange, name: string): Result<number> {

@@ -1,29 +1,31 @@
-import { ok, type Result } from '@seamwright/geometry';
+import { formatLength, ok, type Result } from '@seamwright/geometry';
 import { type Card, soleMarks, wholeCard } from './cards.ts';
 import { foundationOf } from './foundation.ts';
-import { checkJob, type FoundationJob } from './job.ts';
+import { type CheckedJob, checkJob, type FoundationJob } from './job.ts';
 import { moved } from './marks.ts';
 import type { Mark, OutlineEntry, PagePlan, Sheet } from './model.ts';
 import { type Placement, packSheets } from './pack.ts';
-import { PAPERS, type Paper } from './paper.ts';
+import type { Paper } from './paper.ts';
 import { regionsOf, sheetFrame } from './sheet-frame.ts';
-import { alone, lettersOf, sharedTemplates } from './templates.ts';
+import { lettersOf } from './templates.ts';
 import { tileSheets } from './tiles.ts';
+import { type Wanted, wantedFoundations } from './wanted.ts';
 
 /** A sheet before its number is known. */
 interface Draft {
   readonly marks: readonly Mark[];
+  /** Keys of the foundations on it. */
   readonly sections: readonly string[];
   /** For a tile: its name. */
   readonly tile?: string;
 }
 
 /**
- * Lays the foundations of a block out on true-size sheets: small ones together, ones larger than a sheet in tiles
- * that overlap by 1/2 in, the rest one by one. Each foundation is there once and says how many to print; with
- * {@link FoundationJob.shareTemplates} it may be for several sections.
+ * Lays the foundations of a block out on true-size sheets, in all sizes that are asked for: small ones together, ones
+ * larger than a sheet in tiles that overlap by 1/2 in, the rest one by one. Each foundation is there once and says how
+ * many to print; with {@link FoundationJob.shareTemplates} it may be for several sections.
  *
- * Sheets come in the order of their first section's letter. The same job gives the same plan.
+ * Sheets come in the order of their first foundation: size by size, then by letter. The same job gives the same plan.
  *
  * A Problem when the copies, scale, allowance or finished size are out of bounds, the paper is unknown, or the
  * block cannot be sewn.
@@ -32,48 +34,45 @@ export function layFoundations(job: FoundationJob): Result<PagePlan> {
   const checked = checkJob(job);
   if (!checked.ok) return checked;
   const { value } = checked;
-  const paper = PAPERS[value.paper];
-  const regions = regionsOf(paper);
-  const { sections } = value.plan;
-  const templates = value.shareTemplates ? sharedTemplates(value.plan) : sections.map(alone);
-  const letters = templates.map(({ section }) => section.letter);
-  const byLetter = (p: string, q: string) => letters.indexOf(p) - letters.indexOf(q);
-  const printedFor = new Map(templates.map((template) => [template.section.letter, lettersOf(template)]));
-  const isShared = (on: readonly string[]) => on.some((letter) => printedFor.get(letter)!.length > 1);
+  const { sheet: paper } = value;
+  const regions = regionsOf(paper, value.margins);
+  const wanted = wantedFoundations(value);
+  const keys = wanted.map(({ key }) => key);
+  const byKey = (p: string, q: string) => keys.indexOf(p) - keys.indexOf(q);
+  const printedFor = new Map(wanted.map(({ key, template }) => [key, lettersOf(template)]));
+  const isShared = (on: readonly string[]) => on.some((key) => printedFor.get(key)!.length > 1);
   const cards: Card[] = [];
   const drafts: Draft[] = [];
-  for (const template of templates) {
-    const { letter } = template.section;
-    const foundation = foundationOf(value, template);
+  for (const one of wanted) {
+    const { key } = one;
+    const foundation = foundationOf(value, one);
     const card = wholeCard(value, foundation, regions);
     if (card) {
       cards.push(card);
       continue;
     }
     const marks = soleMarks(value, foundation, regions);
-    if (marks) drafts.push({ marks, sections: [letter] });
+    if (marks) drafts.push({ marks, sections: [key] });
     else
       for (const tile of tileSheets(value, foundation, regions))
-        drafts.push({ marks: tile.marks, sections: [letter], tile: tile.name });
+        drafts.push({ marks: tile.marks, sections: [key], tile: tile.name });
   }
   for (const placements of packSheets(cards, regions)) {
-    const inOrder = [...centredIfAlone(placements, paper)].sort((p, q) =>
-      byLetter(p.item.letter, q.item.letter),
-    );
+    const inOrder = [...centredIfAlone(placements, paper)].sort((p, q) => byKey(p.item.key, q.item.key));
     drafts.push({
       marks: inOrder.flatMap(({ item, x, y }) => item.marks.map((mark) => moved(mark, { x, y }))),
-      sections: inOrder.map(({ item }) => item.letter),
+      sections: inOrder.map(({ item }) => item.key),
     });
   }
-  drafts.sort((p, q) => byLetter(p.sections[0]!, q.sections[0]!));
+  drafts.sort((p, q) => byKey(p.sections[0]!, q.sections[0]!));
   const sheets = drafts.map(
     ({ marks, sections }, i): Sheet => ({
       sections,
-      ...(isShared(sections) && { printedFor: sections.map((letter) => printedFor.get(letter)!) }),
-      marks: [...marks, ...sheetFrame(value, paper, i + 1, drafts.length)],
+      ...(isShared(sections) && { printedFor: sections.map((key) => printedFor.get(key)!) }),
+      marks: [...marks, ...sheetFrame(value, i + 1, drafts.length)],
     }),
   );
-  return ok({ title: value.title, paper: value.paper, sheets, outline: outlineOf(printedFor, drafts) });
+  return ok({ title: value.title, paper, sheets, outline: outlineOf(value, wanted, drafts) });
 }
 
 /** A foundation alone on its sheet stands in the middle; several keep to the sheet's left edge. */
@@ -83,16 +82,24 @@ function centredIfAlone(placements: readonly Placement<Card>[], paper: Paper): r
   return [{ ...only, x: Math.max(only.x, (paper.width - only.item.width) / 2) }];
 }
 
-/** One entry for each foundation, with one for each of its tiles. */
+/** An entry for each foundation, with one for each of its tiles; below one for each size, where there are several. */
 function outlineOf(
-  printedFor: ReadonlyMap<string, readonly string[]>,
+  { sizes, unit }: CheckedJob,
+  wanted: readonly Wanted[],
   drafts: readonly Draft[],
 ): readonly OutlineEntry[] {
-  return [...printedFor].map(([letter, all]) => {
-    const sheet = drafts.findIndex(({ sections }) => sections.includes(letter));
-    const children = drafts.flatMap(({ tile, sections }, i) =>
-      tile !== undefined && sections.includes(letter) ? [{ title: tile, sheet: i, children: [] }] : [],
-    );
-    return { title: `Foundation ${all.join(', ')}`, sheet, children };
+  const entryOf = ({ key, template }: Wanted): OutlineEntry => ({
+    title: `Foundation ${lettersOf(template).join(', ')}`,
+    sheet: drafts.findIndex(({ sections }) => sections.includes(key)),
+    children: drafts.flatMap(({ tile, sections }, i) =>
+      tile !== undefined && sections.includes(key) ? [{ title: tile, sheet: i, children: [] }] : [],
+    ),
+  });
+  if (sizes.length === 1) return wanted.map(entryOf);
+  return sizes.map((size) => {
+    const children = wanted.filter((one) => one.size === size).map(entryOf);
+    const sheet = Math.min(...children.map((entry) => entry.sheet));
+    const [across, down] = [size.width, size.height].map((side) => formatLength(side, unit));
+    return { title: `${across} × ${down}`, sheet, children };
   });
 }

@@ -1,4 +1,5 @@
 import type { Box, Point } from '@seamwright/geometry';
+import type { Paper } from './paper.ts';
 
 /**
  * The page model: what stands on each sheet, in page space (PDF points from the top left corner, y down). The
@@ -41,7 +42,7 @@ export interface Stroke {
 export interface PathMark {
   readonly kind: 'path';
   readonly role: Role;
-  /** The letter of the section that it belongs to; left out for marks of the sheet. */
+  /** The key of the foundation that it belongs to; left out for marks of the sheet. */
   readonly section?: string;
   readonly points: readonly Point<'page'>[];
   readonly closed: boolean;
@@ -77,7 +78,7 @@ export type Mark = PathMark | TextMark;
 export interface Sheet {
   /** In drawing order. */
   readonly marks: readonly Mark[];
-  /** The letters of the foundations that stand on it, in order; its marks, and the SVG groups, go by them. */
+  /** The keys of the foundations that stand on it, in order; its marks, and the SVG groups, go by them. */
   readonly sections: readonly string[];
   /**
    * For each of them the letters of all sections that are sewn on prints of it, its own first; left out where each is
@@ -96,9 +97,7 @@ export interface OutlineEntry {
 
 export interface PagePlan {
   readonly title: string;
-  readonly paper: PaperName;
+  readonly paper: Paper;
   readonly sheets: readonly Sheet[];
   readonly outline: readonly OutlineEntry[];
 }
-
-export type PaperName = 'letter' | 'a4';

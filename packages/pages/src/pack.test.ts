@@ -20,7 +20,7 @@ const items = fc
   )
   .map((list) => list.map((size, name): Item => ({ name, ...size })));
 
-const regions = fc.constantFrom(...Object.values(PAPERS)).map(regionsOf);
+const regions = fc.constantFrom(...Object.values(PAPERS)).map((paper) => regionsOf(paper));
 
 /** Points, for sums of numbers that went through several additions. */
 const ROUNDING = 1e-6;

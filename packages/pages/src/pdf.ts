@@ -2,7 +2,6 @@ import type { jsPDF } from 'jspdf';
 import { digest } from './digest.ts';
 import type { PageFonts } from './fonts.ts';
 import type { Mark, OutlineEntry, PagePlan, PathMark, Stroke, TextMark } from './model.ts';
-import { PAPERS } from './paper.ts';
 import { printable } from './printable.ts';
 
 /**
@@ -30,12 +29,14 @@ const ROUND_JOIN = 1;
 export async function writePdf(plan: PagePlan, fonts: PageFonts): Promise<Uint8Array> {
   const { jsPDF } = await import('jspdf');
   const { plan: setPlan } = printable(plan, fonts);
-  const paper = PAPERS[plan.paper];
+  const { paper } = plan;
+  const orientation = paper.width > paper.height ? 'landscape' : 'portrait';
   const doc = new jsPDF({
     unit: 'pt',
     // Numbers, not names: "a4" writes 595.28 × 841.89.
     format: [paper.width, paper.height],
-    orientation: 'portrait',
+    // Else the library would swap the two.
+    orientation,
     compress: true,
     putOnlyUsedFonts: true,
     precision: DECIMALS,
@@ -56,7 +57,7 @@ export async function writePdf(plan: PagePlan, fonts: PageFonts): Promise<Uint8A
     doc.addFont(`${weight}.ttf`, 'sans', weight);
   }
   setPlan.sheets.forEach((sheet, i) => {
-    if (i > 0) doc.addPage([paper.width, paper.height], 'portrait');
+    if (i > 0) doc.addPage([paper.width, paper.height], orientation);
     for (const mark of sheet.marks) draw(doc, mark);
   });
   addOutline(doc, null, plan.outline);

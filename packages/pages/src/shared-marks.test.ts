@@ -14,13 +14,16 @@ import { type Block, block, rectangle, usual } from '../test/blocks.ts';
 import { pilings } from '../test/repeated.ts';
 import { type Foundation, foundationOf } from './foundation.ts';
 import { checkJob } from './job.ts';
-import { sharedTemplates, type Template } from './templates.ts';
+import type { Template } from './templates.ts';
 import { tickWords } from './tick-letters.ts';
+import { wantedFoundations } from './wanted.ts';
 
 function foundations(of: Block, scale = 1, change = (template: Template) => template): readonly Foundation[] {
-  const job = checkJob(usual(of, 'Test', { scale }));
+  const job = checkJob(usual(of, 'Test', { scale, shareTemplates: true }));
   if (!job.ok) throw new Error(job.problem.what);
-  return sharedTemplates(of.plan).map((template) => foundationOf(job.value, change(template)));
+  return wantedFoundations(job.value).map((wanted) =>
+    foundationOf(job.value, { ...wanted, template: change(wanted.template) }),
+  );
 }
 
 /** From the outline to the cutting line, square to the edge: as long as the allowance is wide. */

@@ -3,10 +3,7 @@ import type { CheckedJob } from './job.ts';
 import { polygonMark, QUIET, STROKES, segmentMark, textMark } from './marks.ts';
 import { shortened, textWidth } from './metrics.ts';
 import type { Mark, PathMark } from './model.ts';
-import { type Paper, POINTS_PER_MM } from './paper.ts';
-
-/** Points. Printers leave 4 to 4.2 mm blank, 1/4 in is safe (printer manuals; common practice). */
-const MARGIN = POINTS_PER_INCH / 4;
+import { type Margins, type Paper, POINTS_PER_MM, USUAL_MARGINS } from './paper.ts';
 
 const LARGE_SQUARE = 50 * POINTS_PER_MM;
 const SMALL_SQUARE = POINTS_PER_INCH;
@@ -26,22 +23,29 @@ export interface Regions {
   readonly tall: Box<'page'>;
 }
 
-export function regionsOf({ width, height }: Paper): Regions {
-  const [right, bottom] = [width - MARGIN, height - MARGIN];
+export function regionsOf(paper: Paper, margins: Margins = USUAL_MARGINS): Regions {
+  const { minX, minY, maxX, maxY } = printableArea(paper, margins);
   return {
-    wide: { minX: MARGIN, minY: MARGIN, maxX: right, maxY: bottom - LARGE_SQUARE - GAP },
-    tall: { minX: MARGIN + LARGE_SQUARE + GAP, minY: MARGIN, maxX: right, maxY: bottom - STRIP - GAP / 2 },
+    wide: { minX, minY, maxX, maxY: maxY - LARGE_SQUARE - GAP },
+    tall: { minX: minX + LARGE_SQUARE + GAP, minY, maxX, maxY: maxY - STRIP - GAP / 2 },
   };
 }
 
+/** The sheet without its margins, points. */
+const printableArea = ({ width, height }: Paper, { top, right, bottom, left }: Margins): Box<'page'> => ({
+  minX: left * POINTS_PER_INCH,
+  minY: top * POINTS_PER_INCH,
+  maxX: width - right * POINTS_PER_INCH,
+  maxY: height - bottom * POINTS_PER_INCH,
+});
+
 /** The two check squares, and the strip with the names, the page number and how to print. */
-export function sheetFrame(job: CheckedJob, paper: Paper, page: number, pages: number): readonly Mark[] {
-  return [...checkSquares(paper), ...strip(job, paper, page, pages)];
+export function sheetFrame(job: CheckedJob, page: number, pages: number): readonly Mark[] {
+  const area = printableArea(job.sheet, job.margins);
+  return [...checkSquares(area), ...strip(job, area, page, pages)];
 }
 
-function checkSquares({ height }: Paper): readonly Mark[] {
-  const left = MARGIN;
-  const bottom = height - MARGIN;
+function checkSquares({ minX: left, maxY: bottom }: Box<'page'>): readonly Mark[] {
   const top = bottom - LARGE_SQUARE;
   const inset = 10;
   const words = left + inset;
@@ -99,10 +103,10 @@ const square = (corner: Point<'page'>, side: number): PathMark =>
     STROKES.checkSquare,
   );
 
-function strip(job: CheckedJob, paper: Paper, page: number, pages: number): readonly Mark[] {
-  const left = MARGIN + LARGE_SQUARE + GAP;
-  const right = paper.width - MARGIN;
-  const bottom = paper.height - MARGIN;
+function strip(job: CheckedJob, area: Box<'page'>, page: number, pages: number): readonly Mark[] {
+  const left = area.minX + LARGE_SQUARE + GAP;
+  const right = area.maxX;
+  const bottom = area.maxY;
   const number = `page ${page} of ${pages}`;
   const numberWidth = textWidth(number, 9, 'regular');
   const names = job.pattern === '' ? job.title : `${job.pattern} – ${job.title}`;

@@ -1,6 +1,5 @@
 import { FONT_FAMILY } from './fonts.ts';
 import type { Mark, PagePlan, PathMark, Role, TextMark } from './model.ts';
-import { PAPERS } from './paper.ts';
 
 /** Decimals of a point, as in the PDF. */
 const DECIMALS = 4;
@@ -19,7 +18,7 @@ const GROUPS: readonly (readonly [id: string, roles: readonly Role[]])[] = [
 /**
  * One sheet of the plan as an SVG document of true size (`width="8.5in"`, the viewBox in points).
  *
- * Each section's marks stand in a group `section-A`, and in it, by role, in groups with fixed ids (see the
+ * Each foundation's marks stand in a group `section-A`, and in it, by role, in groups with fixed ids (see the
  * README); a run-on stands beside its sew line and has `class="run-on"`. The sheet's check squares belong to the set of
  * the sheet's first section. Everything else about the sheet is in the group `sheet`.
  *
@@ -28,12 +27,12 @@ const GROUPS: readonly (readonly [id: string, roles: readonly Role[]])[] = [
 export function writeSvg(plan: PagePlan, sheetIndex: number): string {
   const sheet = plan.sheets[sheetIndex];
   if (sheet === undefined) throw new RangeError(`There is no sheet ${sheetIndex}`);
-  const paper = PAPERS[plan.paper];
+  const { paper } = plan;
   const name = `${plan.title}, page ${sheetIndex + 1} of ${plan.sheets.length}`;
   const isSquare = (mark: Mark) => mark.role === 'check-square';
-  const sections = sheet.sections.map((letter, i) => {
-    const own = sheet.marks.filter((mark) => mark.section === letter || (i === 0 && isSquare(mark)));
-    return group(`section-${letter}`, GROUPS.map(([id, roles]) => groupOfRoles(id, roles, own)).join(''));
+  const sections = sheet.sections.map((key, i) => {
+    const own = sheet.marks.filter((mark) => mark.section === key || (i === 0 && isSquare(mark)));
+    return group(`section-${key}`, GROUPS.map(([id, roles]) => groupOfRoles(id, roles, own)).join(''));
   });
   const windows = [...new Set(sheet.marks.flatMap(windowOf))];
   const rest = sheet.marks.filter((mark) => mark.section === undefined && !isSquare(mark));

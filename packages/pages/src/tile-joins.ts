@@ -5,9 +5,9 @@ import { CAP_HEIGHT, textWidth } from './metrics.ts';
 import type { Mark } from './model.ts';
 import { OVERLAP, type Tile, type TileGrid } from './tile-grid.ts';
 
-/** A tile, its neighbours' names, and the foundation's lines that the words keep clear of if they can. */
+/** A tile, the key of its foundation, its neighbours' names, and the foundation's lines that the words keep clear of if they can. */
 export interface JoinedTile {
-  readonly letter: string;
+  readonly key: string;
   readonly grid: TileGrid;
   readonly tile: Tile;
   readonly nameAt: (column: number, row: number) => string | null;
@@ -43,7 +43,7 @@ export function joinMarks(joined: JoinedTile): readonly Mark[] {
 }
 
 function joinSide(
-  { letter, tile: { window }, lines }: JoinedTile,
+  { key, tile: { window }, lines }: JoinedTile,
   axis: 'x' | 'y',
   join: number,
   outward: 1 | -1,
@@ -57,7 +57,7 @@ function joinSide(
     const middle = low + (high - low) * share;
     return polygonMark(
       'alignment-mark',
-      letter,
+      key,
       [at(middle - DIAMOND), at(middle, DIAMOND), at(middle + DIAMOND), at(middle, -DIAMOND)],
       STROKES.alignmentMark,
     );
@@ -74,9 +74,9 @@ function joinSide(
   const places = NOTE_PLACES.map((share) => low + (high - low) * share);
   const base = at(places.find(isClear) ?? places[0]!, axis === 'x' ? strip - rise / 2 : strip + rise / 2);
   return [
-    segmentMark('tile-edge', letter, { a: at(low), b: at(high) }, STROKES.tileEdge),
+    segmentMark('tile-edge', key, { a: at(low), b: at(high) }, STROKES.tileEdge),
     ...DIAMOND_PLACES.map(diamond),
-    textMark('alignment-mark', letter, note, base, {
+    textMark('alignment-mark', key, note, base, {
       size: JOIN_NOTE.size,
       ink: JOIN_NOTE.ink,
       anchor: 'middle',

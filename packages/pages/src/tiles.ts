@@ -118,7 +118,7 @@ function crowded(marks: readonly Mark[], axis: 'x' | 'y'): readonly number[] {
 }
 
 function tileSheet(job: CheckedJob, foundation: Foundation, way: Way, tile: Tile, index: number): TileSheet {
-  const { letter } = foundation;
+  const { key, letter } = foundation;
   const { region, tiles, drawn } = way;
   const nameOf = (i: number) => `${letter} ${i + 1}/${tiles.length}`;
   const name = nameOf(index);
@@ -128,7 +128,7 @@ function tileSheet(job: CheckedJob, foundation: Foundation, way: Way, tile: Tile
     const found = tiles.findIndex((other) => other.column === column && other.row === row);
     return found < 0 ? null : nameOf(found);
   };
-  const joins = joinMarks({ letter, grid: way.grid, tile, nameAt, lines: Object.values(drawn.lines).flat() });
+  const joins = joinMarks({ key, grid: way.grid, tile, nameAt, lines: Object.values(drawn.lines).flat() });
   const joinLines = joins.flatMap((mark) => (mark.kind === 'path' ? edgesOf(mark.points) : []));
   const inWindow = {
     lines: shownLines(drawn.lines, joinLines, tile.window),
@@ -148,7 +148,7 @@ function tileSheet(job: CheckedJob, foundation: Foundation, way: Way, tile: Tile
     name,
     marks: [
       ...caption.marks.map((mark) => moved(mark, atTop)),
-      ...mapMarks(letter, way, tile).map((mark) => moved(mark, { x: region.maxX, y: region.minY })),
+      ...mapMarks(key, way, tile).map((mark) => moved(mark, { x: region.maxX, y: region.minY })),
       ...[...joins, ...shown, ...words].map((mark) => moved(mark, toSheet)),
     ],
   };
@@ -170,16 +170,16 @@ const shownLines = (
 const roomAbove = (window: Box<'page'>): Box<'page'> => ({ ...window, minY: window.minY - CUT_WORD_ROOM });
 
 /** The grid of tiles in little, this one dark; its top right corner at (0, 0). */
-function mapMarks(letter: string, { grid }: Way, { column, row }: Tile): readonly Mark[] {
+function mapMarks(key: string, { grid }: Way, { column, row }: Tile): readonly Mark[] {
   const across = grid.columns.starts.length;
   const down = grid.rows.starts.length;
   const unit = Math.min(MAP.width / (across * grid.columns.size), MAP.height / (down * grid.rows.size));
   const [width, height] = [unit * grid.columns.size, unit * grid.rows.size];
   const at = (c: number, r: number): Point<'page'> => ({ x: (c - across) * width, y: r * height });
-  const line = (a: Point<'page'>, b: Point<'page'>) => segmentMark('caption', letter, { a, b }, STROKES.rule);
+  const line = (a: Point<'page'>, b: Point<'page'>) => segmentMark('caption', key, { a, b }, STROKES.rule);
   const corners = [at(column, row), at(column + 1, row), at(column + 1, row + 1), at(column, row + 1)];
   return [
-    { ...polygonMark('caption', letter, corners, STROKES.rule), fill: 0.6 },
+    { ...polygonMark('caption', key, corners, STROKES.rule), fill: 0.6 },
     ...Array.from({ length: across + 1 }, (_, c) => line(at(c, 0), at(c, down))),
     ...Array.from({ length: down + 1 }, (_, r) => line(at(0, r), at(across, r))),
   ];

@@ -117,14 +117,20 @@ export const wharf = (): Block =>
     [5, 1, 9, 2],
   ]);
 
+/** What is unusual about a job; `copies` and `scale` are those of its only size. */
+export type Unusual = Partial<FoundationJob> & { readonly copies?: number; readonly scale?: number };
+
 /** A job with everything usual: a quarter inch, Letter, one block, as drawn. */
-export const usual = (of: Block, title: string, more: Partial<FoundationJob> = {}): FoundationJob => ({
+export const usual = (
+  of: Block,
+  title: string,
+  { copies = 1, scale = 1, ...more }: Unusual = {},
+): FoundationJob => ({
   title,
   arrangement: of.arrangement,
   plan: of.plan,
   paper: 'letter',
-  copies: 1,
-  scale: 1,
+  sizes: [{ copies, scale }],
   ...more,
 });
 

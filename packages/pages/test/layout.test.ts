@@ -2,7 +2,7 @@ import { boundingBox, contains } from '@seamwright/geometry';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { misfit, type Spot } from '../../../e2e/support/pdf.ts';
-import { type Mark, PAPERS, type PagePlan } from '../src/index.ts';
+import type { Mark, PagePlan } from '../src/index.ts';
 import { block, house, lantern, pinwheel, rectangle, usual } from './blocks.ts';
 import { boxOf, boxOfSection, overlap, ROUNDING } from './boxes.ts';
 import { laid } from './laid.ts';
@@ -51,7 +51,7 @@ describe.each([
   test('every mark keeps the margin, every line and text can be printed and read', () => {
     fc.assert(
       fc.property(randomPlan(largest), (plan) => {
-        const { width, height } = PAPERS[plan.paper];
+        const { width, height } = plan.paper;
         for (const mark of plan.sheets.flatMap(({ marks }) => marks)) {
           const box = boxOf(mark);
           // 1/4 in is safe: printer manuals, common practice.

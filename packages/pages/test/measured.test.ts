@@ -19,7 +19,7 @@ import {
   readPdf,
   straightLines,
 } from '../../../e2e/support/pdf.ts';
-import { type FoundationJob, PAPERS, writePdf } from '../src/index.ts';
+import { type FoundationJob, PAPERS, type PaperName, writePdf } from '../src/index.ts';
 import { boat, house, jib, lantern, pier, pinwheel, usual, wharf } from './blocks.ts';
 import { pageFonts } from './fonts.ts';
 import { laid } from './laid.ts';
@@ -45,15 +45,16 @@ const JOBS: readonly FoundationJob[] = [
 
 /** The finished outline as it must stand on the page: mirrored, at the job's scale, in points. */
 const wantedOutline = (job: FoundationJob, section: Section): Polygon<'page'> =>
-  section.outline.map(({ x, y }) => ({ x: -x * job.scale * 72, y: y * job.scale * 72 }));
+  section.outline.map(({ x, y }) => ({ x: -x * job.sizes[0]!.scale * 72, y: y * job.sizes[0]!.scale * 72 }));
 
 const distanceToOutline = (p: Point<'page'>, outline: readonly Point<'page'>[]): number =>
   Math.min(...edgesOf<'page'>(outline).map(({ a, b }) => distanceToSegment(p, a, b)));
 
 describe.skipIf(!hasPoppler)('saved pages, measured by Poppler', () => {
   for (const job of JOBS) {
-    const { paper, title, scale, allowance = 0.25 } = job;
-    describe(`${title} on ${paper} at ${scale}, allowance ${allowance}`, () => {
+    const { paper, title, allowance = 0.25 } = job;
+    const { scale, copies } = job.sizes[0]!;
+    describe(`${title} on ${String(paper)} at ${scale}, allowance ${allowance}`, () => {
       let pages: readonly DrawnPage[] = [];
       beforeAll(async () => {
         pages = readPdf(await writePdf(laid(job), pageFonts));
@@ -160,19 +161,18 @@ describe.skipIf(!hasPoppler)('saved pages, measured by Poppler', () => {
           expect(page.text).toContain(title);
           expect(page.text).toContain('Print at 100 %, no scaling');
           expect(page.text).toMatch(/page \d+ of \d+/);
-          for (const words of ['1 in', '50 mm', 'sew', 'cut', 'top of block', `Print ${job.copies}`])
+          for (const words of ['1 in', '50 mm', 'sew', 'cut', 'top of block', `Print ${copies}`])
             expect(page.text).toContain(words);
         }
       });
 
       test('everything keeps clear of the unprintable margin', () => {
         // 1/4 in is safe: printer manuals, common practice.
+        const { width, height } = PAPERS[paper as PaperName];
         for (const page of pages)
           for (const { points } of page.paths)
             for (const { x, y } of points) {
-              expect(Math.min(x, y, PAPERS[paper].width - x, PAPERS[paper].height - y)).toBeGreaterThan(
-                18 - TRUE,
-              );
+              expect(Math.min(x, y, width - x, height - y)).toBeGreaterThan(18 - TRUE);
             }
       });
     });

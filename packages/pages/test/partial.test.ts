@@ -31,7 +31,8 @@ const centreOf = (mark: Mark): Point<'page'> => {
 };
 
 /** From the block to where the section is printed upright and in one piece: mirrored, its outline on the drawn one. */
-function placeOf(marks: readonly Mark[], { outline }: Section, { scale }: FoundationJob) {
+function placeOf(marks: readonly Mark[], { outline }: Section, { sizes }: FoundationJob) {
+  const { scale } = sizes[0]!;
   const printed = ({ x, y }: Point): Point<'page'> => ({ x: -x * scale * 72, y: y * scale * 72 });
   const from = boundingBox<'page'>(outline.map(printed));
   const to = boxOf(marks.find(({ role }) => role === 'finished-outline')!);

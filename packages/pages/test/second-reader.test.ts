@@ -82,7 +82,10 @@ describe.each(JOBS.map((job) => [job.title, job] as const))('%s, read by pdf.js'
       .flatMap(({ paths }) => paths)
       .filter((path) => path.closed && path.dash.length === 0);
     for (const { outline } of job.plan.sections) {
-      const wanted = outline.map(({ x, y }) => ({ x: -x * job.scale * 72, y: y * job.scale * 72 }));
+      const wanted = outline.map(({ x, y }) => ({
+        x: -x * job.sizes[0]!.scale * 72,
+        y: y * job.sizes[0]!.scale * 72,
+      }));
       expect(Math.min(...closed.map(({ points }) => misfit(points, wanted)))).toBeLessThan(TRUE);
     }
   });

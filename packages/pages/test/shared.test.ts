@@ -31,7 +31,7 @@ import {
   writePdf,
   writeSvg,
 } from '../src/index.ts';
-import { type Block, house, lantern, pinwheel, usual } from './blocks.ts';
+import { type Block, house, lantern, pinwheel, type Unusual, usual } from './blocks.ts';
 import { boxOf, boxOfSection, overlap, ROUNDING } from './boxes.ts';
 import { pageFonts } from './fonts.ts';
 import { laid } from './laid.ts';
@@ -41,7 +41,7 @@ import { moorings, panes, pilings, randomRepeated, star, whirl } from './repeate
 /** What pages are held to: 0.01 mm, in points. */
 const TRUE = (0.01 / 25.4) * 72;
 
-const sharing = (of: Block, title: string, more: Partial<FoundationJob> = {}): FoundationJob =>
+const sharing = (of: Block, title: string, more: Unusual = {}): FoundationJob =>
   usual(of, title, { shareTemplates: true, ...more });
 
 /** One foundation and all that is sewn on prints of it, the one that is laid out first. */
@@ -178,13 +178,13 @@ describe.skipIf(!hasPoppler)('one foundation for sections that are alike, measur
         test('every section of the set fits its outline, turned and never turned over', () => {
           for (const { set, outline } of drawnSets())
             for (const section of set)
-              expect(turnedMisfit(outline.points, section.outline, job.scale)).toBeLessThan(TRUE);
+              expect(turnedMisfit(outline.points, section.outline, job.sizes[0]!.scale)).toBeLessThan(TRUE);
         });
 
         test('every match point of every section is marked, and nothing else', () => {
           let marked = 0;
           for (const { set, page, outline } of drawnSets()) {
-            const place = placing(outline.points, set[0]!.outline, job.scale);
+            const place = placing(outline.points, set[0]!.outline, job.sizes[0]!.scale);
             const wanted = wantedMarks(of, set).map(({ at }) => place(at));
             const feet = feetOf(page, outline);
             expect(feet).toHaveLength(wanted.length);
@@ -201,7 +201,7 @@ describe.skipIf(!hasPoppler)('one foundation for sections that are alike, measur
           for (const set of setsOf(of)) {
             const letters = set.map(({ letter }) => letter);
             expect(text).toContain(letters.join(', '));
-            expect(text).toContain(`Print ${job.copies * letters.length}`);
+            expect(text).toContain(`Print ${job.sizes[0]!.copies * letters.length}`);
             const [first, second] = letters;
             for (const k of set[0]!.order.keys()) expect(text).toMatch(new RegExp(`\\b${first}${k + 1}\\b`));
             if (second === undefined) continue;

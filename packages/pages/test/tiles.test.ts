@@ -91,7 +91,8 @@ const isSewLine = ({ stroked, dashed, width, closed, points }: DrawnPath) =>
   stroked && !dashed && !closed && points.length === 2 && Math.abs(width - 0.75) < 0.01;
 
 /** From the block to the pages laid together: mirrored, in points, turned if it lies sideways, laid on what is drawn. */
-function placeOn({ plan, scale }: FoundationJob, what: string, drawn: readonly Piece[]) {
+function placeOn({ plan, sizes }: FoundationJob, what: string, drawn: readonly Piece[]) {
+  const { scale } = sizes[0]!;
   const onPaper = ({ x, y }: Spot): Spot => {
     const mirrored = { x: -x * scale * 72, y: y * scale * 72 };
     return what.includes('sideways') ? { x: -mirrored.y, y: mirrored.x } : mirrored;

@@ -1,5 +1,5 @@
 import { sentence } from '@seamwright/geometry';
-import { PAPERS, type PagePlan, type Printable } from '@seamwright/pages';
+import type { PagePlan, Printable } from '@seamwright/pages';
 import { FileCode, FileDown } from 'lucide-react';
 import { useState } from 'react';
 import { FindingList } from '../../shell/finding-list.tsx';
@@ -78,7 +78,7 @@ function Save({ plan, ready }: { readonly plan: PagePlan; readonly ready: Printa
   return (
     <div className={styles.save}>
       <h2>
-        {counted(count, 'sheet')} of {PAPERS[plan.paper].label}
+        {counted(count, 'sheet')} of {plan.paper.label}
       </h2>
       {ready.notes.map((note) => (
         <p key={note} className={styles.note}>

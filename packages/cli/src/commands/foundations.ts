@@ -163,9 +163,8 @@ function layAll({ blocks, title, unit }: Drawings, order: Order): Result<PagePla
       arrangement,
       plan,
       paper: order.paper,
-      copies: order.copies,
+      sizes: [{ copies: order.copies, scale: order.width === undefined ? 1 : order.width / (maxX - minX) }],
       shareTemplates: order.shareTemplates,
-      scale: order.width === undefined ? 1 : order.width / (maxX - minX),
       unit,
       ...(order.allowance !== undefined && { allowance: order.allowance }),
     });
@@ -204,7 +203,7 @@ async function write(plan: PagePlan, { blocks, notes }: Drawings, order: Order, 
   }
   const pages = counted(plan.sheets.length, 'page', 'pages');
   io.out(
-    `Wrote ${files.map(({ path }) => path).join(', ')}: ${pages}, ${PAPERS[order.paper].label}. Print at 100 %, no scaling.\n`,
+    `Wrote ${files.map(({ path }) => path).join(', ')}: ${pages}, ${plan.paper.label}. Print at 100 %, no scaling.\n`,
   );
   return 0;
 }
