@@ -99,3 +99,20 @@ export const LINE_UP_DISTANCE = 1 / 8;
  * a curve drawn in short seams (24 to a circle bend by 15°); smaller would let long seams that miss each other pass.
  */
 export const LINE_UP_ANGLE = 3;
+
+/**
+ * Inches. Lengths of cut pieces are added up in whole steps of this, so that whether they fit a strip is exact.
+ *
+ * Sixty-fourths of an inch are 127 steps and millimetres 320, so every size that is cut is a whole number of them.
+ * Larger would round sizes of one of the two units; smaller would only make the sums longer.
+ */
+export const CUTTING_GRID = 1 / 8128;
+
+/**
+ * No unit: relative. What the solver of linear programs computes may be off by so much; bounds are lowered by it before
+ * they are rounded up to whole steps of {@link CUTTING_GRID}.
+ *
+ * It is above the solver's own tolerance of 1e-7. Larger would give away proofs: of 800,000 steps (100 in of fabric) it
+ * lowers a bound by one, which is less than any cut; smaller would call rounding a proof.
+ */
+export const SOLVER_ROUNDING = 1e-6;

@@ -1,0 +1,124 @@
+import { SOLVER_ROUNDING } from '@seamwright/geometry';
+import type { Highs } from 'highs';
+import { allPatterns } from './all-patterns.ts';
+import { generateColumns } from './columns.ts';
+import { leastLength, wholeAbove } from './dual-feasible.ts';
+import { firstFit } from './first-fit.ts';
+import { commonStep } from './grid.ts';
+import { type Effort, Master } from './master.ts';
+import { independentParts } from './parts.ts';
+import { reachable } from './reach.ts';
+import { gathered, heightsOf, lengthOf, type Stock, type Strips } from './stock.ts';
+import { withoutSurplus } from './surplus.ts';
+
+/** Loads HiGHS when it is first needed; the same each time. */
+export type LoadSolver = () => Promise<Highs>;
+
+/** Strips that yield every item, and what is proved of them. */
+export interface LeastStrips {
+  readonly strips: readonly Strips[];
+  /** Grid steps of fabric that no plan does without. */
+  readonly atLeast: number;
+}
+
+/** With more patterns than these, not all are written down. */
+const MOST_PATTERNS = 3000;
+
+/** All patterns are there: what HiGHS proves is proved. */
+const EXACT: Effort = { nodes: 5000, seconds: 20 };
+
+/** The patterns are a choice: a better choice is worth more than the last node. */
+const CHOSEN: Effort = { nodes: 200, seconds: 10 };
+
+/**
+ * The least fabric: first fit and a bound by dual feasible functions for each independent part, and HiGHS for those
+ * where these do not meet.
+ *
+ * @param load left out, nothing but first fit is tried
+ */
+export async function leastStrips(stock: Stock, load?: LoadSolver): Promise<LeastStrips> {
+  const strips: Strips[] = [];
+  let atLeast = 0;
+  for (const members of independentParts(stock)) {
+    const part = { ...stock, items: members.map((item) => stock.items[item]!) };
+    const least = await leastOfPart(part, load);
+    atLeast += least.atLeast;
+    for (const { pattern, count } of least.strips) {
+      const cuts = pattern.cuts.map((cut) => ({ ...cut, item: members[cut.item]! }));
+      strips.push({ pattern: { ...pattern, cuts }, count });
+    }
+  }
+  return { strips: gathered(strips), atLeast };
+}
+
+async function leastOfPart(part: Stock, load?: LoadSolver): Promise<LeastStrips> {
+  const fitted = firstFit(part);
+  const heights = heightsOf(part);
+  const atLeast = reachable(leastLength(part), heights);
+  if (load === undefined || lengthOf(fitted) === atLeast) return { strips: fitted, atLeast };
+  const highs = await load();
+  const all = allPatterns(part, MOST_PATTERNS);
+  const master = new Master(highs, part, commonStep(heights));
+  try {
+    const found = all === null ? byColumns(master, part, fitted) : byAll(master, all);
+    const strips = [fitted, ...found.plans.map((plan) => withoutSurplus(plan, part))].reduce((best, plan) =>
+      lengthOf(plan) < lengthOf(best) ? plan : best,
+    );
+    return { strips, atLeast: Math.max(atLeast, reachable(found.bound, heights)) };
+  } finally {
+    master.dispose();
+  }
+}
+
+interface Found {
+  readonly plans: readonly (readonly Strips[])[];
+  readonly bound: number;
+}
+
+function byAll(master: Master, patterns: ReturnType<typeof allPatterns> & object): Found {
+  for (const pattern of patterns) master.add(pattern);
+  const solved = master.whole(EXACT);
+  if (solved === null) return { plans: [], bound: 0 };
+  return { plans: [stripsOf(master, solved.counts)], bound: wholeAbove(solved.bound) };
+}
+
+function byColumns(master: Master, part: Stock, fitted: readonly Strips[]): Found {
+  for (const { pattern } of fitted) master.add(pattern);
+  const { bound, counts } = generateColumns(master, part, {
+    step: commonStep(part.items.flatMap(({ ways }) => ways.map(({ length }) => length))),
+    heightStep: commonStep(heightsOf(part)),
+    enough: lengthOf(fitted),
+  });
+  const plans = [roundedDown(master, part, counts)];
+  if (bound >= Math.min(lengthOf(fitted), ...plans.map(lengthOf))) return { plans, bound };
+  const solved = master.whole(CHOSEN);
+  if (solved !== null) plans.push(stripsOf(master, solved.counts));
+  return { plans, bound };
+}
+
+const stripsOf = ({ patterns }: Master, counts: readonly number[]): Strips[] =>
+  patterns.flatMap((pattern, column) => {
+    const count = counts[column]!;
+    return count > 0 ? [{ pattern, count }] : [];
+  });
+
+/** The whole strips of the relaxed answer, and first fit for what these leave. */
+function roundedDown(master: Master, part: Stock, relaxed: readonly number[]): Strips[] {
+  const kept = withoutSurplus(
+    stripsOf(
+      master,
+      relaxed.map((count) => Math.floor(count + SOLVER_ROUNDING)),
+    ),
+    part,
+  );
+  const left = part.items.map(({ count }) => count);
+  for (const { pattern, count } of kept) for (const cut of pattern.cuts) left[cut.item]! -= cut.count * count;
+  const open = left.flatMap((count, item) => (count > 0 ? [item] : []));
+  if (open.length === 0) return kept;
+  const rest = { ...part, items: open.map((item) => ({ ...part.items[item]!, count: left[item]! })) };
+  const more = firstFit(rest).map(({ pattern, count }) => ({
+    pattern: { ...pattern, cuts: pattern.cuts.map((cut) => ({ ...cut, item: open[cut.item]! })) },
+    count,
+  }));
+  return [...kept, ...more];
+}

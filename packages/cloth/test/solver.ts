@@ -1,0 +1,10 @@
+import loadHighs from 'highs';
+import type { LoadSolver } from '../src/strips/least.ts';
+
+let solver: ReturnType<typeof loadHighs> | undefined;
+
+/** HiGHS, loaded once for all tests of a file. */
+export const load: LoadSolver = () => {
+  solver ??= loadHighs();
+  return solver;
+};
