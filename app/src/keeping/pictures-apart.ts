@@ -1,10 +1,11 @@
 import {
   type Block,
+  type Fabric,
   type History,
   type Pattern,
   type Picture,
   picturesOf,
-  withPicture,
+  withPictures,
 } from '@seamwright/pattern';
 
 /**
@@ -20,8 +21,8 @@ interface Known {
   readonly keys: WeakMap<Picture, string>;
   /** Pictures that the shelf holds, as far as this tab knows. */
   readonly held: Set<string>;
-  /** What was taken apart before: documents share blocks, and go on sharing them on the shelf. */
-  readonly blocks: WeakMap<Block, Block>;
+  /** What was taken apart before: documents share blocks and fabrics, and go on sharing them on the shelf. */
+  readonly holders: WeakMap<Block | Fabric, Block | Fabric>;
   readonly apart: WeakMap<Picture, Picture>;
 }
 
@@ -30,7 +31,7 @@ const works = new Map<string, Known>();
 function knownOf(work: string): Known {
   let known = works.get(work);
   if (known === undefined) {
-    known = { keys: new WeakMap(), held: new Set(), blocks: new WeakMap(), apart: new WeakMap() };
+    known = { keys: new WeakMap(), held: new Set(), holders: new WeakMap(), apart: new WeakMap() };
     works.set(work, known);
   }
   return known;
@@ -59,10 +60,8 @@ export function takeApart(work: string, history: Apart['history']): Apart {
   const used = new Map<string, Picture>();
   for (const document of documents)
     for (const picture of picturesOf(document)) used.set(keyOf(known, picture), picture);
-  const apart = (document: Pattern): Pattern => {
-    const blocks = document.blocks.map((block) => blockApart(known, block));
-    return blocks.every((block, i) => block === document.blocks[i]) ? document : { ...document, blocks };
-  };
+  const apart = (document: Pattern): Pattern =>
+    withPictures(document, (picture) => pictureApart(known, picture), known.holders);
   const step = (one: History<Pattern>['past'][number]) => ({ ...one, document: apart(one.document) });
   return {
     history: {
@@ -87,16 +86,6 @@ function keyOf({ keys }: Known, picture: Picture): string {
     keys.set(picture, key);
   }
   return key;
-}
-
-function blockApart(known: Known, block: Block): Block {
-  if (block.tracing === undefined) return block;
-  let apart = known.blocks.get(block);
-  if (apart === undefined) {
-    apart = withPicture(block, (picture) => pictureApart(known, picture));
-    known.blocks.set(block, apart);
-  }
-  return apart;
 }
 
 function pictureApart(known: Known, picture: Picture): Picture {
@@ -133,7 +122,7 @@ export function putBack(
   const known = knownOf(work);
   const whole = new Map<string, Picture>();
   const byData = new Map([...pictures].map(([key, data]) => [data, key]));
-  const blocks = new WeakMap<Block, Block>();
+  const holders = new WeakMap<Block | Fabric, Block | Fabric>();
   const pictureOf = (picture: Picture): Picture => {
     const key = byData.get(picture.data) ?? picture.data;
     const data = pictures.get(key);
@@ -149,17 +138,7 @@ export function putBack(
     }
     return one;
   };
-  const document = (pattern: Pattern): Pattern => ({
-    ...pattern,
-    blocks: pattern.blocks.map((block) => {
-      let back = blocks.get(block);
-      if (back === undefined) {
-        back = withPicture(block, pictureOf);
-        blocks.set(block, back);
-      }
-      return back;
-    }),
-  });
+  const document = (pattern: Pattern): Pattern => withPictures(pattern, pictureOf, holders);
   const step = (one: History<Pattern>['past'][number]) => ({ ...one, document: document(one.document) });
   return { past: past.map(step), present: document(present), future: future.map(step) };
 }

@@ -1,4 +1,4 @@
-import type { Drawing } from '@seamwright/arrangement';
+import { type Drawing, isGiven, sameGifts } from '@seamwright/arrangement';
 import { type LengthUnit, type Result, sentence } from '@seamwright/geometry';
 import {
   type Block,
@@ -151,7 +151,7 @@ function goThrough(history: History<Pattern>): void {
     a.drawing === b.drawing &&
     a.sewing === b.sewing &&
     a.tracing === b.tracing &&
-    sameGifts(a, b);
+    sameToAll(a, b);
   const changed = after.blocks.filter((block) => !blocks.some((before) => same(before, block)));
   const stays = changed.length === 0 || changed.some((block) => block.id === work.blockId);
   const blockId = stays ? work.blockId : changed[0]!.id;
@@ -160,13 +160,12 @@ function goThrough(history: History<Pattern>): void {
 }
 
 /** Whether the maker gave the patches of both the same: the rest of the records is found anew for every drawing. */
-function sameGifts({ patches: a }: Block, { patches: b }: Block): boolean {
+function sameToAll({ patches: a }: Block, { patches: b }: Block): boolean {
   if (a === b) return true;
-  const given = (patches: Block['patches']) =>
-    patches
-      .filter(({ note, fabric }) => note !== '' || fabric !== undefined)
-      .map(({ id, note, fabric }) => JSON.stringify([id, note, fabric]))
-      .sort()
-      .join();
-  return given(a) === given(b);
+  const given = (patches: Block['patches']) => new Map(patches.filter(isGiven).map((one) => [one.id, one]));
+  const [before, after] = [given(a), given(b)];
+  return (
+    before.size === after.size &&
+    [...before].every(([id, one]) => after.has(id) && sameGifts(one, after.get(id)!))
+  );
 }

@@ -1,27 +1,29 @@
-import type { PatchRecord } from '@seamwright/arrangement';
-import { type Fabric, type Pattern, PLAIN_FABRICS } from '@seamwright/pattern';
+import {
+  cutFrom,
+  type Fabric,
+  type Pattern,
+  PLAIN_FABRICS,
+  removeFabric as withoutFabric,
+} from '@seamwright/pattern';
 import { changeBlock, changePattern, tellWithUndo } from './changes.ts';
 import { announce } from './notices.ts';
-import { currentBlock, pattern, useWork, type Work } from './work.ts';
+import { currentBlock, currentColourway, pattern, useWork, type Work } from './work.ts';
 
 const NONE: readonly Fabric[] = [];
 
 export const fabricsOf = (work: Work): readonly Fabric[] => pattern(work).fabrics ?? NONE;
 
-/** Cuts patches of the open block from a fabric; null: from none that is chosen. */
+/** Cuts patches of the open block from a fabric, in the colourway that is in hand; null: from none that is chosen. */
 export function paintPatches(patches: readonly string[], fabric: Fabric | null): void {
   const label = fabric === null ? 'Take the fabric off' : `Cut from ${fabric.name}`;
+  const colourway = currentColourway(useWork.getState());
   changeBlock(label, currentBlock(useWork.getState()).id, (block) => {
     const painted = block.patches.map((record) =>
-      patches.includes(record.id) && record.fabric !== fabric?.id ? cutFrom(record, fabric) : record,
+      patches.includes(record.id) ? cutFrom(record, colourway, fabric?.id ?? null) : record,
     );
     return painted.every((record, i) => record === block.patches[i]) ? block : { ...block, patches: painted };
   });
   announce(label);
-}
-
-function cutFrom({ fabric: _, ...record }: PatchRecord, fabric: Fabric | null): PatchRecord {
-  return fabric === null ? record : { ...record, fabric: fabric.id };
 }
 
 export function addFabric(name: string, colour: string): void {
@@ -50,22 +52,9 @@ export function recolourFabric(id: string, colour: string): void {
   );
 }
 
-/** Takes a fabric out of the pattern, and off the patches of all blocks. */
+/** Takes a fabric out of the pattern, and off the patches of all blocks in all colourways. */
 export function removeFabric({ id, name }: Fabric): void {
-  changePattern(`Remove fabric ${name}`, (before) => ({
-    ...withFabrics(
-      before,
-      (before.fabrics ?? NONE).filter((fabric) => fabric.id !== id),
-    ),
-    blocks: before.blocks.map((block) =>
-      block.patches.some(({ fabric }) => fabric === id)
-        ? {
-            ...block,
-            patches: block.patches.map((record) => (record.fabric === id ? cutFrom(record, null) : record)),
-          }
-        : block,
-    ),
-  }));
+  changePattern(`Remove fabric ${name}`, (before) => withoutFabric(before, id));
   tellWithUndo(`Removed the fabric “${name}”. Patches that were cut from it have none now.`);
 }
 

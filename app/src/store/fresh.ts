@@ -1,4 +1,4 @@
-import type { Drawing } from '@seamwright/arrangement';
+import { type Drawing, isGiven } from '@seamwright/arrangement';
 import { type Block, type Pattern, PLAIN_FABRICS } from '@seamwright/pattern';
 
 /** A new id for a block: unique in any document. Ids start with a letter. */
@@ -35,7 +35,7 @@ export function isFresh({ drawing, patches, sewing, tracing }: Block): boolean {
       const [corner, before] = [drawing.points[id]!, began.points[began.outline[i]!]!];
       return corner.x === before.x && corner.y === before.y;
     }) &&
-    patches.every(({ note, fabric }) => note === '' && fabric === undefined) &&
+    !patches.some(isGiven) &&
     sewing === undefined &&
     tracing === undefined
   );

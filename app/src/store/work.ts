@@ -1,6 +1,8 @@
 import type { Drawing, LineId, PointId } from '@seamwright/arrangement';
 import {
   type Block,
+  type ColourwayKey,
+  colourwayKey,
   type History,
   NO_WISHES,
   type Pattern,
@@ -47,6 +49,8 @@ export interface Work {
   /** The document and everything that can be undone. */
   readonly history: History<Pattern>;
   readonly blockId: string;
+  /** The id of the colourway that is in hand; null, and one that is gone, means the first. */
+  readonly colourwayId: string | null;
   readonly station: StationId;
   readonly selection: Selection;
   /** The drawing while a tool has hold of it: shown and studied, but not yet part of the document. */
@@ -71,6 +75,7 @@ export const useWork = create<Work>()(
       origin: 'fresh',
       history: startHistory(pattern),
       blockId: pattern.blocks[0]!.id,
+      colourwayId: null,
       station: 'draft',
       selection: NOTHING,
       inHand: null,
@@ -88,6 +93,9 @@ export function currentBlock(work: Work): Block {
   const { blocks } = work.history.present;
   return blocks.find((block) => block.id === work.blockId) ?? blocks[0]!;
 }
+
+/** The colourway that is in hand, as the pattern's functions take it. */
+export const currentColourway = (work: Work): ColourwayKey => colourwayKey(pattern(work), work.colourwayId);
 
 /** The drawing as it is to be shown: the one a tool has hold of, otherwise the document's. */
 export const currentDrawing = (work: Work): Drawing => work.inHand ?? currentBlock(work).drawing;

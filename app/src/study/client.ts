@@ -1,4 +1,4 @@
-import type { Finding, Repair } from '@seamwright/arrangement';
+import { type Finding, giftsOf, type Repair, sameGifts } from '@seamwright/arrangement';
 import type { AlternativeName, SewingPlan } from '@seamwright/sewing';
 import { amendPattern } from '../store/changes.ts';
 import { warn } from '../store/notices.ts';
@@ -193,18 +193,12 @@ type Records = ReturnType<typeof currentBlock>['patches'];
 
 /** What the maker gave the patches while they were being studied stands. */
 function withGifts(records: Records, now: Records): Records {
-  const giftsOf = new Map(now.map((record) => [record.id, record]));
+  const nowOf = new Map(now.map((record) => [record.id, record]));
   return records.map((record) => {
-    const given = giftsOf.get(record.id);
-    if (given === undefined || (given.note === record.note && given.fabric === record.fabric)) return record;
+    const given = nowOf.get(record.id);
+    if (given === undefined || sameGifts(given, record)) return record;
     const { id, signature, at } = record;
-    return {
-      id,
-      signature,
-      at,
-      note: given.note,
-      ...(given.fabric === undefined ? {} : { fabric: given.fabric }),
-    };
+    return { id, signature, at, ...giftsOf(given) };
   });
 }
 
@@ -215,8 +209,7 @@ const sameRecords = (a: Records, b: Records): boolean =>
     return (
       one.id === other.id &&
       one.signature === other.signature &&
-      one.note === other.note &&
-      one.fabric === other.fabric &&
+      sameGifts(one, other) &&
       one.at.x === other.at.x &&
       one.at.y === other.at.y
     );

@@ -14,8 +14,10 @@ export interface PatchRecord {
   readonly at: Point;
   /** The maker's own words, e.g. `sail`; empty when none. */
   readonly note: string;
-  /** The id of the fabric that it is cut from; left out where the maker chose none. */
+  /** The id of the fabric that it is cut from, in the pattern's first colourway; left out where the maker chose none. */
   readonly fabric?: string;
+  /** The same in the other colourways, by their ids; left out where there are none. */
+  readonly fabrics?: Readonly<Record<string, string>>;
 }
 
 /**
@@ -65,13 +67,36 @@ export function carryPatches(records: readonly PatchRecord[], arrangement: Arran
       id: known?.id ?? `patch${last}`,
       signature: patch.signature,
       at: patch.heart,
-      note: known?.note ?? '',
-      ...(known?.fabric === undefined ? {} : { fabric: known.fabric }),
+      ...giftsOf(known ?? NOTHING),
     };
   });
 }
 
+/** What the maker gave a patch. */
+export type Gifts = Pick<PatchRecord, 'note' | 'fabric' | 'fabrics'>;
+
+/** What the maker gave the patch; fields that are left out stay so. */
+export const giftsOf = ({ note, fabric, fabrics }: Gifts): Gifts => ({
+  note,
+  ...(fabric === undefined ? {} : { fabric }),
+  ...(fabrics === undefined ? {} : { fabrics }),
+});
+
 /** Whether the maker gave the patch anything. */
-const isGiven = ({ note, fabric }: PatchRecord): boolean => note !== '' || fabric !== undefined;
+export const isGiven = ({ note, fabric, fabrics }: Gifts): boolean =>
+  note !== '' || fabric !== undefined || fabrics !== undefined;
+
+/** Whether both were given the same. */
+export function sameGifts(one: Gifts, other: Gifts): boolean {
+  const [a, b] = [one.fabrics ?? {}, other.fabrics ?? {}];
+  return (
+    one.note === other.note &&
+    one.fabric === other.fabric &&
+    Object.keys(a).length === Object.keys(b).length &&
+    Object.entries(a).every(([colourway, fabric]) => b[colourway] === fabric)
+  );
+}
+
+const NOTHING: Gifts = { note: '' };
 
 const numberOf = (id: string): number => Number(/^patch(\d+)$/.exec(id)?.[1] ?? 0);

@@ -68,10 +68,18 @@ describe('patches keep their identity', () => {
   });
 
   it('with the fabric that it is cut from', () => {
-    const cut = records.map((record, i) => ({ ...record, fabric: `fabric${i}` }));
+    const cut = records.map((record, i) => ({
+      ...record,
+      fabric: `fabric${i}`,
+      fabrics: { night: `dark${i}` },
+    }));
     const later = of(moved(moved(BOAT, 3, 0, 1, 0), 3, 4, 1, 0));
     const fabricOf = new Map(cut.map(({ id, fabric }) => [id, fabric]));
-    for (const { id, fabric } of carryPatches(cut, later)) expect(fabric).toBe(fabricOf.get(id));
+    const darkOf = new Map(cut.map(({ id, fabrics }) => [id, fabrics]));
+    for (const { id, fabric, fabrics } of carryPatches(cut, later)) {
+      expect(fabric).toBe(fabricOf.get(id));
+      expect(fabrics).toBe(darkOf.get(id));
+    }
     expect(carryPatches(records, later).every((record) => !('fabric' in record))).toBe(true);
   });
 

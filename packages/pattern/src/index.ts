@@ -1,7 +1,8 @@
 export { checkDrawing } from './check-drawing.ts';
+export * from './colourways.ts';
 export { demoPattern } from './demo/demo-pattern.ts';
 export * from './history.ts';
-export { GRID_PARTS, LARGEST_FILE, tooLarge } from './limits.ts';
+export { FABRIC_WIDTH_RANGE, GRID_PARTS, LARGEST_FILE, SWATCH_WIDTH_RANGE, tooLarge } from './limits.ts';
 export { type ParsedPattern, parsePattern } from './parse-pattern.ts';
 export * from './pattern.ts';
 export { PLAIN_FABRICS } from './plain-fabrics.ts';

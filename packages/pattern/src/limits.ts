@@ -1,4 +1,4 @@
-import type { Problem } from '@seamwright/geometry';
+import type { LengthRange, Problem } from '@seamwright/geometry';
 
 /**
  * Characters of the largest file that is opened (20 MB where each is one byte).
@@ -42,6 +42,15 @@ export const MOST_CORNERS = 1000;
  * of their number, and 2,000 lines that all cross make a million patches.
  */
 export const MOST_SPLITS = 2000;
+
+/**
+ * Inches of a fabric from selvedge to selvedge. Ribbon and strips are no fabric to cut patches from; the widest backings
+ * are 118 in (common practice).
+ */
+export const FABRIC_WIDTH_RANGE: LengthRange = { least: 4, most: 130 };
+
+/** Inches of fabric that a photo of it shows across. */
+export const SWATCH_WIDTH_RANGE: LengthRange = { least: 1 / 4, most: 130 };
 
 /** Columns and rows of a grid that divides the block. More would stand closer than the lines of a ruler. */
 export const GRID_PARTS = { least: 2, most: 64 } as const;

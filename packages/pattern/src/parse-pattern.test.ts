@@ -5,7 +5,7 @@ import { describe, expect, it } from 'vitest';
 import { demoPattern } from './demo/demo-pattern.ts';
 import { LARGEST_FILE } from './limits.ts';
 import { parsePattern } from './parse-pattern.ts';
-import type { Block, Pattern } from './pattern.ts';
+import type { Block, Fabric, Pattern } from './pattern.ts';
 import { writePattern } from './write-pattern.ts';
 
 const refusal = (text: string): string => {
@@ -48,20 +48,30 @@ const block: fc.Arbitrary<Omit<Block, 'id'>> = fc
     return { name, drawing, grid, ...(gridParts !== undefined && { gridParts }), patches };
   });
 
+/** What fabrics may say besides. */
+const more: fc.Arbitrary<Partial<Fabric>> = fc.record(
+  {
+    width: fc.double({ min: 4, max: 130, noNaN: true }),
+    grain: fc.constantFrom('straight' as const, 'one way' as const),
+  },
+  { requiredKeys: [] },
+);
+
 const pattern: fc.Arbitrary<Pattern> = fc.record({
   format: fc.constant('seamwright-pattern/1' as const),
   title: fc.string({ unit: 'grapheme' }),
   unit: fc.constantFrom('in' as const, 'cm' as const),
   fabrics: fc
-    .array(fc.record({ name: fc.string({ unit: 'grapheme' }), colour: fc.nat({ max: 0xffffff }) }), {
+    .array(fc.record({ name: fc.string({ unit: 'grapheme' }), colour: fc.nat({ max: 0xffffff }), more }), {
       minLength: 4,
       maxLength: 6,
     })
     .map((fabrics) =>
-      fabrics.map(({ name, colour }, i) => ({
+      fabrics.map(({ name, colour, more }, i) => ({
         id: `f${i}`,
         name,
         colour: `#${colour.toString(16).padStart(6, '0')}`,
+        ...more,
       })),
     ),
   blocks: fc

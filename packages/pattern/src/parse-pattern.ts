@@ -61,11 +61,16 @@ export function parsePattern(text: string): Result<ParsedPattern> {
 }
 
 /** What fields say of each other, block by block. */
-function checkPattern({ blocks, fabrics = [] }: Pattern): ReturnType<typeof fail> | null {
+function checkPattern({ blocks, fabrics = [], colourways = [] }: Pattern): ReturnType<typeof fail> | null {
   const fabric = repeated(fabrics.map(({ id }) => id));
   if (fabric !== undefined)
     return fail(`Two fabrics have the id "${fabric}"`, 'fabrics', 'Give one of them another');
   const isKnown = new Set(fabrics.map(({ id }) => id));
+  const colourway = repeated(colourways.map(({ id }) => id));
+  if (colourway !== undefined)
+    return fail(`Two colourways have the id "${colourway}"`, 'colourways', 'Give one of them another');
+  /** Those whose fabrics stand in `fabrics` of the patches. */
+  const further = new Set(colourways.slice(1).map(({ id }) => id));
   const twice = repeated(blocks.map((block) => block.id));
   if (twice !== undefined)
     return fail(`Two blocks have the id "${twice}"`, 'blocks', 'Give one of them another');
@@ -80,13 +85,22 @@ function checkPattern({ blocks, fabrics = [] }: Pattern): ReturnType<typeof fail
     if (patch !== undefined) {
       return fail(`Two patches have the id "${patch}"`, `${path}.patches`, 'Give one of them another');
     }
-    const bare = block.patches.find((one) => one.fabric !== undefined && !isKnown.has(one.fabric));
-    if (bare !== undefined) {
-      return fail(
-        `A patch is cut from a fabric that the pattern does not have, "${bare.fabric}"`,
-        `${path}.patches, patch "${bare.id}"`,
-        'Add the fabric, or take it off the patch',
-      );
+    for (const { id, fabric: first, fabrics: others = {} } of block.patches) {
+      const where = `${path}.patches, patch "${id}"`;
+      const unknown = Object.keys(others).find((key) => !further.has(key));
+      if (unknown !== undefined)
+        return fail(
+          `A patch has a fabric in a colourway that the pattern does not have, "${unknown}"`,
+          where,
+          'Add the colourway after the first, or take it off the patch',
+        );
+      const bare = [first, ...Object.values(others)].find((one) => one !== undefined && !isKnown.has(one));
+      if (bare !== undefined)
+        return fail(
+          `A patch is cut from a fabric that the pattern does not have, "${bare}"`,
+          where,
+          'Add the fabric, or take it off the patch',
+        );
     }
   }
   return null;

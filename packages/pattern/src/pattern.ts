@@ -1,6 +1,6 @@
 import type { Drawing, PatchRecord } from '@seamwright/arrangement';
 import type { LengthUnit } from '@seamwright/geometry';
-import type { Tracing } from './tracing/tracing.ts';
+import type { Picture, Tracing } from './tracing/tracing.ts';
 import type { SewingWishes } from './wishes.ts';
 
 /** One block of the pattern: its drawing at finished size, and what the maker gave its patches. */
@@ -26,6 +26,28 @@ export interface Fabric {
   readonly name: string;
   /** How it is shown: `#rrggbb`, small letters. */
   readonly colour: string;
+  /** Usable width, selvedges off, inches; left out where it is the usual one. */
+  readonly width?: number;
+  /**
+   * How pieces lie on it: along the block's upright, either way up (`straight`), or with the print's up at the block's
+   * top (`one way`: a directional print). Left out: each piece along its sew line.
+   */
+  readonly grain?: 'straight' | 'one way';
+  /** A photo of it, at a known scale. */
+  readonly swatch?: Swatch;
+}
+
+/** A photo of a fabric. */
+export interface Swatch {
+  readonly picture: Picture;
+  /** Inches of fabric from its left edge to its right. */
+  readonly width: number;
+}
+
+/** One choice of fabrics for all patches of the pattern. */
+export interface Colourway {
+  readonly id: string;
+  readonly name: string;
 }
 
 /** The whole document. Plain data, never changed in place: every edit makes a new one, so undo is exact. */
@@ -36,5 +58,10 @@ export interface Pattern {
   readonly unit: LengthUnit;
   /** In the order in which they are offered; left out by patterns that have none. */
   readonly fabrics?: readonly Fabric[];
+  /**
+   * All of them, at least two; left out by patterns that have one. The first is what `fabric` of the patches says, the
+   * others are in their `fabrics`.
+   */
+  readonly colourways?: readonly Colourway[];
   readonly blocks: readonly Block[];
 }

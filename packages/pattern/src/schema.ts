@@ -1,6 +1,6 @@
 import { LARGEST_SIZE } from '@seamwright/geometry';
 import { z } from 'zod';
-import { FARTHEST_POINT, GRID_PARTS } from './limits.ts';
+import { FABRIC_WIDTH_RANGE, FARTHEST_POINT, GRID_PARTS, SWATCH_WIDTH_RANGE } from './limits.ts';
 import { LEAST_STRENGTH, MOST_PICTURE_DATA, PICTURE_WIDTH_RANGE } from './tracing/limits.ts';
 
 /**
@@ -40,6 +40,7 @@ const patch = z.strictObject({
   at: z.strictObject({ x: z.number(), y: z.number() }),
   note: z.string(),
   fabric: id.exactOptional(),
+  fabrics: z.record(id, id).exactOptional(),
 });
 
 const twoPatches = z.tuple([id, id]).readonly();
@@ -109,17 +110,29 @@ const block = z.strictObject({
   tracing: tracing.exactOptional(),
 });
 
+/** As in tracings: the picture by its name in the file. */
+const swatch = z.strictObject({
+  picture: id,
+  width: within(SWATCH_WIDTH_RANGE.least, SWATCH_WIDTH_RANGE.most),
+});
+
 const fabric = z.strictObject({
   id,
   name: z.string(),
   colour: z.string().regex(/^#[0-9a-f]{6}$/, 'has to be a colour: # and six of 0 to 9 and a to f'),
+  width: within(FABRIC_WIDTH_RANGE.least, FABRIC_WIDTH_RANGE.most).exactOptional(),
+  grain: z.enum(['straight', 'one way']).exactOptional(),
+  swatch: swatch.exactOptional(),
 });
+
+const colourway = z.strictObject({ id, name: z.string() });
 
 export const patternSchema = z.strictObject({
   format: z.literal('seamwright-pattern/1'),
   title: z.string(),
   unit: z.enum(['in', 'cm']),
   fabrics: z.array(fabric).exactOptional(),
+  colourways: z.array(colourway).min(2, 'has to hold two or more').exactOptional(),
   blocks: z.array(block).min(1, 'has to hold a block'),
   pictures: z.record(id, picture).exactOptional(),
 });

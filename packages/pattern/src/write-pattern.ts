@@ -9,20 +9,32 @@ import type { PinRecord, SewingWishes } from './wishes.ts';
  * The text of a pattern file. The same pattern gives the same bytes, whatever order its objects were built in: fields
  * come in the order of the schema, points in the order of their ids (p2 before p10). Ends with a line break.
  */
-export function writePattern({ format, title, unit, fabrics, blocks }: Pattern): string {
-  const { pictures, idOf } = filePictures(blocks);
+export function writePattern(pattern: Pattern): string {
+  const { format, title, unit, fabrics, colourways, blocks } = pattern;
+  const { pictures, idOf } = filePictures(pattern);
   return `${prettyJson({
     format,
     title,
     unit,
-    fabrics: fabrics?.map(orderedFabric),
+    fabrics: fabrics?.map((fabric) => orderedFabric(fabric, idOf)),
+    colourways: colourways?.map(({ id, name }) => ({ id, name })),
     blocks: blocks.map((block) => orderedBlock(block, idOf)),
     // At the end, where their length does not hide the rest.
     pictures,
   })}\n`;
 }
 
-const orderedFabric = ({ id, name, colour }: Fabric) => ({ id, name, colour });
+const orderedFabric = (
+  { id, name, colour, width, grain, swatch }: Fabric,
+  idOf: (picture: Picture) => string,
+) => ({
+  id,
+  name,
+  colour,
+  width,
+  grain,
+  ...(swatch === undefined ? {} : { swatch: { picture: idOf(swatch.picture), width: swatch.width } }),
+});
 
 const orderedBlock = (
   { id, name, drawing, grid, gridParts, patches, sewing, tracing }: Block,
@@ -38,12 +50,14 @@ const orderedBlock = (
   ...(tracing === undefined ? {} : { tracing: fileTracing(tracing, idOf(tracing.picture)) }),
 });
 
-const orderedPatch = ({ id, signature, at, note, fabric }: PatchRecord) => ({
+const orderedPatch = ({ id, signature, at, note, fabric, fabrics }: PatchRecord) => ({
   id,
   signature,
   at: { x: at.x, y: at.y },
   note,
   fabric,
+  fabrics:
+    fabrics && Object.fromEntries(Object.entries(fabrics).sort(([a], [b]) => (a < b ? -1 : Number(a > b)))),
 });
 
 const PIN_FIELDS = ['kind', 'patch', 'than', 'patches', 'letter'];

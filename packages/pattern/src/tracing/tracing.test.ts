@@ -83,6 +83,23 @@ describe('pictures under drawings', () => {
     expect(pictureData(read(text))).toBe(shared.data.length);
   });
 
+  it('lie under blocks and show fabrics alike: held once, exchanged in both', () => {
+    const shared = pictureOf(30, 20);
+    const swatch = { picture: shared, width: 4.5 };
+    const plain = traced(newTracing(shared, PLACE));
+    const pattern: Pattern = {
+      ...plain,
+      fabrics: [{ id: 'oilskin', name: 'Oilskin', colour: '#e9b949', swatch }, ...plain.fabrics!],
+    };
+    const text = writePattern(pattern);
+    expect(text.split(shared.data)).toHaveLength(2);
+    expect(read(text)).toEqual(pattern);
+    expect(picturesOf(read(text))).toHaveLength(1);
+    const after = withPictures(pattern, (one) => ({ ...one, data: 'elsewhere' }));
+    expect(after.fabrics![0]!.swatch!.picture.data).toBe('elsewhere');
+    expect(after.fabrics![1]).toBe(pattern.fabrics![1]);
+  });
+
   it('are exchanged without touching the blocks that have none', () => {
     const pattern = traced(undefined, newTracing(pictureOf(3, 2), PLACE));
     const [before] = picturesOf(pattern);
@@ -116,7 +133,7 @@ it.each<[string, Parameters<typeof refusal>[0], string]>([
     (_, tracing) => {
       tracing.picture = 'picture7';
     },
-    'No block has the picture "picture1" (pictures.picture1). Take it out, or name it in a block.',
+    'No block or fabric has the picture "picture1" (pictures.picture1). Take it out, or name it in a block or a fabric.',
   ],
   [
     'a picture that is not there, among none',
@@ -124,6 +141,15 @@ it.each<[string, Parameters<typeof refusal>[0], string]>([
       delete document.pictures;
     },
     'There is no picture "picture1" (blocks[0].tracing). Add the picture, or take the tracing out of the block.',
+  ],
+  [
+    'a fabric of a picture that is not there',
+    (document) => {
+      document.fabrics = [
+        { id: 'oilskin', name: 'Oilskin', colour: '#e9b949', swatch: { picture: 'no1', width: 4 } },
+      ];
+    },
+    'There is no picture "no1" (fabrics[0].swatch). Add the picture, or take the swatch off the fabric.',
   ],
   [
     'an address in place of a picture',

@@ -1,7 +1,8 @@
+import { fabricIn } from '@seamwright/pattern';
 import { Palette } from 'lucide-react';
 import { useId, useState } from 'react';
 import { addPlainFabrics, fabricsOf, paintPatches } from '../../../store/fabrics.ts';
-import { currentBlock, useWork } from '../../../store/work.ts';
+import { currentBlock, currentColourway, useWork } from '../../../store/work.ts';
 import { Button } from '../../../ui/button.tsx';
 import styles from './fabrics.module.css';
 import { FabricsDialog } from './fabrics-dialog.tsx';
@@ -13,7 +14,10 @@ export function FabricChoice() {
   const fabrics = useWork(fabricsOf);
   const name = useId();
   const [changing, setChanging] = useState(false);
-  const worn = new Set(records.filter(({ id }) => chosen.includes(id)).map(({ fabric }) => fabric ?? null));
+  const colourway = useWork(currentColourway);
+  const worn = new Set(
+    records.filter(({ id }) => chosen.includes(id)).map((record) => fabricIn(record, colourway) ?? null),
+  );
   const [only] = worn;
   const isOnly = (id: string | null) => worn.size === 1 && only === id;
   return (

@@ -1,3 +1,4 @@
+import { fabricIn } from '@seamwright/pattern';
 import { useMemo } from 'react';
 import {
   type Fill,
@@ -9,7 +10,7 @@ import {
 } from '../../../canvas/paint-patches.ts';
 import type { SectionLook } from '../../../canvas/section-look.ts';
 import { fabricsOf } from '../../../store/fabrics.ts';
-import { currentBlock, useWork } from '../../../store/work.ts';
+import { currentBlock, currentColourway, useWork } from '../../../store/work.ts';
 import type { Study } from '../../../study/study.ts';
 import type { ViewKind } from './draft-view.ts';
 
@@ -30,12 +31,13 @@ export function useFills(study: Study | null, kind: ViewKind, look: Look): reado
 function useFabricFills(study: Study | null, wanted: boolean, look: Look): readonly Fill[] {
   const records = useWork((work) => currentBlock(work).patches);
   const fabrics = useWork(fabricsOf);
+  const colourway = useWork(currentColourway);
   const arrangement = study?.arrangement ?? null;
   const ids = study?.records;
   return useMemo(() => {
     if (!wanted || ids === undefined) return NONE;
     const colourOf = new Map(fabrics.map(({ id, colour }) => [id, colour]));
-    const fabricOf = new Map(records.map(({ id, fabric }) => [id, fabric]));
+    const fabricOf = new Map(records.map((record) => [record.id, fabricIn(record, colourway)]));
     const paths = pathsBy(
       arrangement,
       ({ index }) => colourOf.get(fabricOf.get(ids[index]?.id ?? '') ?? '') ?? null,
@@ -45,7 +47,7 @@ function useFabricFills(study: Study | null, wanted: boolean, look: Look): reado
       path,
       style: (context) => colour ?? hatched(context, bare(look), look.theme['line-strong'], look),
     }));
-  }, [wanted, records, fabrics, arrangement, ids, look]);
+  }, [wanted, records, fabrics, colourway, arrangement, ids, look]);
 }
 
 /** Paper that no fabric was chosen for. */
