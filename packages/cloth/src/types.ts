@@ -40,12 +40,19 @@ export interface PieceCut {
   /** Id of its fabric; null where the maker chose none. */
   readonly cloth: string | null;
   readonly shape: CutShape;
-  /** Size of the rectangle that is cut, rounded up; of a half-rectangle, of the whole one. */
+  /**
+   * Size of the rectangle that is cut, rounded up; of a half-rectangle, of the whole one. Seen from its right side, a
+   * half-rectangle has its right angle where both begin, and `height` runs a quarter turn clockwise from `width`; so a
+   * half of 2 × 3 is the mirror image of a half of 3 × 2, and never comes from the same rectangle.
+   */
   readonly width: number;
   readonly height: number;
-  /** Direction of the rectangle's width on the block. */
+  /** Direction of the width on the block: 0 … 180 for rectangles, 0 … 360 for half-rectangles. */
   readonly angle: number;
-  /** How far off true it may be laid, and how far it may be turned, each alone, and still cover. */
+  /**
+   * How far off true it may be laid (below 0 where even laid true it does not cover), and how far it may be turned
+   * (180: all the way round), each alone, and still cover.
+   */
   readonly toleranceShift: number;
   readonly toleranceAngle: number;
 }

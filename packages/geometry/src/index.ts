@@ -1,4 +1,6 @@
 export * from './check-simple.ts';
+export * from './common-parts.ts';
+export * from './convex-hull.ts';
 export * from './deepest-point.ts';
 export * from './length.ts';
 export * from './line.ts';

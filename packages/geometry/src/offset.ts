@@ -1,19 +1,12 @@
-import { Clipper, ClipType, EndType, FillRule, JoinType, type PathD, type PathsD } from 'clipper2-ts';
+import { Clipper, ClipType, EndType, FillRule, JoinType, type PathsD } from 'clipper2-ts';
 import { checkSimple } from './check-simple.ts';
-import { distanceToLine, distanceToSegment } from './line.ts';
+import { fromPath, isSliver, tidied, toPath } from './grid.ts';
+import { distanceToSegment } from './line.ts';
 import type { Point, Polygon, Segment, Space } from './point.ts';
-import {
-  area,
-  edgesOf,
-  isClockwise,
-  perimeter,
-  reversed,
-  signedArea,
-  withoutStraightCorners,
-} from './polygon.ts';
+import { edgesOf, isClockwise, reversed, signedArea, withoutStraightCorners } from './polygon.ts';
 import { turn } from './predicates.ts';
 import { MITRE_REACH, OUTLINE_DECIMALS, OUTLINE_ROUNDING, SAME_COORDINATE } from './tolerance.ts';
-import { add, distance, dot, normalize, scale, subtract } from './vector.ts';
+import { add, dot, normalize, scale, subtract } from './vector.ts';
 
 /** The cutting line round a finished outline. */
 export interface AllowanceOutline<S extends Space = 'block'> {
@@ -134,29 +127,10 @@ const resized = (paths: PathsD, by: number): PathsD =>
   Clipper.inflatePathsD(paths, by, JoinType.Miter, EndType.Polygon, MITRE_REACH + 1, OUTLINE_DECIMALS);
 
 function outerAndHollows<S extends Space>(paths: PathsD) {
-  const rings = paths.map((path): Polygon<S> => path.map(({ x, y }) => ({ x, y })));
+  const rings = paths.map(fromPath<S>);
   const outer = rings.reduce((largest, ring) => (signedArea(ring) > signedArea(largest) ? ring : largest));
-  const hollows = rings
-    .filter((ring) => signedArea(ring) < 0 && area(ring) > (SAME_COORDINATE * perimeter(ring)) / 2)
-    .map(reversed);
+  const hollows = rings.filter((ring) => signedArea(ring) < 0 && !isSliver(ring)).map(reversed);
   return { outer, hollows };
-}
-
-const toPath = <S extends Space>(ring: Polygon<S>): PathD => ring.map(({ x, y }) => ({ x, y }));
-
-/**
- * The ring with the closed form's corners in place of the rounded ones, without corners on straight runs, and
- * starting at the first of the closed form's corners that it has.
- */
-function tidied<S extends Space>(ring: Polygon<S>, trueCorners: readonly Point<S>[]): Polygon<S> {
-  const exact = ring.map((p) => trueCorners.find((corner) => distance(corner, p) <= OUTLINE_ROUNDING) ?? p);
-  const bent = exact.filter((p, i) => {
-    const before = exact[(i + exact.length - 1) % exact.length]!;
-    const after = exact[(i + 1) % exact.length]!;
-    return distanceToLine(p, before, after) > OUTLINE_ROUNDING;
-  });
-  const first = trueCorners.map((corner) => bent.indexOf(corner)).find((place) => place >= 0) ?? 0;
-  return [...bent.slice(first), ...bent.slice(0, first)];
 }
 
 const liesOn = <S extends Space>(p: Point<S>, { a, b }: Segment<S>): boolean =>

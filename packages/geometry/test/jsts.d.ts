@@ -30,3 +30,10 @@ declare module 'jsts/org/locationtech/jts/operation/buffer/BufferOp.js' {
     getResultGeometry(distance: number): Buffer;
   }
 }
+declare module 'jsts/org/locationtech/jts/operation/overlay/OverlayOp.js' {
+  const OverlayOp: {
+    readonly INTERSECTION: number;
+    overlayOp(p: unknown, q: unknown, operation: number): { getArea(): number };
+  };
+  export default OverlayOp;
+}
