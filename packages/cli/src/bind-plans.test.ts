@@ -1,12 +1,22 @@
-import { PAPERS, type PagePlan, type Sheet } from '@seamwright/pages';
+import { PAPERS, type PagePlan, type Print, type Sheet } from '@seamwright/pages';
 import { describe, expect, it } from 'vitest';
 import { bindPlans } from './bind-plans.ts';
 
 const sheet = (letter: string): Sheet => ({ marks: [], sections: [letter] });
+const print = (block: string, letter: string, on: number): Print => ({
+  key: letter,
+  block,
+  letters: [letter],
+  size: { width: 6, height: 6 },
+  mirrored: false,
+  count: 2,
+  sheets: [on],
+});
 const plan = (title: string, letters: string): PagePlan => ({
   title,
   paper: PAPERS.a4,
   sheets: [...letters].map(sheet),
+  prints: [...letters].map((letter, i) => print(title, letter, i)),
   outline: [...letters].map((letter, i) => ({
     title: `Foundation ${letter}`,
     sheet: i,
@@ -18,6 +28,7 @@ describe('binding the plans of several blocks', () => {
   it('puts their sheets one after the other and their outlines under the blocks’ names', () => {
     const bound = bindPlans('Harbour', [plan('Boat', 'AB'), plan('Lantern', 'A')]);
     expect(bound.sheets).toEqual([sheet('A'), sheet('B'), sheet('A')]);
+    expect(bound.prints).toEqual([print('Boat', 'A', 0), print('Boat', 'B', 1), print('Lantern', 'A', 2)]);
     expect([bound.title, bound.paper.label]).toEqual(['Harbour', 'A4']);
     const entry = (letter: string, at: number) => ({
       title: `Foundation ${letter}`,

@@ -1,4 +1,4 @@
-import type { OutlineEntry, PagePlan } from '@seamwright/pages';
+import type { OutlineEntry, PagePlan, Print } from '@seamwright/pages';
 
 /**
  * The sheets of several blocks as one document, one block after the other. Each block keeps the numbering of its own
@@ -12,8 +12,12 @@ export function bindPlans(title: string, plans: readonly PagePlan[]): PagePlan {
   if (plans.length === 1) return first;
   let before = 0;
   const outline: OutlineEntry[] = [];
+  const prints: Print[] = [];
   for (const plan of plans) {
-    outline.push({ title: plan.title, sheet: before, children: moved(plan.outline, before) });
+    const offset = before;
+    outline.push({ title: plan.title, sheet: offset, children: moved(plan.outline, offset) });
+    for (const print of plan.prints)
+      prints.push({ ...print, sheets: print.sheets.map((sheet) => sheet + offset) });
     before += plan.sheets.length;
   }
   return {
@@ -21,6 +25,7 @@ export function bindPlans(title: string, plans: readonly PagePlan[]): PagePlan {
     paper: first.paper,
     sheets: plans.flatMap(({ sheets }) => sheets),
     outline,
+    prints,
   };
 }
 

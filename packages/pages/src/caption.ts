@@ -79,6 +79,7 @@ export function captionFor(
   base -= NAME_LINE - FACT_LINE;
   const top = topFact(foundation);
   const facts = [
+    ...(foundation.mirroredBlock ? ['mirrored block'] : []),
     ...(foundation.mirroredOf === null ? [] : [`mirrored copy of ${foundation.mirroredOf}`]),
     ...sizeFacts(job, foundation),
     ...extra,
@@ -119,8 +120,12 @@ export function captionFor(
 function headingFor({ letter, letters }: Foundation, width: number): string {
   const all = letters.join(', ');
   const fits = textWidth(all, LETTER.size, LETTER.weight) <= HEADING_SHARE * width;
-  return letters.length === 1 || fits ? all : letter;
+  // Large, `A, A (mirrored)` would read as two foundations.
+  return letters.length === 1 || (fits && letters.every(isPlain)) ? all : letter;
 }
+
+/** Of the same face as the section that is laid out. */
+const isPlain = (letter: string): boolean => !letter.includes(' ');
 
 /** `for A, C, D`, where a foundation is for several sections. */
 const letterLines = ({ letters }: Foundation, column: number): readonly string[] =>
@@ -134,7 +139,8 @@ function noteLines(foundation: Foundation, column: number): readonly string[] {
 }
 
 function notesOf({ letter, letters, matchMarks, openStretches }: Foundation): readonly string[] {
-  const others = letters.slice(1).map((other) => `${other}1`);
+  const plain = new Set(letters.map((other) => other.split(' ')[0]!));
+  const others = [...plain].filter((other) => other !== letter).map((other) => `${other}1`);
   const last = others.at(-1);
   return [
     ...(last === undefined ? [] : [`${letter}1 stands for ${inWords(others)}, too`]),

@@ -12,6 +12,7 @@ import {
   transformPoint,
   transformPolygon,
   transformSegment,
+  translation,
 } from '@seamwright/geometry';
 import type { Section } from '@seamwright/sewing';
 import type { CheckedJob } from './job.ts';
@@ -34,7 +35,7 @@ export interface PieceName {
 }
 
 /**
- * One section's foundation as it is printed: inches, the mirror image of the section seen from the front, up
+ * One section's foundation as it is printed: inches, the mirror image of the section as sewn and seen from the front, up
  * still up. The smallest upright rectangle round the cutting line starts at (0, 0).
  */
 export interface Foundation {
@@ -42,10 +43,12 @@ export interface Foundation {
   readonly key: string;
   /** Of the section that is laid out, and by which its pieces are named. */
   readonly letter: string;
-  /** Of all sections that are sewn on prints of it; that one first. */
+  /** Of all sections that are sewn on prints of it; that one first, those of the other face with a word that says so. */
   readonly letters: readonly string[];
   /** The letter of the foundation of which it is the mirrored copy, where that is to be said; else null. */
   readonly mirroredOf: string | null;
+  /** Whether it is for blocks that are the mirror image of the drawing; its print looks as the block is drawn. */
+  readonly mirroredBlock: boolean;
   readonly outline: Polygon<'print'>;
   readonly cuttingLine: Polygon<'print'>;
   /** One for each patch but the first, in piecing order. */
@@ -75,7 +78,7 @@ export interface Foundation {
 /** The template's section at its size, with its allowance, mirrored; the match marks are those of its copies, too. */
 export function foundationOf(job: CheckedJob, { key, template, size, count }: Wanted): Foundation {
   const { arrangement, allowance } = job;
-  const { section, mirroredOf } = template;
+  const { section, mirroredOf, mirroredBlock } = template;
   const enlarge = scaling(size.scale);
   const outline = transformPolygon(enlarge, section.outline);
   const cuttingLine = allowanceOutline(outline, allowance).outline;
@@ -84,7 +87,7 @@ export function foundationOf(job: CheckedJob, { key, template, size, count }: Wa
   const bounds = { outline, cuttingLine, allowance };
 
   const box = boundingBox(cuttingLine);
-  const print = printTransform(box);
+  const print = mirroredBlock ? unmirrored(box) : printTransform(box);
   const toPrint = (segment: Segment) => transformSegment(print, segment);
   const finished = boundingBox(outline);
   const opened = openStretches(job.plan, section).map((stretch) => ({
@@ -96,6 +99,7 @@ export function foundationOf(job: CheckedJob, { key, template, size, count }: Wa
     letter: section.letter,
     letters: lettersOf(template),
     mirroredOf,
+    mirroredBlock,
     outline: transformPolygon(print, outline),
     cuttingLine: transformPolygon(print, cuttingLine),
     sewLines: sewLines.map(toPrint),
@@ -126,6 +130,10 @@ const printTransform = (box: { minX: number; minY: number; maxX: number }): Tran
     e: -box.minX,
     f: -box.minY,
   });
+
+/** Moves the box's corner to (0, 0): the mirror image of a mirrored block. */
+const unmirrored = ({ minX, minY }: { minX: number; minY: number }): Transform<'block', 'print'> =>
+  translation(-minX, -minY);
 
 const piecesOf = (
   arrangement: Arrangement,

@@ -6,5 +6,6 @@ export { type Margins, PAPERS, type Paper, type PaperChoice, type PaperName } fr
 export { writePdf } from './pdf.ts';
 export { withResolution } from './png.ts';
 export { type Printable, printable } from './printable.ts';
+export { type PrintRun, printsOf } from './prints.ts';
 export { writeSvg } from './svg.ts';
 export { alikeSections } from './templates.ts';

@@ -10,10 +10,10 @@ const said = (job: FoundationJob): string => {
 
 describe('a job that cannot be laid out gets one clear sentence', () => {
   test.each([
-    [{ copies: 0 }, '0 is no number of blocks (copies). Give a whole number from 1 to 9999.'],
-    [{ copies: 1.5 }, '1.5 is no number of blocks (copies). Give a whole number from 1 to 9999.'],
-    [{ copies: Number.NaN }, 'NaN is no number of blocks (copies). Give a whole number from 1 to 9999.'],
-    [{ copies: 10_000 }, '10000 is no number of blocks (copies). Give a whole number from 1 to 9999.'],
+    [{ copies: 0 }, '0 is no number of blocks (copies). Give a whole number from 1 to 99999.'],
+    [{ copies: 1.5 }, '1.5 is no number of blocks (copies). Give a whole number from 1 to 99999.'],
+    [{ copies: Number.NaN }, 'NaN is no number of blocks (copies). Give a whole number from 1 to 99999.'],
+    [{ copies: 100_000 }, '100000 is no number of blocks (copies). Give a whole number from 1 to 99999.'],
     [{ allowance: -0.25 }, '−¼ in is too small (seam allowance). Type at least 0 in.'],
     [{ allowance: 3 }, '3 in is too large (seam allowance). Type at most 2 in.'],
     [{ allowance: Number.POSITIVE_INFINITY }, /not a number \(seam allowance\)/],

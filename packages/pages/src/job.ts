@@ -19,6 +19,8 @@ export interface FinishedSize {
   readonly scale: number;
   /** How many blocks are to be sewn as drawn: each foundation says how many to print. */
   readonly copies: number;
+  /** How many are to be sewn as the mirror image of the drawing; none when left out. */
+  readonly mirrored?: number;
 }
 
 /** What the maker asks for. */
@@ -48,6 +50,7 @@ export interface FoundationJob {
 
 /** A size that is within bounds, and what it makes of the block. */
 export interface CheckedSize extends FinishedSize {
+  readonly mirrored: number;
   /** Finished size of the whole block, inches. */
   readonly width: number;
   readonly height: number;
@@ -73,8 +76,8 @@ const UNTITLED = 'Untitled block';
 /** Names are printed on one line: longer ones are cut, so that no file can make the layout slow. */
 const LONGEST_NAME = 200;
 
-/** More would not go through a printer's own counter either; the number was almost surely a slip. */
-const MOST_COPIES = 9999;
+/** More was almost surely a slip; that many sheets are to be asked about all the same (`printsOf`). */
+const MOST_COPIES = 99_999;
 
 /** The job, or the first thing about it that makes it unusable. */
 export function checkJob(job: FoundationJob): Result<CheckedJob> {
@@ -117,9 +120,20 @@ function checkSize(
   size: FinishedSize,
   unit: LengthUnit,
 ): Result<CheckedSize> {
-  const { copies, scale } = size;
-  if (!Number.isInteger(copies) || copies < 1 || copies > MOST_COPIES)
-    return fail(`${copies} is no number of blocks`, 'copies', `Give a whole number from 1 to ${MOST_COPIES}`);
+  const { copies, scale, mirrored = 0 } = size;
+  const least = mirrored === 0 ? 1 : 0;
+  if (!Number.isInteger(copies) || copies < least || copies > MOST_COPIES)
+    return fail(
+      `${copies} is no number of blocks`,
+      'copies',
+      `Give a whole number from ${least} to ${MOST_COPIES}`,
+    );
+  if (!Number.isInteger(mirrored) || mirrored < 0 || mirrored > MOST_COPIES)
+    return fail(
+      `${mirrored} is no number of blocks`,
+      'mirrored blocks',
+      `Give a whole number from 0 to ${MOST_COPIES}`,
+    );
   if (!(scale > 0 && Number.isFinite(scale)))
     return fail(`The block cannot be made ${scale} times as large`, 'scale', 'Give a number above 0');
   const { minX, minY, maxX, maxY } = boundingBox(arrangement.outline);
@@ -131,7 +145,7 @@ function checkSize(
     const fits = checkNamed(side, unit, SIZE_RANGE, name);
     if (!fits.ok) return fits;
   }
-  return ok({ ...size, width, height });
+  return ok({ scale, copies, mirrored, width, height });
 }
 
 function checkNamed(inches: number, unit: LengthUnit, range: LengthRange, name: string): Result<number> {

@@ -3,9 +3,10 @@ import { type Card, soleMarks, wholeCard } from './cards.ts';
 import { foundationOf } from './foundation.ts';
 import { type CheckedJob, checkJob, type FoundationJob } from './job.ts';
 import { moved } from './marks.ts';
-import type { Mark, OutlineEntry, PagePlan, Sheet } from './model.ts';
+import type { Mark, OutlineEntry, PagePlan, Print, Sheet } from './model.ts';
 import { type Placement, packSheets } from './pack.ts';
 import type { Paper } from './paper.ts';
+import { timesOf } from './prints.ts';
 import { regionsOf, sheetFrame } from './sheet-frame.ts';
 import { lettersOf } from './templates.ts';
 import { tileSheets } from './tiles.ts';
@@ -65,15 +66,31 @@ export function layFoundations(job: FoundationJob): Result<PagePlan> {
     });
   }
   drafts.sort((p, q) => byKey(p.sections[0]!, q.sections[0]!));
+  const prints = wanted.map((one) => printOf(value, one, drafts));
+  const times = timesOf(drafts, prints);
   const sheets = drafts.map(
     ({ marks, sections }, i): Sheet => ({
       sections,
       ...(isShared(sections) && { printedFor: sections.map((key) => printedFor.get(key)!) }),
-      marks: [...marks, ...sheetFrame(value, i + 1, drafts.length)],
+      marks: [...marks, ...sheetFrame(value, { page: i + 1, pages: drafts.length, times: times[i]! })],
     }),
   );
-  return ok({ title: value.title, paper, sheets, outline: outlineOf(value, wanted, drafts) });
+  return ok({ title: value.title, paper, sheets, outline: outlineOf(value, wanted, drafts), prints });
 }
+
+const printOf = (
+  { title }: CheckedJob,
+  { key, template, size: { width, height }, count }: Wanted,
+  drafts: readonly Draft[],
+): Print => ({
+  key,
+  block: title,
+  letters: lettersOf(template),
+  size: { width, height },
+  mirrored: template.mirroredBlock,
+  count,
+  sheets: drafts.flatMap(({ sections }, i) => (sections.includes(key) ? [i] : [])),
+});
 
 /** A foundation alone on its sheet stands in the middle; several keep to the sheet's left edge. */
 function centredIfAlone(placements: readonly Placement<Card>[], paper: Paper): readonly Placement<Card>[] {
@@ -89,7 +106,7 @@ function outlineOf(
   drafts: readonly Draft[],
 ): readonly OutlineEntry[] {
   const entryOf = ({ key, template }: Wanted): OutlineEntry => ({
-    title: `Foundation ${lettersOf(template).join(', ')}`,
+    title: `Foundation ${lettersOf(template).join(', ')}${template.mirroredBlock ? ', mirrored block' : ''}`,
     sheet: drafts.findIndex(({ sections }) => sections.includes(key)),
     children: drafts.flatMap(({ tile, sections }, i) =>
       tile !== undefined && sections.includes(key) ? [{ title: tile, sheet: i, children: [] }] : [],

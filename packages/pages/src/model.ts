@@ -95,9 +95,28 @@ export interface OutlineEntry {
   readonly children: readonly OutlineEntry[];
 }
 
+/** What is to be printed of one foundation. */
+export interface Print {
+  /** The foundation's, as in {@link Sheet.sections}. */
+  readonly key: string;
+  /** The block's name. */
+  readonly block: string;
+  /** Of all sections that are sewn on prints of it, the one that is laid out first. */
+  readonly letters: readonly string[];
+  /** Finished size of the whole block, inches. */
+  readonly size: { readonly width: number; readonly height: number };
+  /** Whether it is for blocks that are the mirror image of the drawing. */
+  readonly mirrored: boolean;
+  readonly count: number;
+  /** Indices of the sheets that it stands on: several where it is cut into tiles. */
+  readonly sheets: readonly number[];
+}
+
 export interface PagePlan {
   readonly title: string;
   readonly paper: Paper;
   readonly sheets: readonly Sheet[];
   readonly outline: readonly OutlineEntry[];
+  /** What is to be printed, in the order of the job's sizes and of the letters. */
+  readonly prints: readonly Print[];
 }

@@ -89,7 +89,7 @@ test('copies that are carried back a little beside the outline: their marks are 
     const off = translation(dx, dy);
     const [foundation] = foundations(pilings(3), 1, ({ copies, ...template }) => ({
       ...template,
-      copies: copies.map(({ section, toTemplate }) => ({ section, toTemplate: compose(toTemplate, off) })),
+      copies: copies.map((copy) => ({ ...copy, toTemplate: compose(copy.toTemplate, off) })),
     }));
     expect(foundation!.matchMarks.map(({ letters }) => letters.join('')).sort()).toEqual(['AB', 'BC']);
     expectAcross(foundation!);

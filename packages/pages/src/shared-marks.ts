@@ -14,7 +14,7 @@ import { lettersOf, type Template } from './templates.ts';
 
 /** A tick across the allowance, and the sections that have something to match there. */
 export interface MatchMark<S extends Space = 'block'> extends Segment<S> {
-  /** Some or all of the letters for which the foundation is printed, in their order. */
+  /** Some or all of those for which the foundation is printed, in their order. */
   readonly letters: readonly string[];
 }
 
@@ -35,21 +35,21 @@ export function sharedMarks(
   ring: readonly RingVertex[],
   bounds: Bounds,
 ): readonly MatchMark[] {
-  const [first] = lettersOf(template);
+  const [first, ...labels] = lettersOf(template);
   const marks = matchMarks(arrangement, template.section, ring, bounds).map((mark) => ({
     ...mark,
     letters: [first!],
   }));
   const samePoint = 2 * STRAIGHT_WITHIN * enlarge.a;
-  for (const { section, toTemplate } of template.copies) {
+  for (const [i, { section, toTemplate }] of template.copies.entries()) {
+    const label = labels[i]!;
     const carried = sectionRing(arrangement, section, compose(toTemplate, enlarge));
     for (const { at } of matchPoints(arrangement, section, carried)) {
       const foot = onOutline(bounds.outline, at);
       const near = marks.filter(({ a }) => distance(a, foot.at) <= samePoint);
       const [known] = near.sort((p, q) => distance(p.a, foot.at) - distance(q.a, foot.at));
-      if (known === undefined)
-        marks.push({ ...tick(foot.at, foot.onward, bounds), letters: [section.letter] });
-      else if (known.letters.at(-1) !== section.letter) known.letters.push(section.letter);
+      if (known === undefined) marks.push({ ...tick(foot.at, foot.onward, bounds), letters: [label] });
+      else if (known.letters.at(-1) !== label) known.letters.push(label);
     }
   }
   return marks;

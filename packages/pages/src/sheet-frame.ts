@@ -39,10 +39,18 @@ const printableArea = ({ width, height }: Paper, { top, right, bottom, left }: M
   maxY: height - bottom * POINTS_PER_INCH,
 });
 
+export interface SheetNumbers {
+  /** From 1. */
+  readonly page: number;
+  readonly pages: number;
+  /** How often the sheet is to be printed. */
+  readonly times: number;
+}
+
 /** The two check squares, and the strip with the names, the page number and how to print. */
-export function sheetFrame(job: CheckedJob, page: number, pages: number): readonly Mark[] {
+export function sheetFrame(job: CheckedJob, numbers: SheetNumbers): readonly Mark[] {
   const area = printableArea(job.sheet, job.margins);
-  return [...checkSquares(area), ...strip(job, area, page, pages)];
+  return [...checkSquares(area), ...strip(job, area, numbers)];
 }
 
 function checkSquares({ minX: left, maxY: bottom }: Box<'page'>): readonly Mark[] {
@@ -103,11 +111,11 @@ const square = (corner: Point<'page'>, side: number): PathMark =>
     STROKES.checkSquare,
   );
 
-function strip(job: CheckedJob, area: Box<'page'>, page: number, pages: number): readonly Mark[] {
+function strip(job: CheckedJob, area: Box<'page'>, { page, pages, times }: SheetNumbers): readonly Mark[] {
   const left = area.minX + LARGE_SQUARE + GAP;
   const right = area.maxX;
   const bottom = area.maxY;
-  const number = `page ${page} of ${pages}`;
+  const number = `page ${page} of ${pages}${times > 1 ? `, print ${times} times` : ''}`;
   const numberWidth = textWidth(number, 9, 'regular');
   const names = job.pattern === '' ? job.title : `${job.pattern} – ${job.title}`;
   const name = shortened(names, 9, 'semibold', right - left - numberWidth - GAP);

@@ -4,7 +4,7 @@ import { describe, expect, test } from 'vitest';
 import { misfit } from '../../../e2e/support/pdf.ts';
 import { house } from '../test/blocks.ts';
 import { moorings, pilings, star, whirl } from '../test/repeated.ts';
-import { alikeSections, lettersOf, sharedTemplates } from './templates.ts';
+import { alikeSections, lettersOf, type Sharing, templatesFor } from './templates.ts';
 
 const section = (letter: string, copyOf?: Section['copyOf']): Section => ({
   letter,
@@ -21,6 +21,9 @@ const copy = (letter: string, mirrored: boolean, transform: Transform): Section[
   mirrored,
   transform,
 });
+
+const sharedTemplates = (plan: Sharing['plan']) =>
+  templatesFor({ plan, shareTemplates: true, mirrorOf: () => null }, 'as drawn');
 
 const inShort = (sections: readonly Section[]) =>
   sharedTemplates({ sections, joins: [] }).map((template) => [

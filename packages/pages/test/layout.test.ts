@@ -171,7 +171,7 @@ describe('what is written on the sheets', () => {
         'Print 4',
         'top of block',
         'Reading room quilt – Harbour house',
-        'page 1 of 1',
+        'page 1 of 1, print 4 times',
         'Print at 100 %, no scaling',
         '1 in',
         '50 mm',

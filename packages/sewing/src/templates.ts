@@ -63,6 +63,17 @@ function* waysToCopy(arrangement: Arrangement, template: Shape, copy: Shape): Ge
   }
 }
 
+/**
+ * The motion that turns a section over on to itself, each patch on to its own place, inches on the block; null where none
+ * does. Where there is one, the section's foundation and that of its mirror image are the same, numbers too.
+ */
+export function mirrorOntoItself(arrangement: Arrangement, patches: Region): Transform | null {
+  const shape = shapeOf(arrangement, patches);
+  for (const { mirrored, transform, imageOf } of waysToCopy(arrangement, shape, shape))
+    if (mirrored && [...imageOf].every(([patch, image]) => patch === image)) return transform;
+  return null;
+}
+
 /** The motion that carries a on to `toA` and the direction a → b on to `toA` → `toB`. */
 function rigidMotion(a: Point, b: Point, toA: Point, toB: Point, mirrored: boolean): Transform {
   const from = Math.atan2(b.y - a.y, b.x - a.x);
