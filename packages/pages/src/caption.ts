@@ -7,7 +7,7 @@ import {
   transformPoint,
 } from '@seamwright/geometry';
 import type { Foundation } from './foundation.ts';
-import type { Turn } from './foundation-marks.ts';
+import { DEGREES, type Turn } from './foundation-marks.ts';
 import type { CheckedJob } from './job.ts';
 import { QUIET, STROKES, textMark } from './marks.ts';
 import { textWidth, wrapped } from './metrics.ts';
@@ -205,7 +205,7 @@ function factLines(facts: readonly string[], top: string, column: number): reado
 /** An arrow in a square box at `corner`, pointing where the block's top is. */
 function arrowMarks(key: string, corner: Point<'page'>, turn: Turn): readonly Mark[] {
   const half = ARROW / 2;
-  const aim = rotation<'page'>(turn === 'upright' ? 0 : 90, { x: half, y: half });
+  const aim = rotation<'page'>(DEGREES[turn], { x: half, y: half });
   const path = (...points: Point<'page'>[]): Mark => ({
     kind: 'path',
     role: 'caption',

@@ -28,12 +28,20 @@ import { type LetteredTick, tickLetters, tickWords } from './tick-letters.ts';
 /** Room above the cutting line for the word `cut`, points. */
 export const CUT_WORD_ROOM = 10;
 
-/** How a foundation lies on the sheet: as it is, or turned a quarter clockwise (its top then faces right). */
-export type Turn = 'upright' | 'turned';
+/** How a foundation lies on the sheet: its top faces up; right, turned a quarter clockwise; down; or left. */
+export type Turn = 'upright' | 'turned' | 'on its head' | 'turned back';
+
+/** Degrees clockwise as seen on the sheet. */
+export const DEGREES: Readonly<Record<Turn, number>> = {
+  upright: 0,
+  turned: 90,
+  'on its head': 180,
+  'turned back': 270,
+};
 
 /** Width and height of the foundation's cutting line on the sheet, points. */
 export function sizeOnSheet({ width, height }: Foundation, turn: Turn): { width: number; height: number } {
-  const [across, down] = turn === 'upright' ? [width, height] : [height, width];
+  const [across, down] = DEGREES[turn] % 180 === 0 ? [width, height] : [height, width];
   return { width: written(across * POINTS_PER_INCH), height: written(down * POINTS_PER_INCH) };
 }
 
@@ -108,10 +116,16 @@ export function foundationMarks(foundation: Foundation, turn: Turn): DrawnFounda
   };
 }
 
-function sheetTransform({ height }: Foundation, turn: Turn): Transform<'print', 'page'> {
+/** Turns the foundation, its numbers' places with it, and moves the corner of its rectangle back to (0, 0). */
+function sheetTransform({ width, height }: Foundation, turn: Turn): Transform<'print', 'page'> {
   const toPoints = scaling<'print', 'page'>(POINTS_PER_INCH);
-  if (turn === 'upright') return toPoints;
-  return compose(compose(rotation<'print'>(90), translation<'print'>(height, 0)), toPoints);
+  const corners = {
+    upright: translation<'print'>(0, 0),
+    turned: translation<'print'>(height, 0),
+    'on its head': translation<'print'>(width, height),
+    'turned back': translation<'print'>(0, width),
+  };
+  return compose(compose(rotation<'print'>(DEGREES[turn]), corners[turn]), toPoints);
 }
 
 function numberMark(key: string, name: string, at: Point<'page'>, depth: number): TextMark {
