@@ -1,22 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { half, piece } from '../test/pieces.ts';
 import { chartOfBlocks, cuttingChart } from './chart.ts';
-import type { Cloth, PieceCut } from './types.ts';
+import type { Cloth } from './types.ts';
 
-const piece = (name: string, width: number, height: number, more: Partial<PieceCut> = {}): PieceCut => ({
-  patch: 0,
-  name,
-  cloth: 'sea',
-  shape: 'rectangle',
-  width,
-  height,
-  angle: 0,
-  toleranceShift: 0.25,
-  toleranceAngle: 3,
-  ...more,
-});
-const half = (name: string, width: number, height: number, more: Partial<PieceCut> = {}) =>
-  piece(name, width, height, { shape: 'half-rectangle', ...more });
 const print: Cloth = { id: 'sea', name: 'Sea', usableWidth: 40, directional: true };
 
 describe('the cutting chart', () => {

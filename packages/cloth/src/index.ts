@@ -1,7 +1,15 @@
+export * from './batch.ts';
+export * from './buying.ts';
+export * from './cautions.ts';
 export * from './chart.ts';
 export * from './check-rules.ts';
+export * from './csv.ts';
 export * from './cut-pieces.ts';
+export * from './fabric-curve.ts';
 export * from './patch-needs.ts';
+export * from './plan-cloths.ts';
+export * from './plan-sheets.ts';
 export * from './plan-strips.ts';
+export * from './report.ts';
 export type { LoadSolver } from './strips/least.ts';
 export * from './types.ts';

@@ -13,6 +13,8 @@ export interface Rectangles {
 export interface StripRules {
   /** Length of a strip, selvedge to selvedge less what is not used, inches. */
   readonly usableWidth: number;
+  /** Length of the fabric, so that no strip is higher, inches; there is no end to it when left out. */
+  readonly longest?: number;
   /** The print has an up: widths lie across the fabric, and no piece is turned. */
   readonly directional?: boolean;
   /**
@@ -65,7 +67,7 @@ export interface StripPlan {
  */
 export async function planStrips(
   rectangles: readonly Rectangles[],
-  { usableWidth, directional = false, trim = false }: StripRules,
+  { usableWidth, longest = Number.POSITIVE_INFINITY, directional = false, trim = false }: StripRules,
   load?: LoadSolver,
 ): Promise<Result<StripPlan>> {
   if (!isLength(usableWidth))
@@ -82,6 +84,7 @@ export async function planStrips(
     );
 
   const capacity = roomOnGrid(usableWidth);
+  const highest = roomOnGrid(longest);
   const alongLength: Rectangles[] = [];
   const tooLarge: Rectangles[] = [];
   const items = new Map<string, Item>();
@@ -89,13 +92,14 @@ export async function planStrips(
     if (rectangle.count === 0) continue;
     const lying: Way = { length: toGrid(rectangle.width), height: toGrid(rectangle.height) };
     const standing: Way = { length: lying.height, height: lying.length };
-    const fits = [lying, standing].map(({ length }) => length <= capacity);
-    if (!fits.includes(true)) {
+    // A print goes with its upright way as long as that fits; where it does not, the fabric's length is the way out.
+    const inOrder = directional && fitsIn(lying, capacity, highest) ? [lying] : [lying, standing];
+    const ways = inOrder.filter((way) => fitsIn(way, capacity, highest));
+    if (ways.length === 0 || (directional && longest !== Number.POSITIVE_INFINITY && ways[0] !== lying)) {
       tooLarge.push(rectangle);
       continue;
     }
-    if (fits.includes(false) && (!directional || !fits[0])) alongLength.push(rectangle);
-    const ways = directional && fits[0] ? [lying] : [lying, standing].filter((_, i) => fits[i]);
+    if (ways[0] === standing || (!directional && standing.length > capacity)) alongLength.push(rectangle);
     const different = lying.length === lying.height ? ways.slice(0, 1) : ways;
     const key = different
       .map(({ length, height }) => `${length}/${height}`)
@@ -136,6 +140,9 @@ function stripOf({ pattern, count }: Strips, usableWidth: number): Strip {
     leftover: Math.max(0, usableWidth - fromGrid(used)),
   };
 }
+
+const fitsIn = ({ length, height }: Way, capacity: number, highest: number): boolean =>
+  length <= capacity && height <= highest;
 
 const isLength = (inches: number): boolean => Number.isFinite(inches) && inches > SAME_COORDINATE;
 

@@ -8,7 +8,7 @@ import { commonStep } from './grid.ts';
 import { type Effort, Master } from './master.ts';
 import { independentParts } from './parts.ts';
 import { reachable } from './reach.ts';
-import { gathered, heightsOf, lengthOf, type Stock, type Strips } from './stock.ts';
+import { gathered, heightsOf, lengthOf, type Stock, type StripPattern, type Strips } from './stock.ts';
 import { withoutSurplus } from './surplus.ts';
 
 /** Loads HiGHS when it is first needed; the same each time. */
@@ -22,17 +22,17 @@ export interface LeastStrips {
 }
 
 /** With more patterns than these, not all are written down. */
-const MOST_PATTERNS = 3000;
+const MOST_PATTERNS = 2000;
+
+/** A few patterns that column generation has chosen: a better choice is worth more than the last node. */
+const CHOSEN: Effort = { nodes: 100, seconds: 15 };
 
 /** All patterns are there: what HiGHS proves is proved. */
-const EXACT: Effort = { nodes: 5000, seconds: 20 };
-
-/** The patterns are a choice: a better choice is worth more than the last node. */
-const CHOSEN: Effort = { nodes: 200, seconds: 10 };
+const ALL: Effort = { nodes: 300, seconds: 30 };
 
 /**
- * The least fabric: first fit and a bound by dual feasible functions for each independent part, and HiGHS for those
- * where these do not meet.
+ * The least fabric: first fit and a bound by dual feasible functions for each independent part. Where these do not meet,
+ * column generation and the best choice of its patterns; and where that is not proved either, all patterns.
  *
  * @param load left out, nothing but first fit is tried
  */
@@ -57,39 +57,59 @@ async function leastOfPart(part: Stock, load?: LoadSolver): Promise<LeastStrips>
   const atLeast = reachable(leastLength(part), heights);
   if (load === undefined || lengthOf(fitted) === atLeast) return { strips: fitted, atLeast };
   const highs = await load();
-  const all = allPatterns(part, MOST_PATTERNS);
-  const master = new Master(highs, part, commonStep(heights));
+  const chosen = withMaster(highs, part, (master) => byColumns(master, part, fitted));
+  const found = better({ strips: fitted, atLeast }, chosen, part);
+  const all = isProved(found) ? null : allPatterns(part, MOST_PATTERNS);
+  if (all === null) return found;
+  return better(
+    found,
+    withMaster(highs, part, (master) => byAll(master, all)),
+    part,
+  );
+}
+
+const isProved = ({ strips, atLeast }: LeastStrips): boolean => lengthOf(strips) === atLeast;
+
+function withMaster(highs: Highs, part: Stock, find: (master: Master) => Found): Found {
+  const master = new Master(highs, part, commonStep(heightsOf(part)));
   try {
-    const found = all === null ? byColumns(master, part, fitted) : byAll(master, all);
-    const strips = [fitted, ...found.plans.map((plan) => withoutSurplus(plan, part))].reduce((best, plan) =>
-      lengthOf(plan) < lengthOf(best) ? plan : best,
-    );
-    return { strips, atLeast: Math.max(atLeast, reachable(found.bound, heights)) };
+    return find(master);
   } finally {
     master.dispose();
   }
 }
 
+/** The least of what is known and what was found, with the greater of the bounds. */
+function better(known: LeastStrips, { plans, bound }: Found, part: Stock): LeastStrips {
+  const tried = [known.strips, ...plans.map((plan) => withoutSurplus(plan, part))];
+  return {
+    strips: tried.reduce((best, plan) => (lengthOf(plan) < lengthOf(best) ? plan : best)),
+    atLeast: Math.max(known.atLeast, reachable(bound, heightsOf(part))),
+  };
+}
+
 interface Found {
   readonly plans: readonly (readonly Strips[])[];
+  /** Grid steps that no plan does without. */
   readonly bound: number;
 }
 
-function byAll(master: Master, patterns: ReturnType<typeof allPatterns> & object): Found {
+function byAll(master: Master, patterns: readonly StripPattern[]): Found {
   for (const pattern of patterns) master.add(pattern);
-  const solved = master.whole(EXACT);
+  const solved = master.whole(ALL);
   if (solved === null) return { plans: [], bound: 0 };
   return { plans: [stripsOf(master, solved.counts)], bound: wholeAbove(solved.bound) };
 }
 
 function byColumns(master: Master, part: Stock, fitted: readonly Strips[]): Found {
   for (const { pattern } of fitted) master.add(pattern);
-  const { bound, counts } = generateColumns(master, part, {
+  const generated = generateColumns(master, part, {
     step: commonStep(part.items.flatMap(({ ways }) => ways.map(({ length }) => length))),
     heightStep: commonStep(heightsOf(part)),
     enough: lengthOf(fitted),
   });
-  const plans = [roundedDown(master, part, counts)];
+  const bound = reachable(generated.bound, heightsOf(part));
+  const plans = [roundedDown(master, part, generated.counts)];
   if (bound >= Math.min(lengthOf(fitted), ...plans.map(lengthOf))) return { plans, bound };
   const solved = master.whole(CHOSEN);
   if (solved !== null) plans.push(stripsOf(master, solved.counts));
