@@ -23,6 +23,18 @@ describe('the cutting chart', () => {
     ]);
   });
 
+  it('turns no piece of a fabric that lies along its grain, and uses both halves of a rectangle', () => {
+    const straight = { ...print, directional: false, straight: true };
+    const rows = cuttingChart([piece('A1', 2, 3), piece('A2', 3, 2), half('A3', 2, 2), half('A4', 2, 2)], {
+      cloths: [straight],
+    });
+    expect(rows.map(({ width, height, cut }) => [width, height, cut])).toEqual([
+      [2, 3, 1],
+      [3, 2, 1],
+      [2, 2, 1],
+    ]);
+  });
+
   it('counts for several blocks, and cuts half as many half-rectangles, rounded up', () => {
     const pieces = [half('A1', 3, 3), half('A2', 3, 3), half('A3', 3, 3), piece('A4', 6, 2)];
     const counts = (blocks: number) =>

@@ -1,5 +1,5 @@
 import { SAME_COORDINATE } from '@seamwright/geometry';
-import type { ChartRow, Cloth, PieceCut } from './types.ts';
+import { type ChartRow, type Cloth, mayTurn, type PieceCut } from './types.ts';
 
 /** One block's pieces, and how many of it are sewn. */
 export interface BlockToCut {
@@ -11,7 +11,7 @@ export interface BlockToCut {
 }
 
 export interface ChartOptions {
-  /** Fabrics that are directional are named here; of others, pieces are taken to be turned freely. */
+  /** The fabrics; a piece of one that is not among them is taken to be turned freely. */
   readonly cloths?: readonly Cloth[];
   /** One row for each section that a size is cut for. */
   readonly bySection?: boolean;
@@ -24,7 +24,7 @@ export const cuttingChart = (
 ): ChartRow[] => chartOfBlocks([{ pieces, blocks, mirrored }], options);
 
 /**
- * What is cut for several blocks: pieces of one size from one fabric are one row. Where the fabric is not directional, a
+ * What is cut for several blocks: pieces of one size from one fabric are one row. Where the fabric may be turned, a
  * rectangle and the same one turned by a quarter are alike.
  *
  * Two triangles come from one half-rectangle, so half as many are cut, rounded up. From a directional fabric one of the
@@ -37,19 +37,20 @@ export function chartOfBlocks(
   blocks: readonly BlockToCut[],
   { cloths = [], bySection = false }: ChartOptions = {},
 ): ChartRow[] {
-  const directional = new Set(cloths.filter((cloth) => cloth.directional).map(({ id }) => id));
+  const clothOf = new Map(cloths.map((cloth) => [cloth.id, cloth]));
   const drafts = new Map<string, Draft>();
   const order: (string | null)[] = [];
   const add = (piece: PieceCut, count: number, isMirrored: boolean) => {
     if (count === 0) return;
     if (!order.includes(piece.cloth)) order.push(piece.cloth);
-    const isDirectional = piece.cloth !== null && directional.has(piece.cloth);
+    const cloth = piece.cloth === null ? undefined : clothOf.get(piece.cloth);
+    const isDirectional = cloth?.directional ?? false;
     const size = sizeOf(piece, isMirrored);
     const section = bySection ? sectionOf(piece) : '';
     const keyOf = ({ width, height }: Size) =>
       [piece.cloth, section, piece.shape, round(width), round(height)].join('|');
-    const mayTurn = piece.shape === 'rectangle' && !isDirectional;
-    const turned = mayTurn ? drafts.get(keyOf(turn(size))) : undefined;
+    const isFree = cloth === undefined || mayTurn(cloth);
+    const turned = isFree && piece.shape === 'rectangle' ? drafts.get(keyOf(turn(size))) : undefined;
     const draft = turned ??
       drafts.get(keyOf(size)) ?? { piece, section, isDirectional, size, yields: 0, names: new Set() };
     draft.yields += count;

@@ -1,6 +1,6 @@
 import { fail, ok, type Result } from '@seamwright/geometry';
 import { cuttingChart } from './chart.ts';
-import { type PlanRules, planCloths } from './plan-cloths.ts';
+import { type ClothPlan, type PlanRules, planCloths } from './plan-cloths.ts';
 import type { LoadSolver } from './strips/least.ts';
 import type { Cloth, PieceCut } from './types.ts';
 
@@ -52,11 +52,11 @@ export async function fabricCurve(
       load,
     );
     if (!planned.ok) return planned;
-    const large = planned.value.flatMap(({ plan }) => plan.tooLarge);
+    const plans = planned.value;
+    const large = plans.flatMap(({ plan }) => plan.tooLarge);
     if (large.length > 0)
       return fail('A piece is wider than its fabric both ways', `at ${size} in`, 'End with a smaller size');
-    const sum = (value: (plan: (typeof planned.value)[number]) => number) =>
-      planned.value.reduce((total, plan) => total + value(plan), 0);
+    const sum = (value: (plan: ClothPlan) => number) => plans.reduce((total, plan) => total + value(plan), 0);
     const lengthInches = sum(({ plan }) => plan.lengthInches);
     needs.push({
       size,

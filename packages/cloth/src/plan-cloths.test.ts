@@ -88,6 +88,9 @@ describe('what is cut from each fabric, and bought', () => {
       'B1: cut 45 in × 3 in, and the fabric is 42 in wide: cut along the length of the fabric, so the print lies on its side',
       'B2: cut 43 in × 50 in, and the fabric is 42 in wide: choose a wider fabric, or divide the patch; nothing is planned for it',
     ]);
+    const straight = { ...SKY, directional: false, straight: true };
+    const [along] = await planned([piece('B1', 45, 3, { cloth: 'sky' })], 1, {}, [straight]);
+    expect(along!.notes.map(({ kind }) => kind)).toEqual(['grain-across']);
     const [nothing] = await planned([piece('A2', 45, 41)], 1);
     expect(nothing).toMatchObject({ wastePercent: 0, purchase: { buyYards: 0 } });
   });

@@ -10,7 +10,7 @@ import {
 } from './plan-sheets.ts';
 import { planStrips, type Rectangles, type StripPlan } from './plan-strips.ts';
 import type { LoadSolver } from './strips/least.ts';
-import type { ChartRow, Cloth } from './types.ts';
+import { type ChartRow, type Cloth, mayTurn } from './types.ts';
 
 /** Usable width where a fabric does not say its own: Generations Quilt Patterns; other houses take 42. */
 export const USABLE_WIDTH = 40;
@@ -36,7 +36,7 @@ export const PLAIN_RULES: PlanRules = {
 
 /** What the maker should know of one size. */
 export interface ClothNote {
-  readonly kind: 'along-length' | 'print-on-side' | 'too-large';
+  readonly kind: 'along-length' | 'grain-across' | 'print-on-side' | 'too-large';
   readonly width: number;
   readonly height: number;
   /** Names of the patches. */
@@ -97,17 +97,18 @@ async function planCloth(
   load?: LoadSolver,
 ): Promise<Result<ClothPlan>> {
   const { usableWidth, directional } = cloth;
+  const upright = !mayTurn(cloth);
   const { trim } = rules;
   const rectangles = rows.map(({ width, height, cut }): Rectangles => ({ width, height, count: cut }));
   const wanted = rules.spareOfLargest ? withSpare(rectangles) : rectangles;
-  const plan = await planStrips(wanted, { usableWidth, directional, trim }, load);
+  const plan = await planStrips(wanted, { usableWidth, upright, trim }, load);
   if (!plan.ok) return plan;
   const { lengthInches, alongLength, tooLarge } = plan.value;
   const purchase = toBuy(lengthInches, rules);
   if (!purchase.ok) return purchase;
   const sheets: SheetPlan[] = [];
   for (const sheet of rules.sheets) {
-    const planned = await planSheets(wanted, sheet, { directional, trim }, load);
+    const planned = await planSheets(wanted, sheet, { upright, trim }, load);
     if (!planned.ok) return planned;
     sheets.push(planned.value);
   }
@@ -128,7 +129,7 @@ async function planCloth(
     wastePercent: area === 0 ? 0 : 100 * (1 - cutArea / area),
     sheets,
     notes: [
-      ...noted(directional ? 'print-on-side' : 'along-length', alongLength),
+      ...noted(directional ? 'print-on-side' : upright ? 'grain-across' : 'along-length', alongLength),
       ...noted('too-large', tooLarge),
     ],
   });
@@ -151,6 +152,8 @@ export function noteText(
   switch (kind) {
     case 'along-length':
       return `${what}: cut along the length of the fabric`;
+    case 'grain-across':
+      return `${what}: cut along the length of the fabric, so the grain runs across the piece`;
     case 'print-on-side':
       return `${what}: cut along the length of the fabric, so the print lies on its side`;
     case 'too-large':

@@ -53,19 +53,19 @@ describe('fat quarters', () => {
   it('are cut along where that takes fewer, but not against a print', async () => {
     // Exact: 9 × 11 lies twice along each side of 18 × 22; turned, only once in 18.
     const four = [{ width: 11, height: 9, count: 4 }];
-    expect(await planned(four, FAT_QUARTER, { directional: true })).toMatchObject({
+    expect(await planned(four, FAT_QUARTER, { upright: true })).toMatchObject({
       atLeast: 1,
       provenLeast: true,
     });
     const turned = [{ width: 9, height: 11, count: 4 }];
     expect((await planned(turned, FAT_QUARTER)).sheets).toHaveLength(1);
-    expect((await planned(turned, FAT_QUARTER, { directional: true })).sheets).toHaveLength(2);
+    expect((await planned(turned, FAT_QUARTER, { upright: true })).sheets).toHaveLength(2);
     // Exact: a strip of 11 along holds 9 + 8; across, the two would take a strip of 9 and one of 8.
     const mixed = [
       { width: 11, height: 9, count: 2 },
       { width: 11, height: 8, count: 2 },
     ];
-    const plan = await planned(mixed, FAT_QUARTER, { directional: true });
+    const plan = await planned(mixed, FAT_QUARTER, { upright: true });
     expect(plan.sheets).toHaveLength(1);
   });
 
@@ -88,10 +88,10 @@ describe('fat quarters', () => {
         fc.array(rectangle, { maxLength: 5 }),
         fc.boolean(),
         fc.boolean(),
-        async (pieces, directional, trim) => {
-          const plan = await planned(pieces, FAT_QUARTER, { directional, trim });
+        async (pieces, upright, trim) => {
+          const plan = await planned(pieces, FAT_QUARTER, { upright, trim });
           const key = (across: number, along: number) =>
-            (directional ? [across, along] : [across, along].sort((a, b) => a - b)).join(' × ');
+            (upright ? [across, along] : [across, along].sort((a, b) => a - b)).join(' × ');
           const wanted = pieces
             .filter((each) => !plan.tooLarge.includes(each))
             .flatMap(({ width, height, count }) => Array.from({ length: count }, () => key(width, height)));
@@ -113,7 +113,7 @@ describe('fat quarters', () => {
           expect(had.sort()).toEqual(wanted.sort());
           expect(plan.sheets.length).toBeGreaterThanOrEqual(plan.atLeast);
           for (const { width, height } of plan.tooLarge)
-            expect([width <= 22 && height <= 18, !directional && height <= 22 && width <= 18]).toEqual([
+            expect([width <= 22 && height <= 18, !upright && height <= 22 && width <= 18]).toEqual([
               false,
               false,
             ]);

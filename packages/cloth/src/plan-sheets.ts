@@ -56,12 +56,12 @@ export interface SheetPlan {
 export async function planSheets(
   rectangles: readonly Rectangles[],
   sheet: Sheet,
-  { directional = false, trim = false }: { readonly directional?: boolean; readonly trim?: boolean } = {},
+  { upright = false, trim = false }: { readonly upright?: boolean; readonly trim?: boolean } = {},
   load?: LoadSolver,
 ): Promise<Result<SheetPlan>> {
   const turned = rectangles.map(({ width, height, count }) => ({ width: height, height: width, count }));
   const planned = async (solver?: LoadSolver): Promise<Result<SheetPlan>> => {
-    const rules = { directional, trim };
+    const rules = { upright, trim };
     const across = await planStrips(
       rectangles,
       { ...rules, usableWidth: sheet.width, longest: sheet.height },
@@ -81,7 +81,7 @@ export async function planSheets(
     ];
     const sheets = plans.reduce((best, plan) => (plan.length < best.length ? plan : best));
     const held = rectangles.filter((rectangle) => rectangle.count > 0 && !tooLarge.includes(rectangle));
-    const atLeast = fewestSheets(held, sheet, directional);
+    const atLeast = fewestSheets(held, sheet, upright);
     return ok({ sheet, sheets, atLeast, provenLeast: sheets.length === atLeast, tooLarge });
   };
   const quick = await planned();
@@ -107,13 +107,13 @@ function intoSheets(strips: readonly Strip[], height: number): Strip[][] {
   return open.map((sheet) => sheet.strips);
 }
 
-function fewestSheets(rectangles: readonly Rectangles[], sheet: Sheet, directional: boolean): number {
+function fewestSheets(rectangles: readonly Rectangles[], sheet: Sheet, upright: boolean): number {
   if (rectangles.length === 0) return 0;
   const room = { width: roomOnGrid(sheet.width), height: roomOnGrid(sheet.height) };
   const items = rectangles.map(({ width, height, count }) => {
-    const upright = { width: toGrid(width), height: toGrid(height) };
-    const turned = { width: upright.height, height: upright.width };
-    const lies = (directional ? [upright] : [upright, turned]).filter(
+    const lying = { width: toGrid(width), height: toGrid(height) };
+    const standing = { width: lying.height, height: lying.width };
+    const lies = (upright ? [lying] : [lying, standing]).filter(
       (lie) => lie.width <= room.width && lie.height <= room.height,
     );
     return { count, lies };

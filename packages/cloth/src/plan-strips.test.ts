@@ -55,10 +55,10 @@ describe('strips across the fabric', () => {
     const pieces = [{ width: 3, height: 13, count: 13 }];
     // Exact: 13 in a strip 13 high; turned, 3 in each of 5 strips 3 high. Turned by one each way there is nothing between.
     expect((await planned(pieces, { usableWidth: 40 })).lengthInches).toBe(13);
-    expect((await planned(pieces, { usableWidth: 39, directional: true })).lengthInches).toBe(13);
+    expect((await planned(pieces, { usableWidth: 39, upright: true })).lengthInches).toBe(13);
     const turned = [{ width: 13, height: 3, count: 13 }];
     expect((await planned(turned, { usableWidth: 40 })).lengthInches).toBe(13);
-    expect((await planned(turned, { usableWidth: 40, directional: true })).lengthInches).toBe(15);
+    expect((await planned(turned, { usableWidth: 40, upright: true })).lengthInches).toBe(15);
   });
 
   it('may be trimmed when the maker allows it: one strip for all', async () => {
@@ -81,15 +81,15 @@ describe('strips across the fabric', () => {
 
   it('run along the fabric where a piece is longer than it is wide, and say so', async () => {
     const long = { width: 45, height: 3, count: 2 };
-    for (const directional of [false, true]) {
-      const plan = await planned([long], { usableWidth: 40, directional });
+    for (const upright of [false, true]) {
+      const plan = await planned([long], { usableWidth: 40, upright });
       expect(plan).toMatchObject({ lengthInches: 45, alongLength: [long], tooLarge: [] });
       expect(plan.strips).toMatchObject([{ height: 45, count: 1, cuts: [{ width: 3, count: 2 }] }]);
     }
     // A print that runs up a long piece lies along the length as it is.
     const upright = await planned([{ width: 3, height: 45, count: 2 }], {
       usableWidth: 40,
-      directional: true,
+      upright: true,
     });
     expect(upright).toMatchObject({ lengthInches: 45, alongLength: [] });
   });
@@ -119,18 +119,18 @@ describe('strips across the fabric', () => {
         fc.array(rectangle, { maxLength: 6 }),
         fc.boolean(),
         fc.boolean(),
-        async (pieces, directional, trim) => {
-          const plan = await planned(pieces, { usableWidth: 40, directional, trim });
+        async (pieces, upright, trim) => {
+          const plan = await planned(pieces, { usableWidth: 40, upright, trim });
           const wanted = pieces.flatMap(({ width, height, count }) =>
             Array.from({ length: count }, () =>
-              directional ? [width, height] : [width, height].sort((a, b) => a - b),
+              upright ? [width, height] : [width, height].sort((a, b) => a - b),
             ),
           );
           const had = plan.strips.flatMap(({ height, count, cuts }) =>
             cuts.flatMap((cut) =>
               Array.from({ length: cut.count * count }, () => {
                 const size = [cut.width, cut.height ?? height];
-                return directional ? size : size.sort((a, b) => a - b);
+                return upright ? size : size.sort((a, b) => a - b);
               }),
             ),
           );

@@ -15,8 +15,8 @@ export interface StripRules {
   readonly usableWidth: number;
   /** Length of the fabric, so that no strip is higher, inches; there is no end to it when left out. */
   readonly longest?: number;
-  /** The print has an up: widths lie across the fabric, and no piece is turned. */
-  readonly directional?: boolean;
+  /** Widths lie across the fabric, and no piece is turned by a quarter: the print has an up, or the grain is followed. */
+  readonly upright?: boolean;
   /**
    * Whether pieces may be cut from a strip that is higher than they are, and trimmed: one more cut for each of them, and
    * less fabric. Otherwise a strip is as high as all its pieces.
@@ -67,7 +67,7 @@ export interface StripPlan {
  */
 export async function planStrips(
   rectangles: readonly Rectangles[],
-  { usableWidth, longest = Number.POSITIVE_INFINITY, directional = false, trim = false }: StripRules,
+  { usableWidth, longest = Number.POSITIVE_INFINITY, upright = false, trim = false }: StripRules,
   load?: LoadSolver,
 ): Promise<Result<StripPlan>> {
   if (!isLength(usableWidth))
@@ -93,13 +93,13 @@ export async function planStrips(
     const lying: Way = { length: toGrid(rectangle.width), height: toGrid(rectangle.height) };
     const standing: Way = { length: lying.height, height: lying.length };
     // A print goes with its upright way as long as that fits; where it does not, the fabric's length is the way out.
-    const inOrder = directional && fitsIn(lying, capacity, highest) ? [lying] : [lying, standing];
+    const inOrder = upright && fitsIn(lying, capacity, highest) ? [lying] : [lying, standing];
     const ways = inOrder.filter((way) => fitsIn(way, capacity, highest));
-    if (ways.length === 0 || (directional && longest !== Number.POSITIVE_INFINITY && ways[0] !== lying)) {
+    if (ways.length === 0 || (upright && longest !== Number.POSITIVE_INFINITY && ways[0] !== lying)) {
       tooLarge.push(rectangle);
       continue;
     }
-    if (ways[0] === standing || (!directional && standing.length > capacity)) alongLength.push(rectangle);
+    if (ways[0] === standing || (!upright && standing.length > capacity)) alongLength.push(rectangle);
     const different = lying.length === lying.height ? ways.slice(0, 1) : ways;
     const key = different
       .map(({ length, height }) => `${length}/${height}`)

@@ -23,7 +23,12 @@ export interface Cloth {
   readonly usableWidth: number;
   /** The print has an up: pieces lie along the grain and are not turned in the layout. */
   readonly directional: boolean;
+  /** Pieces lie along the grain, either way up: they are not turned by a quarter, but the halves of a rectangle both serve. */
+  readonly straight?: boolean;
 }
+
+/** Whether a piece of it may be turned by a quarter where it is cut. */
+export const mayTurn = ({ directional, straight = false }: Cloth): boolean => !directional && !straight;
 
 /**
  * A rectangle, or the triangle that is half of it, cut corner to corner. The triangle's right angle is where width and
