@@ -12,7 +12,7 @@ import {
 import type { CheckedJob } from './job.ts';
 import { moved } from './marks.ts';
 import type { Mark } from './model.ts';
-import type { Regions } from './sheet-frame.ts';
+import { besideRegion, type Regions } from './sheet-frame.ts';
 
 /** A foundation with its caption above it, ready to be put on a sheet. Points; its top left corner at (0, 0). */
 export interface Card {
@@ -25,9 +25,6 @@ export interface Card {
 
 /** Points. Narrower captions would break every fact on two lines. */
 const NARROWEST_CAPTION = 132;
-
-/** Points between a foundation and a caption that is not above it. */
-const CAPTION_GAP = 12;
 
 /** A foundation is turned only where that saves cutting it up: upright ones are easier to compare with the block. */
 const TURNS: readonly Turn[] = ['upright', 'turned'];
@@ -67,18 +64,10 @@ export function wholeCard(job: CheckedJob, foundation: Foundation, regions: Regi
  * leaves: below it, to the right of the check squares, or to the left of it, above them. null when it fits in
  * neither way.
  */
-export function soleMarks(
-  job: CheckedJob,
-  foundation: Foundation,
-  { wide, tall }: Regions,
-): readonly Mark[] | null {
-  const below = { minX: tall.minX, minY: wide.maxY + CAPTION_GAP, maxX: tall.maxX, maxY: tall.maxY };
-  const beside = { minX: wide.minX, minY: wide.minY, maxX: tall.minX - CAPTION_GAP, maxY: wide.maxY };
+export function soleMarks(job: CheckedJob, foundation: Foundation, regions: Regions): readonly Mark[] | null {
   for (const turn of TURNS)
-    for (const [region, corner] of [
-      [wide, below],
-      [tall, beside],
-    ] as const) {
+    for (const region of [regions.wide, regions.tall]) {
+      const corner = besideRegion(region, regions);
       const { width, height } = sizeOnSheet(foundation, turn);
       if (!fits({ width, height: height + CUT_WORD_ROOM }, region)) continue;
       const left = (region.minX + region.maxX - width) / 2;

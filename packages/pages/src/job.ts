@@ -35,6 +35,8 @@ export interface FoundationJob {
   readonly paper: PaperChoice;
   /** What is left blank at the sheet's edges; 1/4 in at each when left out. */
   readonly margins?: Margins;
+  /** Inches by which parts of a foundation that is larger than a sheet show the same; 1/2 in when left out. */
+  readonly overlap?: number;
   /** The sizes that are wanted in one go, one or more. */
   readonly sizes: readonly FinishedSize[];
   /** Seam allowance, inches; the same at every size. 1/4 in when left out. */
@@ -63,6 +65,7 @@ export interface CheckedJob extends FoundationJob {
   readonly unit: LengthUnit;
   readonly shareTemplates: boolean;
   readonly margins: Margins;
+  readonly overlap: number;
   readonly sizes: readonly CheckedSize[];
   /** The paper by its name or its sides. */
   readonly sheet: Paper;
@@ -70,6 +73,12 @@ export interface CheckedJob extends FoundationJob {
 
 /** Inches, a quarter: unless the maker says otherwise. */
 export const USUAL_ALLOWANCE = 0.25;
+
+/** Inches: enough for tape, and for marks on both sides of a join. */
+export const USUAL_OVERLAP = 0.5;
+
+/** Inches. A smaller overlap has no room for the marks; a larger one wastes paper and helps no one. */
+export const OVERLAP_RANGE: LengthRange = { least: 0.25, most: 2 };
 
 const UNTITLED = 'Untitled block';
 
@@ -87,6 +96,9 @@ export function checkJob(job: FoundationJob): Result<CheckedJob> {
   const allowance = job.allowance ?? USUAL_ALLOWANCE;
   const checked = checkNamed(allowance, unit, ALLOWANCE_RANGE, 'seam allowance');
   if (!checked.ok) return checked;
+  const overlap = job.overlap ?? USUAL_OVERLAP;
+  const overlaps = checkNamed(overlap, unit, OVERLAP_RANGE, 'overlap');
+  if (!overlaps.ok) return overlaps;
   const sizes: CheckedSize[] = [];
   for (const size of job.sizes) {
     const fits = checkSize(job, size, unit);
@@ -111,6 +123,7 @@ export function checkJob(job: FoundationJob): Result<CheckedJob> {
     sizes,
     sheet: sheet.value,
     margins: job.margins ?? USUAL_MARGINS,
+    overlap,
     shareTemplates: job.shareTemplates ?? false,
   });
 }

@@ -54,9 +54,11 @@ export function layFoundations(job: FoundationJob): Result<PagePlan> {
     }
     const marks = soleMarks(value, foundation, regions);
     if (marks) drafts.push({ marks, sections: [key] });
-    else
-      for (const tile of tileSheets(value, foundation, regions))
-        drafts.push({ marks: tile.marks, sections: [key], tile: tile.name });
+    else {
+      const tiles = tileSheets(value, foundation, regions);
+      if (!tiles.ok) return tiles;
+      for (const tile of tiles.value) drafts.push({ marks: tile.marks, sections: [key], tile: tile.name });
+    }
   }
   for (const placements of packSheets(cards, regions)) {
     const inOrder = [...centredIfAlone(placements, paper)].sort((p, q) => byKey(p.item.key, q.item.key));

@@ -11,6 +11,8 @@ export const STROKES = {
   checkSquare: { width: 0.5, ink: 1 },
   tileEdge: { width: 0.5, ink: 0.4 },
   alignmentMark: { width: 0.75, ink: 0.7 },
+  cropMark: { width: 1, ink: 0.7 },
+  mapOutline: { width: 0.5, ink: 0.6 },
   arrow: { width: 0.75, ink: 0.8 },
   rule: { width: 0.5, ink: 0.4 },
 } as const satisfies Readonly<Record<string, Stroke>>;

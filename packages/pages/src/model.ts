@@ -17,6 +17,8 @@ export type Role =
   | 'check-square'
   /** Where two tiles of one foundation are laid edge to edge. */
   | 'tile-edge'
+  /** At the ends of a tile edge: between them the tile is trimmed. */
+  | 'crop-mark'
   /** Marks across a tile edge that must meet. */
   | 'alignment-mark'
   /** Piece numbers, the words `sew` and `cut` beside the two outlines, letters beside match marks. */

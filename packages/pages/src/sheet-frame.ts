@@ -31,6 +31,13 @@ export function regionsOf(paper: Paper, margins: Margins = USUAL_MARGINS): Regio
   };
 }
 
+/** What the check squares, the strip and a foundation in one of the regions leave free: below `wide`, or at the left of `tall`. */
+export function besideRegion(region: Box<'page'>, { wide, tall }: Regions): Box<'page'> {
+  return region === wide
+    ? { minX: tall.minX, minY: wide.maxY + GAP, maxX: tall.maxX, maxY: tall.maxY }
+    : { minX: wide.minX, minY: wide.minY, maxX: tall.minX - GAP, maxY: wide.maxY };
+}
+
 /** The sheet without its margins, points. */
 const printableArea = ({ width, height }: Paper, { top, right, bottom, left }: Margins): Box<'page'> => ({
   minX: left * POINTS_PER_INCH,

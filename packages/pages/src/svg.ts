@@ -10,7 +10,7 @@ const GROUPS: readonly (readonly [id: string, roles: readonly Role[]])[] = [
   ['sew-lines', ['sew-line', 'run-on']],
   ['finished-outline', ['finished-outline']],
   ['match-marks', ['match-mark']],
-  ['tile-marks', ['tile-edge', 'alignment-mark']],
+  ['tile-marks', ['tile-edge', 'crop-mark', 'alignment-mark']],
   ['labels', ['label', 'caption']],
   ['check-squares', ['check-square']],
 ];

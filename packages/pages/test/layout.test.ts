@@ -207,13 +207,13 @@ describe('what is written on the sheets', () => {
     const plan = laid(usual(lantern(10), 'Lantern'));
     expect(plan.outline).toHaveLength(1);
     expect(plan.outline[0]!.children.map(({ title, sheet }) => [title, sheet])).toEqual([
-      ['A 1/4', 0],
-      ['A 2/4', 1],
-      ['A 3/4', 2],
-      ['A 4/4', 3],
+      ['A r1 c1', 0],
+      ['A r1 c2', 1],
+      ['A r2 c1', 2],
+      ['A r2 c2', 3],
     ]);
     expect(words({ ...plan, sheets: plan.sheets.slice(0, 1) })).toEqual(
-      expect.arrayContaining(['A 1/4', 'A 2/4 joins here', 'A 3/4 joins here']),
+      expect.arrayContaining(['A r1 c1', 'A r1 c2 joins here', 'A r2 c1 joins here']),
     );
   });
 

@@ -439,12 +439,17 @@ describe('a shared foundation in tiles', () => {
         expect.arrayContaining(['for A, B, C', 'Print 3', 'A1 stands for B1 and C1, too']),
       );
       const captions = marks.filter(({ role }) => role === 'caption');
-      const lines = marks.filter(({ role, section }) => section === 'A' && role !== 'caption');
-      const bottom = Math.max(...captions.map((mark) => boxOf(mark).maxY));
-      expect(bottom).toBeLessThan(Math.min(...lines.map((mark) => boxOf(mark).minY)));
+      const lines = marks.filter(({ role, section }) => section === 'A' && role !== 'caption').map(boxOf);
+      const covered = {
+        minX: Math.min(...lines.map(({ minX }) => minX)),
+        minY: Math.min(...lines.map(({ minY }) => minY)),
+        maxX: Math.max(...lines.map(({ maxX }) => maxX)),
+        maxY: Math.max(...lines.map(({ maxY }) => maxY)),
+      };
+      for (const caption of captions) expect(overlap(boxOf(caption), covered)).toBe(false);
     }
     expect(plan.outline.map(({ title }) => title)).toEqual(['Foundation A, B, C']);
-    expect(plan.outline[0]!.children[0]!.title).toBe(`A 1/${plan.sheets.length}`);
+    expect(plan.outline[0]!.children[0]!.title).toBe('A r1 c1');
   });
 
   test('the letters of each tick are on a tile', () => {
