@@ -50,7 +50,7 @@ test('the same house by keyboard alone', async ({ page }) => {
   await expect(verdict(page)).toHaveText('Sews on one foundation');
   await expect(stop(page, 'Draft')).toContainText('5 patches');
 
-  await page.keyboard.press('3');
+  await page.keyboard.press('4');
   const save = page.getByRole('button', { name: 'Save PDF' });
   await expect(save).toBeEnabled();
   for (let presses = 0; presses < 60; presses++) {

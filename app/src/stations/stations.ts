@@ -1,6 +1,6 @@
 import { type ComponentType, lazy } from 'react';
 import type { StationId, Work } from '../store/work.ts';
-import { draftWord, orderWord, paperWord } from './words.ts';
+import { clothWord, draftWord, orderWord, paperWord } from './words.ts';
 
 export interface Station {
   readonly id: StationId;
@@ -11,7 +11,7 @@ export interface Station {
   readonly Screen: ComponentType;
 }
 
-/** In the order of the work. Cloth and Arrange, when they are built, stand between Order and Paper. */
+/** In the order of the work. Arrange, when it is built, stands between Cloth and Paper. */
 export const STATIONS: readonly Station[] = [
   {
     id: 'draft',
@@ -24,6 +24,12 @@ export const STATIONS: readonly Station[] = [
     name: 'Order',
     word: orderWord,
     Screen: lazy(() => import('./order/order-station.tsx')),
+  },
+  {
+    id: 'cloth',
+    name: 'Cloth',
+    word: clothWord,
+    Screen: lazy(() => import('./cloth/cloth-station.tsx')),
   },
   {
     id: 'paper',

@@ -1,4 +1,5 @@
 import {
+  type Block,
   cutFrom,
   type Fabric,
   type Pattern,
@@ -13,16 +14,25 @@ const NONE: readonly Fabric[] = [];
 
 export const fabricsOf = (work: Work): readonly Fabric[] => pattern(work).fabrics ?? NONE;
 
-/** Cuts patches of the open block from a fabric, in the colourway that is in hand; null: from none that is chosen. */
-export function paintPatches(patches: readonly string[], fabric: Fabric | null): void {
+/**
+ * Cuts patches of the open block from a fabric, in the colourway that is in hand; null: from none that is chosen.
+ *
+ * @param stroke paints with the same key that follow one another are one step: a drag over several patches
+ */
+export function paintPatches(
+  patches: readonly string[],
+  fabric: Fabric | null,
+  stroke: string | null = null,
+): void {
   const label = fabric === null ? 'Take the fabric off' : `Cut from ${fabric.name}`;
   const colourway = currentColourway(useWork.getState());
-  changeBlock(label, currentBlock(useWork.getState()).id, (block) => {
+  const paint = (block: Block) => {
     const painted = block.patches.map((record) =>
       patches.includes(record.id) ? cutFrom(record, colourway, fabric?.id ?? null) : record,
     );
     return painted.every((record, i) => record === block.patches[i]) ? block : { ...block, patches: painted };
-  });
+  };
+  changeBlock(label, currentBlock(useWork.getState()).id, paint, stroke);
   announce(label);
 }
 

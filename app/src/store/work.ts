@@ -17,7 +17,7 @@ import type { Study } from '../study/study.ts';
 import { freshPattern } from './fresh.ts';
 
 /** The places in which the work is done, in the order of the work. Stations not built yet are not named here. */
-export type StationId = 'draft' | 'order' | 'paper';
+export type StationId = 'draft' | 'order' | 'cloth' | 'paper';
 
 /** What is in hand. Kept apart from the document: undo does not touch it, and it is never saved. */
 export interface Selection {

@@ -1,0 +1,73 @@
+import type { Point } from '@seamwright/geometry';
+import { useMemo, useRef } from 'react';
+import { BlockCanvas } from '../../canvas/block-canvas.tsx';
+import { BlockLayer } from '../../canvas/block-layer.tsx';
+import { blockBounds } from '../../canvas/bounds.ts';
+import { useFabricFills } from '../../canvas/fabric-fills.ts';
+import { inFront, paintFills, paintSeams } from '../../canvas/paint-patches.ts';
+import { Painting } from '../../canvas/painting.tsx';
+import { patchAt } from '../../canvas/patch-at.ts';
+import { PointedMarks } from '../../canvas/pointed-marks.tsx';
+import type { CanvasPointer } from '../../canvas/pointer.ts';
+import { useLook } from '../../canvas/use-look.ts';
+import { currentDrawing, useWork } from '../../store/work.ts';
+import type { Study } from '../../study/study.ts';
+import { beginStroke, endStroke, paint } from './brush.ts';
+
+interface ClothCanvasProps {
+  /** How a fabric's colour is shown: as it is, or its grey. */
+  readonly shade: (colour: string) => string;
+}
+
+/** The block in its fabrics. A press cuts a patch from the fabric at hand, a drag all that it goes over. */
+export function ClothCanvas({ shade }: ClothCanvasProps) {
+  const drawing = useWork(currentDrawing);
+  const study = useWork((work) => work.study);
+  const stroke = useStroke(study);
+  return (
+    <BlockCanvas
+      label="The block in its fabrics"
+      bounds={blockBounds(drawing)}
+      drag="tool"
+      cursor="crosshair"
+      onPointer={stroke}
+      testId="cloth"
+    >
+      <BlockLayer>{study !== null && <Fabrics study={study} shade={shade} />}</BlockLayer>
+      <BlockLayer>{study !== null && <PointedMarks study={study} place={inFront} />}</BlockLayer>
+    </BlockCanvas>
+  );
+}
+
+function Fabrics({ study, shade }: ClothCanvasProps & { readonly study: Study }) {
+  const look = useLook(inFront);
+  const fills = useFabricFills(study, true, look, shade);
+  const { arrangement } = study;
+  const paintAll = useMemo(() => paintFills(fills), [fills]);
+  const seams = useMemo(() => paintSeams(arrangement, look, true), [arrangement, look]);
+  return (
+    <>
+      <Painting paint={paintAll} />
+      <Painting paint={seams} />
+    </>
+  );
+}
+
+/** Presses and drags as strokes of the brush: each is one step, and each patch is painted once in it. */
+function useStroke(study: Study | null): (event: CanvasPointer) => void {
+  const last = useRef<Point | null>(null);
+  return ({ kind, at }) => {
+    if (kind === 'down') beginStroke();
+    if (kind === 'up' || kind === 'cancel') {
+      if (last.current !== null) endStroke();
+      last.current = null;
+      return;
+    }
+    const goesOn = kind === 'down' || (kind === 'move' && last.current !== null);
+    if (!goesOn || study === null || study.arrangement === null) return;
+    last.current = at;
+    const patch = patchAt(study.arrangement, at);
+    const record = patch === undefined ? undefined : study.records[patch.index];
+    if (record !== undefined) paint([record.id]);
+  };
+}
