@@ -10,6 +10,7 @@ import {
   identity,
   inverse,
   reflection,
+  reflectionAcross,
   rotation,
   scaling,
   type Transform,
@@ -38,6 +39,27 @@ test('each transform on one point', () => {
     a: { x: 4, y: 1 },
     b: { x: 1, y: 0 },
   });
+});
+
+test('the reflection across a line keeps the line, changes its sides, and undoes itself', () => {
+  expect(transformPoint(reflectionAcross({ a: { x: 0, y: 1 }, b: { x: 3, y: 1 } }), { x: 5, y: 4 })).toEqual({
+    x: 5,
+    y: -2,
+  });
+  expect(() => reflectionAcross({ a: { x: 1, y: 1 }, b: { x: 1, y: 1 } })).toThrow(RangeError);
+  fc.assert(
+    fc.property(point, point, point, (a, b, p) => {
+      fc.pre(distance(a, b) > 0.1);
+      const mirror = reflectionAcross({ a, b });
+      expect(distance(transformPoint(mirror, a), a)).toBeLessThan(1e-9);
+      expect(distance(transformPoint(mirror, b), b)).toBeLessThan(1e-9);
+      const image = transformPoint(mirror, p);
+      expect(Math.abs(distance(image, a) - distance(p, a))).toBeLessThan(1e-9);
+      expect(distance(transformPoint(mirror, image), p)).toBeLessThan(1e-9);
+      expect(determinant(mirror)).toBeCloseTo(-1, 12);
+    }),
+    { seed: 7 },
+  );
 });
 
 test('rotation is clockwise on the screen, and quarter turns are exact', () => {

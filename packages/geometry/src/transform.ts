@@ -75,6 +75,22 @@ export const reflection = <From extends Space = 'block', To extends Space = From
   axis: number,
 ): Transform<From, To> => ({ a: -1, b: 0, c: 0, d: 1, e: 2 * axis, f: 0 });
 
+/** The mirror image across the line of a segment. Throws a RangeError when its ends are one point. */
+export function reflectionAcross<S extends Space = 'block'>({ a, b }: Segment<S>): Transform<S> {
+  const [dx, dy] = [b.x - a.x, b.y - a.y];
+  const squared = dx * dx + dy * dy;
+  if (squared === 0) throw new RangeError('One point is no line to mirror across');
+  const [cos, sin] = [(dx * dx - dy * dy) / squared, (2 * dx * dy) / squared];
+  return {
+    a: cos,
+    b: sin,
+    c: sin,
+    d: -cos,
+    e: a.x - cos * a.x - sin * a.y,
+    f: a.y - sin * a.x + cos * a.y,
+  };
+}
+
 /** Makes everything kx times as wide and ky times as high, from the origin; ky is kx when left out. */
 export const scaling = <From extends Space = 'block', To extends Space = From>(
   kx: number,
