@@ -5,6 +5,7 @@ export * from './model.ts';
 export { type Margins, PAPERS, type Paper, type PaperChoice, type PaperName } from './paper.ts';
 export { writePdf } from './pdf.ts';
 export { withResolution } from './png.ts';
+export { writePrintHtml } from './print-html.ts';
 export { type Printable, printable } from './printable.ts';
 export { type PrintRun, printsOf } from './prints.ts';
 export { writeSvg } from './svg.ts';

@@ -1,4 +1,5 @@
 import type { jsPDF } from 'jspdf';
+import { binaryString } from './bytes.ts';
 import { digest } from './digest.ts';
 import type { PageFonts } from './fonts.ts';
 import type { Mark, OutlineEntry, PagePlan, PathMark, Stroke, TextMark } from './model.ts';
@@ -53,6 +54,7 @@ export async function writePdf(plan: PagePlan, fonts: PageFonts): Promise<Uint8A
     Duplex: 'Simplex',
   });
   for (const weight of ['regular', 'semibold'] as const) {
+    // The library takes files so, too, and this form needs no base64.
     doc.addFileToVFS(`${weight}.ttf`, binaryString(fonts[weight]));
     doc.addFont(`${weight}.ttf`, 'sans', weight);
   }
@@ -137,12 +139,4 @@ function addOutline(doc: jsPDF, parent: unknown, entries: readonly OutlineEntry[
     const item = doc.outline.add(parent as never, entry.title, { pageNumber: entry.sheet + 1 });
     addOutline(doc, item, entry.children);
   }
-}
-
-/** One character per byte: a form in which the library takes files, and the only one that needs no base64. */
-function binaryString(bytes: Uint8Array): string {
-  let text = '';
-  // In pieces, because a call takes only so many arguments.
-  for (let i = 0; i < bytes.length; i += 8192) text += String.fromCharCode(...bytes.subarray(i, i + 8192));
-  return text;
 }

@@ -1,5 +1,5 @@
 import { FONT_FAMILY } from './fonts.ts';
-import type { Mark, PagePlan, PathMark, Role, TextMark } from './model.ts';
+import type { Mark, PagePlan, PathMark, Role, Sheet, TextMark } from './model.ts';
 
 /** Decimals of a point, as in the PDF. */
 const DECIMALS = 4;
@@ -28,18 +28,37 @@ export function writeSvg(plan: PagePlan, sheetIndex: number): string {
   const sheet = plan.sheets[sheetIndex];
   if (sheet === undefined) throw new RangeError(`There is no sheet ${sheetIndex}`);
   const { paper } = plan;
-  const name = `${plan.title}, page ${sheetIndex + 1} of ${plan.sheets.length}`;
+  return `<svg xmlns="http://www.w3.org/2000/svg" width="${paper.trueWidth}" height="${paper.trueHeight}" viewBox="0 0 ${decimal(paper.width)} ${decimal(paper.height)}" ${SHEET_LOOK}>
+<title>${escaped(sheetTitle(plan, sheetIndex))}</title>
+${sheetContent(sheet)}</svg>
+`;
+}
+
+/** What holds for all of a sheet, as attributes of the element round {@link sheetContent}. */
+export const SHEET_LOOK = `font-family="'${FONT_FAMILY}', sans-serif" stroke-linejoin="round" fill="none"`;
+
+/** `Lantern, page 1 of 9` */
+export const sheetTitle = ({ title, sheets }: PagePlan, sheetIndex: number): string =>
+  `${title}, page ${sheetIndex + 1} of ${sheets.length}`;
+
+/**
+ * Everything on the sheet as SVG elements, in points.
+ *
+ * @param prefix stands before every id, for sheets that share a document
+ */
+export function sheetContent(sheet: Sheet, prefix = ''): string {
   const isSquare = (mark: Mark) => mark.role === 'check-square';
   const sections = sheet.sections.map((key, i) => {
     const own = sheet.marks.filter((mark) => mark.section === key || (i === 0 && isSquare(mark)));
-    return group(`section-${key}`, GROUPS.map(([id, roles]) => groupOfRoles(id, roles, own)).join(''));
+    return group(
+      `${prefix}section-${key}`,
+      GROUPS.map(([id, roles]) => groupOfRoles(id, roles, own, prefix)).join(''),
+    );
   });
   const windows = [...new Set(sheet.marks.flatMap(windowOf))];
   const rest = sheet.marks.filter((mark) => mark.section === undefined && !isSquare(mark));
-  return `<svg xmlns="http://www.w3.org/2000/svg" width="${paper.trueWidth}" height="${paper.trueHeight}" viewBox="0 0 ${decimal(paper.width)} ${decimal(paper.height)}" font-family="'${FONT_FAMILY}', sans-serif" stroke-linejoin="round" fill="none">
-<title>${escaped(name)}</title>
-${windows.map(clipPath).join('')}${sections.join('')}${group('sheet', rest.map(element).join(''))}</svg>
-`;
+  const others = group(`${prefix}sheet`, rest.map((mark) => element(mark, prefix)).join(''));
+  return `${windows.map((window) => clipPath(window, prefix)).join('')}${sections.join('')}${others}`;
 }
 
 /** The window that a mark is shown through, as SVG writes a rectangle; none or one. */
@@ -52,22 +71,23 @@ function windowOf(mark: Mark): readonly string[] {
 }
 
 /** A sheet shows one tile, so all its windows are alike; were they not, each would have an id of its own. */
-const clipPath = (window: string): string =>
-  `<clipPath id="${windowId(window)}"><rect ${window}/></clipPath>\n`;
+const clipPath = (window: string, prefix: string): string =>
+  `<clipPath id="${windowId(window, prefix)}"><rect ${window}/></clipPath>\n`;
 
-const windowId = (window: string): string =>
-  `window-${window.replace(/[^\d.]+/g, '-').replace(/^-|-$/g, '')}`;
+const windowId = (window: string, prefix: string): string =>
+  `${prefix}window-${window.replace(/[^\d.]+/g, '-').replace(/^-|-$/g, '')}`;
 
-function groupOfRoles(id: string, roles: readonly Role[], marks: readonly Mark[]): string {
+function groupOfRoles(id: string, roles: readonly Role[], marks: readonly Mark[], prefix: string): string {
   const own = marks.filter((mark) => roles.includes(mark.role));
-  return own.length === 0 ? '' : group(id, own.map(element).join(''));
+  return own.length === 0 ? '' : group(`${prefix}${id}`, own.map((mark) => element(mark, prefix)).join(''));
 }
 
 const group = (id: string, content: string): string => `<g id="${id}">\n${content}</g>\n`;
 
-const element = (mark: Mark): string => (mark.kind === 'path' ? pathElement(mark) : textElement(mark));
+const element = (mark: Mark, prefix: string): string =>
+  mark.kind === 'path' ? pathElement(mark, prefix) : textElement(mark);
 
-function pathElement(mark: PathMark): string {
+function pathElement(mark: PathMark, prefix: string): string {
   const d = mark.points.map((p, i) => `${i === 0 ? 'M' : 'L'}${decimal(p.x)} ${decimal(p.y)}`).join(' ');
   const attributes = [`class="${mark.role}"`, `d="${d}${mark.closed ? ' Z' : ''}"`];
   if (mark.fill !== undefined) attributes.push(`fill="${colour(mark.fill)}"`);
@@ -76,7 +96,7 @@ function pathElement(mark: PathMark): string {
     attributes.push(`stroke="${colour(ink)}"`, `stroke-width="${decimal(width)}"`);
     if (dash) attributes.push(`stroke-dasharray="${dash.map(decimal).join(' ')}"`);
   }
-  for (const window of windowOf(mark)) attributes.push(`clip-path="url(#${windowId(window)})"`);
+  for (const window of windowOf(mark)) attributes.push(`clip-path="url(#${windowId(window, prefix)})"`);
   return `<path ${attributes.join(' ')}/>\n`;
 }
 
@@ -117,4 +137,4 @@ const ESCAPES: Readonly<Record<string, string>> = {
   '"': '&quot;',
 };
 
-const escaped = (text: string): string => text.replace(/[&<>"]/g, (character) => ESCAPES[character]!);
+export const escaped = (text: string): string => text.replace(/[&<>"]/g, (character) => ESCAPES[character]!);

@@ -1,0 +1,7 @@
+/** One character per byte. */
+export function binaryString(bytes: Uint8Array): string {
+  let text = '';
+  // In pieces, because a call takes only so many arguments.
+  for (let i = 0; i < bytes.length; i += 8192) text += String.fromCharCode(...bytes.subarray(i, i + 8192));
+  return text;
+}
