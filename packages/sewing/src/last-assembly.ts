@@ -1,45 +1,66 @@
+import { patchesOfPin } from '@seamwright/arrangement';
 import type { AssemblyResult } from './assemble.ts';
-import type { Touching } from './contact.ts';
+import { type Assembly, joinOf, sectionOf, stuckAt } from './assembly.ts';
+import type { Region } from './region.ts';
+import { type Renumbering, renumbering, type Touched } from './renumbering.ts';
+import type { Pin } from './types.ts';
+
+/** All that an assembly depends on besides who touches whom. */
+export interface Wanted {
+  readonly pins: readonly Pin[];
+  /** Everything else, as one word. */
+  readonly how: string;
+}
 
 /**
  * What the last plan came to, for the next plan of a block of which only places have changed: while a line is dragged, who
  * touches whom on which line mostly stays as it is, and all that sewability depends on is that.
- * (Patches are known by their numbers: where these change, nothing is recalled.)
+ * (The numbers of patches and lines may change meanwhile: they follow from places.)
  *
  * Lengths and shapes, which decide among assemblies that are equally good otherwise, may have changed: what is recalled
  * holds, but need not be the very assembly that a plan of its own would choose.
  */
 export class LastAssembly {
-  private last: { touching: Touching; wanted: string; result: AssemblyResult } | null = null;
+  private last: { block: Touched; wanted: Wanted; result: AssemblyResult } | null = null;
 
-  /** @param wanted all that the assembly depends on besides */
-  recall(touching: Touching, wanted: string): AssemblyResult | null {
+  recall(block: Touched, wanted: Wanted): AssemblyResult | null {
     const { last } = this;
-    return last !== null && last.wanted === wanted && isSameTouching(last.touching, touching)
-      ? last.result
-      : null;
+    if (last === null || last.wanted.how !== wanted.how) return null;
+    const now = renumbering(last.block, block);
+    if (now === null || !arePinsOf(last.wanted.pins, wanted.pins, now)) return null;
+    return { ...last.result, assembly: renumbered(last.result.assembly, now) };
   }
 
-  keep(touching: Touching, wanted: string, result: AssemblyResult): void {
-    this.last = { touching, wanted, result };
+  keep(block: Touched, wanted: Wanted, result: AssemblyResult): void {
+    this.last = { block, wanted, result };
   }
 }
 
-/** Whether the same patches touch along the same edges, which follow each other in the same order on the same lines. */
-function isSameTouching(a: Touching, b: Touching): boolean {
-  return (
-    a.count === b.count &&
-    a.alongLines.length === b.alongLines.length &&
-    a.alongLines.every(({ edge, line, start, end }, rank) => {
-      const other = b.alongLines[rank]!;
-      return edge === other.edge && line === other.line && start === other.start && end === other.end;
-    }) &&
-    a.contacts.every((own, patch) => {
-      const others = b.contacts[patch]!;
-      return (
-        own.length === others.length &&
-        own.every(({ edge, neighbour }, i) => edge === others[i]!.edge && neighbour === others[i]!.neighbour)
-      );
-    })
-  );
+const arePinsOf = (before: readonly Pin[], pins: readonly Pin[], { patches }: Renumbering): boolean =>
+  before.length === pins.length &&
+  before.every((pin, i) => {
+    const there = pins[i]!;
+    const [own, others] = [patchesOfPin(pin), patchesOfPin(there)];
+    return (
+      pin.kind === there.kind &&
+      (pin.kind !== 'letter' || there.kind !== 'letter' || pin.letter === there.letter) &&
+      own.every((p, k) => patches[p] === others[k])
+    );
+  });
+
+function renumbered(assembly: Assembly, now: Renumbering): Assembly {
+  switch (assembly.kind) {
+    case 'section':
+      return sectionOf(renumberedRegion(assembly.patches, now));
+    case 'stuck':
+      return stuckAt(renumberedRegion(assembly.patches, now));
+    case 'join': {
+      const [a, b] = assembly.units;
+      return joinOf(now.lines[assembly.line]!, [renumbered(a, now), renumbered(b, now)]);
+    }
+  }
 }
+
+/** Patches of a region stand in the order of their numbers. */
+const renumberedRegion = (region: Region, { patches }: Renumbering): Region =>
+  region.map((p) => patches[p]!).sort((p, q) => p - q);

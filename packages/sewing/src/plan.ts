@@ -61,11 +61,11 @@ export function planSewing(arrangement: Arrangement, options: PlanOptions = {}):
   let pins = (options.pins ?? []).filter((pin) => patchesOfPin(pin).every((p) => all[p] === p));
   const conflict: Pin[] = [];
   const undecided: Pin[] = [];
-  const wanted = JSON.stringify([`${effort} ${largestSection}`, wish, pins]);
+  const wanted = { pins, how: `${effort} ${largestSection} ${wish}` };
   let result =
-    last?.recall(touching, wanted) ??
+    last?.recall(joinery, wanted) ??
     assemble(joinery, all, { effort, will: willOf(pins, largestSection), wish });
-  if (result.sewable) last?.keep(touching, wanted, result);
+  if (result.sewable) last?.keep(joinery, wanted, result);
   while (!result.sewable && pins.length > 0) {
     if (!canAssemble(joinery, all, NO_WILL, 0)) break;
     const given = result.undecided
