@@ -187,3 +187,16 @@ test('a block that cannot be sewn has no sheets, and Paper says why and leads ba
   await page.getByRole('button', { name: 'Go to the drawing' }).click();
   await expect(page.getByRole('main', { name: 'Draft' })).toBeVisible();
 });
+
+test('the drawing stays where it is when the first line is drawn and the words for beginners go', async ({
+  page,
+}) => {
+  await open(page);
+  const words = page.getByRole('heading', { name: 'Here is an empty block' });
+  await expect(words).toBeVisible();
+  const before = [await viewOf(page), await onPage(page, [6, 6])];
+  await drag(page, [0, 3], [6, 3]);
+  await expect(stop(page, 'Draft')).toContainText('2 patches');
+  await expect(words).toHaveCount(0);
+  expect([await viewOf(page), await onPage(page, [6, 6])]).toEqual(before);
+});

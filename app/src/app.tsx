@@ -6,7 +6,6 @@ import { Header } from './shell/header.tsx';
 import { HelpDialog } from './shell/help-dialog.tsx';
 import { Shelf } from './shell/shelf.tsx';
 import { VerdictBar } from './shell/verdict-bar.tsx';
-import { Welcome } from './shell/welcome.tsx';
 import { STATIONS } from './stations/stations.ts';
 import { announce } from './store/notices.ts';
 import { useWork } from './store/work.ts';
@@ -25,10 +24,7 @@ export function App() {
         <BlockPicker />
         <VerdictBar />
       </section>
-      <div>
-        <NoticeBar />
-        <Welcome />
-      </div>
+      <NoticeBar />
       <OpenStation />
       <SpokenWords />
       <Shelf />

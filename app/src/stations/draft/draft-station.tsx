@@ -28,6 +28,7 @@ import { InHand } from './panel/in-hand.tsx';
 import { PartsList } from './panel/parts-list.tsx';
 import { RepeatPanel } from './panel/repeat-panel.tsx';
 import { SizePanel } from './panel/size-panel.tsx';
+import { Welcome } from './panel/welcome.tsx';
 import { RepeatNote } from './repeat-note.tsx';
 import { ToolChoice } from './tool-choice.tsx';
 import { TOOLS } from './tools.ts';
@@ -68,6 +69,7 @@ export default function DraftStation() {
       <DraftCanvas />
       <aside className={styles.panel} aria-label="About the drawing">
         <div className={styles.of}>
+          <Welcome />
           <InHand />
           <Findings />
         </div>
