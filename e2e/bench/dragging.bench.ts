@@ -1,9 +1,9 @@
 import type { Page } from '@playwright/test';
 import { factor, ms, Table } from '../../scripts/bench/table.ts';
 import { drop, open, stop, verdict } from '../support/app.ts';
-import { onPage, press, takeUp, viewOf } from '../support/draw.ts';
+import { onPage, type Place, press, takeUp, viewOf } from '../support/draw.ts';
 import { expect, test } from '../support/test.ts';
-import { latticeFile, middleEnd } from './lattice.ts';
+import { besideLines, latticeFile, levelEnd, middleEnd } from './lattice.ts';
 
 /*
  * How immediate drawing feels. Run: `npm run bench -- dragging`.
@@ -20,8 +20,6 @@ const ROUNDS = 6;
 const MOVES = 90;
 /** Inches that the drag goes to either side. */
 const REACH = 0.2;
-/** CSS pixels: what leaves the place of a press. */
-const FAR = 30;
 
 /** As much of the canvas library as the square takes; the library puts itself on the window. */
 interface Konva {
@@ -56,28 +54,55 @@ test('dragging in a block of 500 patches', async ({ page }) => {
 test('the verdict in a block of 200 patches', async ({ page }) => {
   const [columns, rows] = [10, 20];
   await openLattice(page, columns, rows);
-  const [x, y] = middleEnd(columns);
-  const from = await onPage(page, [x, y]);
-  await page.mouse.move(from.x, from.y);
-  await page.mouse.down();
-  // Far enough to be a drag and no press.
-  await page.mouse.move(from.x + FAR, from.y);
-  await expect(verdict(page)).toBeVisible();
-  const lags: number[] = [];
-  for (let move = 1; move <= MOVES; move += 1) {
-    await watchVerdict(page);
-    const to = await onPage(page, [x + REACH * Math.sin(move / 7), y]);
-    await page.mouse.move(to.x, to.y);
-    lags.push(await framesUntilVerdict(page));
-  }
-  await page.mouse.up();
   const table = new Table(
     'The verdict in a block of 200 patches: frames that a move is on the screen before it',
-    ['', 'moves', 'median', 'p95', 'longest'],
+    ['', 'moves', 'median', 'p95', 'longest', 'above two'],
     LONGEST,
   );
-  table.row('verdict', lags.length, ...figures(lags));
+  const all: number[] = [];
+  for (const [name, drag] of dragsOf(columns, rows)) {
+    const lags = await lagsOfDrag(page, drag);
+    table.row(name, lags.length, ...figures(lags), aboveTwo(lags));
+    all.push(...lags);
+  }
+  table.row('all', all.length, ...figures(all), aboveTwo(all));
 });
+
+/** Where a drag begins, and which way it goes to and fro, inches. */
+interface Drag {
+  readonly from: Place;
+  readonly to: Place;
+}
+
+/** Drags in which patches grow and shrink on either side: the deepest points of rows and columns change their order. */
+const dragsOf = (columns: number, rows: number): readonly (readonly [name: string, drag: Drag])[] => [
+  ['end, upright', { from: middleEnd(columns), to: [REACH, 0] }],
+  ['end, level', { from: levelEnd(rows), to: [0, REACH] }],
+  ['a whole line', { from: besideLines(columns, rows), to: [REACH, 0] }],
+];
+
+/** The lag of the verdict at every move of a drag, the first one after rest too. */
+async function lagsOfDrag(page: Page, { from: [x, y], to: [dx, dy] }: Drag): Promise<readonly number[]> {
+  const place = (part: number): Place => [x + dx * part, y + dy * part];
+  const lags: number[] = [];
+  const move = async (part: number) => {
+    const to = await onPage(page, place(part));
+    await watchVerdict(page);
+    await page.mouse.move(to.x, to.y);
+    lags.push(await framesUntilVerdict(page));
+  };
+  await press(page, [x, y]);
+  const start = await onPage(page, [x, y]);
+  await page.mouse.move(start.x, start.y);
+  await page.mouse.down();
+  // Far enough to be a drag and no press.
+  await move(1);
+  for (let i = 1; i <= MOVES; i += 1) await move(Math.sin(i / 7));
+  await page.mouse.move(start.x, start.y);
+  await page.mouse.up();
+  await expect(verdict(page)).toBeVisible();
+  return lags;
+}
 
 async function openLattice(page: Page, columns: number, rows: number): Promise<void> {
   await open(page);
@@ -182,6 +207,10 @@ async function watchVerdict(page: Page): Promise<void> {
 
 const framesUntilVerdict = (page: Page): Promise<number> =>
   page.evaluate(() => (window as unknown as { lag: Promise<number> }).lag);
+
+/** How many of the moves the verdict lags by more than two frames, per cent. */
+const aboveTwo = (lags: readonly number[]): string =>
+  `${((100 * lags.filter((lag) => lag > 2).length) / lags.length).toFixed(1)} %`;
 
 /** Median, 95th percentile and longest. */
 const figures = (values: readonly number[]): readonly number[] =>

@@ -36,3 +36,12 @@ export function latticeFile(columns: number, rows: number): string {
 
 /** Where the line next to the middle ends on the upper edge, inches. */
 export const middleEnd = (columns: number): readonly [number, number] => [Math.floor(columns / 2) * STEP, 0];
+
+/** Where the line next to the middle ends on the left edge, inches. */
+export const levelEnd = (rows: number): readonly [number, number] => [0, Math.floor(rows / 2) * STEP];
+
+/** A place on an upright line, half-way between two level ones, inches. */
+export const besideLines = (columns: number, rows: number): readonly [number, number] => [
+  (Math.floor(columns / 2) + 1) * STEP,
+  (Math.floor(rows / 2) + 0.5) * STEP,
+];

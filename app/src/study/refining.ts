@@ -28,10 +28,13 @@ export async function refine(question: StudyQuestion, work: (ask: Asking) => Pro
   }
 }
 
-/** A search that is under way ends with its worker. Another is started at once, so that it is ready for the next. */
+/**
+ * A search that is under way ends with its worker. Another is started when there is something to refine: to load it now would
+ * take from the quick answer that is being worked out.
+ */
 export function stopRefining(): void {
   if (!busy) return;
   worker?.end();
-  worker = startComputing();
+  worker = null;
   busy = false;
 }

@@ -13,6 +13,7 @@ import {
 } from '@seamwright/sewing';
 import { expose, transfer } from 'comlink';
 import { nothing, tooManyPatches } from './limits.ts';
+import { Practice } from './practice.ts';
 import type { StudyAnswer, StudyQuestion } from './study.ts';
 
 /** What the quick answer may look at, in the solver's count: some milliseconds. */
@@ -20,6 +21,8 @@ const QUICK_EFFORT = 30_000;
 
 /** Most quick answers are about a drawing in which only places have changed since the one before. */
 const last = new LastAssembly();
+
+const practice = new Practice();
 
 /** The question that the slower answers are about. */
 let subject: {
@@ -34,20 +37,14 @@ const later = () => import('./later.ts');
 /** What is computed off the page's thread. */
 const worker = {
   /** Takes the drawing apart and plans its sewing, without looking long for the best plan. */
-  study({ drawing, records, wishes, limits }: StudyQuestion): StudyAnswer {
-    const arrangement = arrange(drawing);
-    if (!arrangement.ok) return nothing(arrangement.problem, records);
-    const problem = tooManyPatches(arrangement.value.patches.length);
-    if (problem !== null) return nothing(problem, records);
-    const carried = carryPatches(records, arrangement.value);
-    const question = { drawing, records: carried, wishes, limits };
-    return {
-      arrangement: arrangement.value,
-      problem: null,
-      plan: planned(question, arrangement.value, wishes.choice, { effort: QUICK_EFFORT, last }),
-      shapes: shapeFindings(arrangement.value, limits),
-      records: carried,
-    };
+  study(question: StudyQuestion): StudyAnswer {
+    const answer = studied(question, { last });
+    let recalling = true;
+    practice.after(answer.arrangement?.patches.length ?? 0, () => {
+      recalling = !recalling;
+      studied(question, recalling ? { last } : {});
+    });
+    return answer;
   },
 
   /** Takes the drawing apart again and keeps it, for the questions below. `records` are those of its patches. */
@@ -81,6 +78,25 @@ const worker = {
     return transfer(bytes, [bytes.buffer]);
   },
 };
+
+function studied(
+  { drawing, records, wishes, limits }: StudyQuestion,
+  how: Pick<PlanOptions, 'last'>,
+): StudyAnswer {
+  const arrangement = arrange(drawing);
+  if (!arrangement.ok) return nothing(arrangement.problem, records);
+  const problem = tooManyPatches(arrangement.value.patches.length);
+  if (problem !== null) return nothing(problem, records);
+  const carried = carryPatches(records, arrangement.value);
+  const question = { drawing, records: carried, wishes, limits };
+  return {
+    arrangement: arrangement.value,
+    problem: null,
+    plan: planned(question, arrangement.value, wishes.choice, { effort: QUICK_EFFORT, ...how }),
+    shapes: shapeFindings(arrangement.value, limits),
+    records: carried,
+  };
+}
 
 function planned(
   { records, wishes }: StudyQuestion,
