@@ -15,6 +15,9 @@ import { stillToPlan, waysThatStand } from './ways.ts';
 /** Milliseconds of quiet before a better plan is looked for: not at every step of a drag. */
 const QUIET = 150;
 
+/** The same while a drag pauses: what is found is gone with its next move, which it would hold up. */
+const QUIET_IN_HAND = 700;
+
 /**
  * Keeps the store's `study` up to date with the open block's drawing and with how the maker wants it sewn.
  *
@@ -31,7 +34,8 @@ export function startStudying(): void {
     try {
       while (!upToDate(useWork.getState())) await studyOnce();
       clearTimeout(timer);
-      timer = setTimeout(() => void refineNow(), QUIET);
+      const quiet = useWork.getState().inHand === null ? QUIET : QUIET_IN_HAND;
+      timer = setTimeout(() => void refineNow(), quiet);
     } catch (error) {
       giveUp(error);
     } finally {

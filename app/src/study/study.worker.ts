@@ -12,6 +12,7 @@ import {
   shapeFindings,
 } from '@seamwright/sewing';
 import { expose, transfer } from 'comlink';
+import { aslant } from './aslant.ts';
 import { nothing, tooManyPatches } from './limits.ts';
 import { Practice } from './practice.ts';
 import type { StudyAnswer, StudyQuestion } from './study.ts';
@@ -39,10 +40,15 @@ const worker = {
   /** Takes the drawing apart and plans its sewing, without looking long for the best plan. */
   study(question: StudyQuestion): StudyAnswer {
     const answer = studied(question, { last });
-    let recalling = true;
+    const ways = [
+      () => studied(question, {}),
+      () => studied({ ...question, drawing: aslant(question.drawing) }, { last }),
+      () => studied(question, { last }),
+    ];
+    let next = 0;
     practice.after(answer.arrangement?.patches.length ?? 0, () => {
-      recalling = !recalling;
-      studied(question, recalling ? { last } : {});
+      ways[next % ways.length]!();
+      next += 1;
     });
     return answer;
   },
