@@ -9,7 +9,9 @@ import {
 import type { Foundation } from './foundation.ts';
 import { DEGREES, type Turn } from './foundation-marks.ts';
 import type { CheckedJob } from './job.ts';
-import { QUIET, STROKES, textMark } from './marks.ts';
+import { type Diagram, joinsDiagram } from './joins-diagram.ts';
+import { moved, QUIET, STROKES, textMark } from './marks.ts';
+import { matchLegend } from './match-words.ts';
 import { textWidth, wrapped } from './metrics.ts';
 import type { Mark } from './model.ts';
 import { shortUnit } from './open-words.ts';
@@ -48,6 +50,7 @@ const MOST_LETTER_LINES = 8;
  *
  * @param heading what is set large: the letters where they fit, or the name of a tile
  * @param extra facts that only this caption has
+ * @param found notes that were found when the foundation was drawn
  */
 export function captionFor(
   job: CheckedJob,
@@ -56,11 +59,46 @@ export function captionFor(
   width: number,
   heading: string = headingFor(foundation, width),
   extra: readonly string[] = [],
+  found: readonly string[] = [],
+): Caption {
+  const diagram = joinsDiagram(job, foundation, turn);
+  const set = (where: DiagramPlace | null) =>
+    captionAround(job, foundation, turn, { width, found, heading, extra, diagram, where });
+  if (diagram === null) return set(null);
+  const [below, beside] = [set('below'), set('beside')];
+  return beside.height < below.height ? beside : below;
+}
+
+/** Where the picture of the joins stands: below the letter, or between it and the words. */
+type DiagramPlace = 'below' | 'beside';
+
+interface CaptionParts {
+  readonly width: number;
+  readonly found: readonly string[];
+  readonly heading: string;
+  readonly extra: readonly string[];
+  readonly diagram: Diagram | null;
+  readonly where: DiagramPlace | null;
+}
+
+/** Points from the caption's top to a picture below the letter. */
+const BELOW_LETTER = 22;
+
+function captionAround(
+  job: CheckedJob,
+  foundation: Foundation,
+  turn: Turn,
+  { width, found, heading, extra, diagram, where }: CaptionParts,
 ): Caption {
   const { key, letters } = foundation;
-  const left = textWidth(heading, LETTER.size, LETTER.weight) + LETTER_GAP;
+  const headingWidth = textWidth(heading, LETTER.size, LETTER.weight);
+  const corner = where === 'below' ? { x: 0, y: BELOW_LETTER } : { x: headingWidth + LETTER_GAP, y: 1 };
+  const left = Math.max(headingWidth, diagram === null ? 0 : corner.x + diagram.width) + LETTER_GAP;
   const column = Math.max(width - left, 1);
-  const marks: Mark[] = [textMark('caption', key, heading, { x: 0, y: 16.5 }, LETTER)];
+  const marks: Mark[] = [
+    textMark('caption', key, heading, { x: 0, y: 16.5 }, LETTER),
+    ...(diagram?.marks.map((mark) => moved(mark, corner)) ?? []),
+  ];
   let base = 8;
   let widest = 0;
   const setLine = (line: string, look: typeof NAME | typeof FACT) => {
@@ -109,11 +147,16 @@ export function captionFor(
     widest = Math.max(widest, x - left);
     base += FACT_LINE;
   }
-  for (const line of noteLines(foundation, column)) {
+  for (const line of noteLines(foundation, found, column)) {
     setLine(line, FACT);
     base += FACT_LINE;
   }
-  return { marks, width: Math.min(width, left + widest), height: Math.max(18, base - FACT_LINE + 2.5) };
+  const picture = diagram === null ? 0 : corner.y + diagram.height + 3;
+  return {
+    marks,
+    width: Math.min(width, left + widest),
+    height: Math.max(18, picture, base - FACT_LINE + 2.5),
+  };
 }
 
 /** All letters, or the first where they would leave too little room for the rest. */
@@ -134,24 +177,42 @@ const letterLines = ({ letters }: Foundation, column: number): readonly string[]
     : wrapped(`for ${letters.join(', ')}`, NAME.size, NAME.weight, column, MOST_LETTER_LINES);
 
 /** What else there is to know about a foundation. */
-function noteLines(foundation: Foundation, column: number): readonly string[] {
-  return notesOf(foundation).flatMap((note) => wrapped(note, FACT.size, FACT.weight, column, Infinity));
+function noteLines(foundation: Foundation, found: readonly string[], column: number): readonly string[] {
+  const notes = [...notesOf(foundation), ...found];
+  return notes.flatMap((note) => wrapped(note, FACT.size, FACT.weight, column, Infinity));
 }
 
-function notesOf({ letter, letters, matchMarks, openStretches }: Foundation): readonly string[] {
+function notesOf({ letter, letters, matchMarks, openStretches, pieces }: Foundation): readonly string[] {
   const plain = new Set(letters.map((other) => other.split(' ')[0]!));
   const others = [...plain].filter((other) => other !== letter).map((other) => `${other}1`);
   const last = others.at(-1);
+  const matches = [...matchMarks.ticks, ...matchMarks.corners];
+  const legend = matchLegend(matches, letters);
   return [
     ...(last === undefined ? [] : [`${letter}1 stands for ${inWords(others)}, too`]),
-    ...(matchMarks.some((mark) => mark.letters.length < letters.length)
-      ? ['a tick with letters is for those sections only']
-      : []),
+    ...fabricLegend(pieces),
+    ...(legend === null ? [] : [legend]),
     ...openStretches.map(({ sewnTo, until }) =>
       sewnTo === null
         ? `leave the edge marked open unsewn, and close it when ${shortUnit(until)} is on`
         : `partial seam with ${shortUnit(sewnTo)}: sew up to the double tick only, and close the rest when ${shortUnit(until)} is on`,
     ),
+  ];
+}
+
+/** `a = Sea blue, b = Sail white`: what the letters beside the numbers stand for, in their order. */
+function fabricLegend(pieces: Foundation['pieces']): readonly string[] {
+  const names = new Map(
+    pieces.flatMap(({ fabric }) =>
+      fabric === null || fabric.name === '' ? [] : [[fabric.letter, fabric.name]],
+    ),
+  );
+  const said = [...names].sort(([p], [q]) => (p < q ? -1 : 1)).map(([letter, name]) => `${letter} = ${name}`);
+  return [
+    ...(said.length === 0 ? [] : [said.join(', ')]),
+    ...(pieces.some(({ differs }) => differs)
+      ? ['patches without a fabric or an arrow: not alike in all sections, see the block']
+      : []),
   ];
 }
 

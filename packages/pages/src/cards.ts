@@ -3,13 +3,14 @@ import { captionFor } from './caption.ts';
 import type { Foundation } from './foundation.ts';
 import {
   CUT_WORD_ROOM,
+  type DrawnFoundation,
   foundationMarks,
   roomOf,
   sizeOnSheet,
   type Turn,
-  wordMarks,
 } from './foundation-marks.ts';
 import type { CheckedJob } from './job.ts';
+import { wordMarks } from './line-words.ts';
 import { moved } from './marks.ts';
 import type { Mark } from './model.ts';
 import { besideRegion, type Regions } from './sheet-frame.ts';
@@ -29,23 +30,47 @@ const NARROWEST_CAPTION = 132;
 /** A foundation is turned only where that saves cutting it up: upright ones are easier to compare with the block. */
 const TURNS: readonly Turn[] = ['upright', 'turned'];
 
-/** The foundation with its words, the corner of its cutting line's upright rectangle at (0, 0). */
-function wholeMarks(foundation: Foundation, turn: Turn): readonly Mark[] {
-  const drawn = foundationMarks(foundation, turn);
-  return [...drawn.marks, ...wordMarks(foundation, drawn, roomOf(sizeOnSheet(foundation, turn)))];
-}
+/** Points beyond a small foundation in which labels may stand that find no place over it, least first. */
+const SPARES: readonly number[] = [0, 14, 28, 48, 80];
+
+/** The words beside a foundation's lines. */
+const wordsOf = (job: CheckedJob, foundation: Foundation, drawn: DrawnFoundation, turn: Turn) =>
+  wordMarks(
+    foundation,
+    drawn,
+    united(roomOf(sizeOnSheet(foundation, turn)), drawn.extent),
+    job.seamLengths ? job.unit : null,
+  );
 
 function cardFor(job: CheckedJob, foundation: Foundation, turn: Turn): Card {
-  const size = sizeOnSheet(foundation, turn);
-  const caption = captionFor(job, foundation, turn, Math.max(size.width, NARROWEST_CAPTION));
-  const top = caption.height + CUT_WORD_ROOM;
+  const drawn = foundationMarks(foundation, turn, SPARES);
+  const { minX, minY, maxX, maxY } = united(roomOf(sizeOnSheet(foundation, turn)), drawn.extent);
+  const width = maxX - minX;
+  const caption = captionFor(
+    job,
+    foundation,
+    turn,
+    Math.max(width, NARROWEST_CAPTION),
+    undefined,
+    undefined,
+    drawn.notes,
+  );
+  const place = { x: -minX, y: caption.height - minY };
+  const marks = [...drawn.marks, ...wordsOf(job, foundation, drawn, turn)];
   return {
     key: foundation.key,
-    width: Math.max(size.width, caption.width),
-    height: top + size.height,
-    marks: [...caption.marks, ...wholeMarks(foundation, turn).map((mark) => moved(mark, { x: 0, y: top }))],
+    width: Math.max(width, caption.width),
+    height: caption.height + maxY - minY,
+    marks: [...caption.marks, ...marks.map((mark) => moved(mark, place))],
   };
 }
+
+const united = (p: Box<'page'>, q: Box<'page'>): Box<'page'> => ({
+  minX: Math.min(p.minX, q.minX),
+  minY: Math.min(p.minY, q.minY),
+  maxX: Math.max(p.maxX, q.maxX),
+  maxY: Math.max(p.maxY, q.maxY),
+});
 
 /**
  * The foundation's card where it fits on a sheet in one piece: upright if it can, else turned a quarter; null
@@ -70,12 +95,21 @@ export function soleMarks(job: CheckedJob, foundation: Foundation, regions: Regi
       const corner = besideRegion(region, regions);
       const { width, height } = sizeOnSheet(foundation, turn);
       if (!fits({ width, height: height + CUT_WORD_ROOM }, region)) continue;
+      const drawn = foundationMarks(foundation, turn);
       const left = (region.minX + region.maxX - width) / 2;
-      const caption = captionFor(job, foundation, turn, corner.maxX - corner.minX);
+      const caption = captionFor(
+        job,
+        foundation,
+        turn,
+        corner.maxX - corner.minX,
+        undefined,
+        undefined,
+        drawn.notes,
+      );
       if (!fits(caption, corner)) continue;
       return [
         ...caption.marks.map((mark) => moved(mark, { x: corner.minX, y: corner.minY })),
-        ...wholeMarks(foundation, turn).map((mark) =>
+        ...[...drawn.marks, ...wordsOf(job, foundation, drawn, turn)].map((mark) =>
           moved(mark, { x: left, y: region.minY + CUT_WORD_ROOM }),
         ),
       ];

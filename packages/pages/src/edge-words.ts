@@ -14,6 +14,8 @@ export interface EdgeWord {
   readonly obstacles: readonly Segment<'page'>[];
   /** The word stays inside it. */
   readonly room: Box<'page'>;
+  /** Where along an edge it stands if it can; a little way in from where a reader starts when left out. */
+  readonly from?: 'start' | 'middle';
 }
 
 export interface PlacedWord {
@@ -66,7 +68,7 @@ function placeOnEdge(wanted: EdgeWord, edge: Segment<'page'>): PlacedWord | null
     .filter((interval) => interval !== null);
   // Reading runs with the edge unless that would put the word on its head.
   const backwards = along.x < 0 || (along.x === 0 && along.y > 0);
-  for (const fromStart of placesAlong(distance(edge.a, edge.b) - width)) {
+  for (const fromStart of placesAlong(distance(edge.a, edge.b) - width, wanted.from)) {
     const t = backwards ? distance(edge.a, edge.b) - fromStart - width : fromStart;
     if (blocked.some(([from, to]) => from < t + width && t < to)) continue;
     const place = (u: number, v: number): Point<'page'> => ({
@@ -89,11 +91,11 @@ function placeOnEdge(wanted: EdgeWord, edge: Segment<'page'>): PlacedWord | null
 }
 
 /**
- * Where a word may start along an edge that leaves `slack` points beside it: a little way in before anywhere else,
- * and away from the corner rather than towards it.
+ * Where a word may start along an edge that leaves `slack` points beside it: a little way in, or in the middle, before anywhere
+ * else, and away from the corner rather than towards it.
  */
-function placesAlong(slack: number): readonly number[] {
-  const preferred = Math.min(USUAL_START, slack / 2);
+function placesAlong(slack: number, from: EdgeWord['from'] = 'start'): readonly number[] {
+  const preferred = from === 'middle' ? slack / 2 : Math.min(USUAL_START, slack / 2);
   const places: number[] = [];
   for (let at = preferred; at <= slack - CLEARANCE; at += STEP) places.push(at);
   for (let at = preferred - STEP; at >= CLEARANCE; at -= STEP) places.push(at);

@@ -2,7 +2,7 @@ import type { Arrangement } from '@seamwright/arrangement';
 import type { Segment } from '@seamwright/geometry';
 import { describe, expect, test } from 'vitest';
 import { type Block, block, house, lantern, pier, pinwheel, rectangle, usual } from '../test/blocks.ts';
-import { seamEndsOnOthers } from '../test/match-points.ts';
+import { seamEndsOnJoins } from '../test/match-points.ts';
 import { type Foundation, foundationOf } from './foundation.ts';
 import { checkJob } from './job.ts';
 import { wantedFoundations } from './wanted.ts';
@@ -26,7 +26,7 @@ function inBlock(of: Block, foundation: Foundation, index: number, { a, b }: Seg
 }
 
 const matchMarksOf = (of: Block, allowance?: number): number[][] =>
-  foundations(of, allowance).flatMap((f, i) => f.matchMarks.map((mark) => inBlock(of, f, i, mark)));
+  foundations(of, allowance).flatMap((f, i) => f.matchMarks.ticks.map((mark) => inBlock(of, f, i, mark)));
 
 describe('match marks', () => {
   test('there are none where nothing has to meet', () => {
@@ -41,7 +41,7 @@ describe('match marks', () => {
       [0, 1, 3, 1],
       [0, 2, 3, 2],
     ]);
-    const marks = foundations(nine).map(({ matchMarks }) => matchMarks.length);
+    const marks = foundations(nine).map(({ matchMarks }) => matchMarks.ticks.length);
     expect([...marks].sort()).toEqual([2, 2, 4]);
     for (const [x1, y1, x2, y2] of matchMarksOf(nine)) {
       // Square to the edge, from the outline to the cutting line.
@@ -68,11 +68,13 @@ describe('match marks', () => {
       [8, 2, 8, 4],
     ]);
     expect(rows.plan.sections.length).toBe(2);
-    for (const { letter, points } of seamEndsOnOthers(rows)) {
+    for (const { letter, points } of seamEndsOnJoins(rows)) {
       const places = points.map(({ x, y }) => [x, y]);
       const index = rows.plan.sections.findIndex((section) => section.letter === letter);
       const foundation = foundations(rows)[index]!;
-      const starts = foundation.matchMarks.map((mark) => inBlock(rows, foundation, index, mark).slice(0, 2));
+      const starts = foundation.matchMarks.ticks.map((mark) =>
+        inBlock(rows, foundation, index, mark).slice(0, 2),
+      );
       expect(starts.sort()).toEqual(places.sort());
       expect(places.length).toBeGreaterThanOrEqual(2);
     }

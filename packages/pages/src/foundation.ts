@@ -1,4 +1,3 @@
-import type { Arrangement } from '@seamwright/arrangement';
 import {
   allowanceOutline,
   boundingBox,
@@ -14,20 +13,21 @@ import {
   transformSegment,
   translation,
 } from '@seamwright/geometry';
-import type { Section } from '@seamwright/sewing';
 import type { CheckedJob } from './job.ts';
 import { stopTicks } from './match-marks.ts';
 import { type OpenStretch, openStretches } from './open-stretches.ts';
+import { type PatchFacts, patchFacts } from './patch-facts.ts';
 import { sectionRing } from './ring.ts';
 import { runOns } from './run-ons.ts';
-import { type MatchMark, sharedMarks } from './shared-marks.ts';
-import { lettersOf } from './templates.ts';
+import { type MatchMark, type MatchMarks, sharedMarks } from './shared-marks.ts';
+import { lettersOf, type Template } from './templates.ts';
 import type { Wanted } from './wanted.ts';
 
-/** A piece's number and where it stands. */
-export interface PieceName {
+/** A patch of a foundation, and what is to be written about it. */
+export interface Piece extends PatchFacts {
   /** Section letter and place in the piecing order: `A1`. */
   readonly name: string;
+  readonly polygon: Polygon<'print'>;
   /** The point deepest inside the patch. */
   readonly at: Point<'print'>;
   /** Distance of that point from the patch's boundary, inches. */
@@ -55,13 +55,13 @@ export interface Foundation {
   readonly sewLines: readonly Segment<'print'>[];
   /** From the finished outline to the cutting line, on the line of the sew line that it carries on. */
   readonly runOns: readonly Segment<'print'>[];
-  /** From the finished outline across the allowance, square to it. */
-  readonly matchMarks: readonly MatchMark<'print'>[];
+  readonly matchMarks: MatchMarks<'print'>;
   /** Two side by side, as match marks are, where the sewing of a partial seam stops. */
   readonly stopMarks: readonly Segment<'print'>[];
   /** Along the finished outline, where partial seams are left open. */
   readonly openStretches: readonly OpenStretch<'print'>[];
-  readonly pieces: readonly PieceName[];
+  /** In piecing order. */
+  readonly pieces: readonly Piece[];
   /** Inches. */
   readonly allowance: number;
   /** Width and height of the cutting line, inches. */
@@ -89,6 +89,8 @@ export function foundationOf(job: CheckedJob, { key, template, size, count }: Wa
   const box = boundingBox(cuttingLine);
   const print = mirroredBlock ? unmirrored(box) : printTransform(box);
   const toPrint = (segment: Segment) => transformSegment(print, segment);
+  const marks = sharedMarks(arrangement, job.matchNumbers, template, enlarge, ring, bounds);
+  const markToPrint = (mark: MatchMark): MatchMark<'print'> => ({ ...mark, ...toPrint(mark) });
   const finished = boundingBox(outline);
   const opened = openStretches(job.plan, section).map((stretch) => ({
     ...stretch,
@@ -104,13 +106,10 @@ export function foundationOf(job: CheckedJob, { key, template, size, count }: Wa
     cuttingLine: transformPolygon(print, cuttingLine),
     sewLines: sewLines.map(toPrint),
     runOns: runOns(section.sewLines, enlarge, ring, bounds).map(toPrint),
-    matchMarks: sharedMarks(arrangement, template, enlarge, ring, bounds).map((mark) => ({
-      ...toPrint(mark),
-      letters: mark.letters,
-    })),
+    matchMarks: { ticks: marks.ticks.map(markToPrint), corners: marks.corners.map(markToPrint) },
     stopMarks: opened.flatMap(({ a, sewnTo }) => (sewnTo === null ? [] : stopTicks(a, bounds))).map(toPrint),
     openStretches: opened.map((stretch) => ({ ...stretch, ...toPrint(stretch) })),
-    pieces: piecesOf(arrangement, section, compose(enlarge, print), size.scale),
+    pieces: piecesOf(job, template, compose(enlarge, print), size.scale),
     allowance,
     width: box.maxX - box.minX,
     height: box.maxY - box.minY,
@@ -136,16 +135,18 @@ const unmirrored = ({ minX, minY }: { minX: number; minY: number }): Transform<'
   translation(-minX, -minY);
 
 const piecesOf = (
-  arrangement: Arrangement,
-  section: Section,
+  job: CheckedJob,
+  template: Template,
   print: Transform<'block', 'print'>,
   scale: number,
-): readonly PieceName[] =>
-  section.order.map((index, k) => {
-    const patch = arrangement.patches[index]!;
+): readonly Piece[] =>
+  template.section.order.map((index, k) => {
+    const patch = job.arrangement.patches[index]!;
     return {
-      name: `${section.letter}${k + 1}`,
+      name: `${template.section.letter}${k + 1}`,
+      polygon: transformPolygon(print, patch.polygon),
       at: transformPoint(print, patch.heart),
       depth: patch.depth * scale,
+      ...patchFacts(job, template, k),
     };
   });

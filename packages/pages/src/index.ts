@@ -3,6 +3,7 @@ export { type FinishedSize, type FoundationJob, USUAL_ALLOWANCE } from './job.ts
 export { layFoundations } from './lay-foundations.ts';
 export * from './model.ts';
 export { type Margins, PAPERS, type Paper, type PaperChoice, type PaperName } from './paper.ts';
+export type { PatchFabric } from './patch-facts.ts';
 export { writePdf } from './pdf.ts';
 export { withResolution } from './png.ts';
 export { writePrintHtml } from './print-html.ts';

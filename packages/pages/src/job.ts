@@ -11,7 +11,9 @@ import {
   SIZE_RANGE,
 } from '@seamwright/geometry';
 import type { SewingPlan } from '@seamwright/sewing';
+import { matchNumbers } from './match-numbers.ts';
 import { type Margins, type Paper, type PaperChoice, paperOf, USUAL_MARGINS } from './paper.ts';
+import type { PatchWords } from './patch-facts.ts';
 
 /** One size in which the block is wanted, and how often. */
 export interface FinishedSize {
@@ -24,7 +26,7 @@ export interface FinishedSize {
 }
 
 /** What the maker asks for. */
-export interface FoundationJob {
+export interface FoundationJob extends PatchWords {
   /** The block's name; may be empty, may be in any script. */
   readonly title: string;
   /** The name of the pattern that the block belongs to; left out or empty when it belongs to none. */
@@ -48,6 +50,12 @@ export interface FoundationJob {
    * print; their mirrored copies share another. Left out or false: each section has a foundation of its own.
    */
   readonly shareTemplates?: boolean;
+  /** Whether seam lines have their lengths beside them, where there is room; not when left out. */
+  readonly seamLengths?: boolean;
+  /** Whether foundations of several sections carry a small picture of how they are joined; they do when left out. */
+  readonly joinsDiagram?: boolean;
+  /** `light` for sheets that are sewn in or washed away, and for translucent ones; `dark` when left out. */
+  readonly ink?: 'dark' | 'light';
 }
 
 /** A size that is within bounds, and what it makes of the block. */
@@ -69,6 +77,8 @@ export interface CheckedJob extends FoundationJob {
   readonly sizes: readonly CheckedSize[];
   /** The paper by its name or its sides. */
   readonly sheet: Paper;
+  /** Numbers of the block's match points, by vertex. */
+  readonly matchNumbers: ReadonlyMap<number, number>;
 }
 
 /** Inches, a quarter: unless the maker says otherwise. */
@@ -122,6 +132,7 @@ export function checkJob(job: FoundationJob): Result<CheckedJob> {
     unit,
     sizes,
     sheet: sheet.value,
+    matchNumbers: matchNumbers(job.arrangement, job.plan),
     margins: job.margins ?? USUAL_MARGINS,
     overlap,
     shareTemplates: job.shareTemplates ?? false,

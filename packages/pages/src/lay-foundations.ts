@@ -2,6 +2,7 @@ import { formatLength, ok, type Result } from '@seamwright/geometry';
 import { type Card, soleMarks, wholeCard } from './cards.ts';
 import { foundationOf } from './foundation.ts';
 import { type CheckedJob, checkJob, type FoundationJob } from './job.ts';
+import { inLightInk } from './light-ink.ts';
 import { moved } from './marks.ts';
 import type { Mark, OutlineEntry, PagePlan, Print, Sheet } from './model.ts';
 import { type Placement, packSheets } from './pack.ts';
@@ -74,7 +75,10 @@ export function layFoundations(job: FoundationJob): Result<PagePlan> {
     ({ marks, sections }, i): Sheet => ({
       sections,
       ...(isShared(sections) && { printedFor: sections.map((key) => printedFor.get(key)!) }),
-      marks: [...marks, ...sheetFrame(value, { page: i + 1, pages: drafts.length, times: times[i]! })],
+      marks: inInk(value, [
+        ...marks,
+        ...sheetFrame(value, { page: i + 1, pages: drafts.length, times: times[i]! }),
+      ]),
     }),
   );
   return ok({ title: value.title, paper, sheets, outline: outlineOf(value, wanted, drafts), prints });
@@ -93,6 +97,9 @@ const printOf = (
   count,
   sheets: drafts.flatMap(({ sections }, i) => (sections.includes(key) ? [i] : [])),
 });
+
+const inInk = ({ ink }: CheckedJob, marks: readonly Mark[]): readonly Mark[] =>
+  ink === 'light' ? marks.map(inLightInk) : marks;
 
 /** A foundation alone on its sheet stands in the middle; several keep to the sheet's left edge. */
 function centredIfAlone(placements: readonly Placement<Card>[], paper: Paper): readonly Placement<Card>[] {

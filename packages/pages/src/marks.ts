@@ -1,7 +1,15 @@
 import { add, type Box, type Point, type Polygon, type Segment } from '@seamwright/geometry';
 import type { Mark, PathMark, Role, Stroke, TextMark, Weight } from './model.ts';
 
-/** The few line styles of the pages. Widths in points. */
+/**
+ * The few line styles of the pages. Widths in points.
+ *
+ * What is sewn is solid and black, the outline heaviest, for it must be seen through paper and two fabrics on a light table.
+ * What is cut is dashed, so that a worn cartridge, which thins and greys all lines alike, cannot make it look like a sew line.
+ * Nothing is under 0.5 point or paler than 30 %: finer lines and paler greys break up on a home printer (common practice). Lines
+ * that only help (run-ons, leaders, arrows) are greys well above that, and thinner than any seam. Each kind has a width of its own,
+ * by which programs that read a page tell them apart; in light ink (`light-ink.ts`) the widths stay.
+ */
 export const STROKES = {
   finishedOutline: { width: 1.25, ink: 1 },
   sewLine: { width: 0.75, ink: 1 },
@@ -14,6 +22,9 @@ export const STROKES = {
   cropMark: { width: 1, ink: 0.7 },
   mapOutline: { width: 0.5, ink: 0.6 },
   arrow: { width: 0.75, ink: 0.8 },
+  leader: { width: 0.6, ink: 0.7 },
+  grain: { width: 0.9, ink: 0.8 },
+  diagram: { width: 0.5, ink: 0.7 },
   rule: { width: 0.5, ink: 0.4 },
 } as const satisfies Readonly<Record<string, Stroke>>;
 

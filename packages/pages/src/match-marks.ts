@@ -7,55 +7,69 @@ import {
   normalize,
   type Point,
   type Polygon,
+  SAME_COORDINATE,
   type Segment,
   scale,
+  segmentCrossing,
   subtract,
 } from '@seamwright/geometry';
-import type { Section } from '@seamwright/sewing';
 import type { RingEdge, RingVertex } from './ring.ts';
 import { type Bounds, throughAllowance } from './run-ons.ts';
 
-/** Inches: how long a match mark is where there is no allowance to cross. */
+/** Inches: how long a match mark is where there is no allowance to cross, and how much of a narrower section it crosses. */
 const BARE_MARK = 1 / 8;
+const BARE_SHARE = 0.4;
+
+/** A point of a section's outline that has to meet a point of another section. */
+export interface MatchPoint {
+  /** Index in the arrangement. */
+  readonly vertex: number;
+  readonly at: Point;
+  /** The way of the outline along which the point is matched, from the point or towards it, walked clockwise on the screen. */
+  readonly along: RingEdge;
+}
 
 /**
- * A tick across the allowance, square to the edge, at every point inside an edge of the section that has to meet
- * a point of another section: where a seam of another section, or a join between other sections, ends on the
- * edge, and where the joined stretch of an edge ends short of the section's corner.
- *
- * Corners of the section need no tick: they are match points by themselves.
+ * The points inside a section's edges that have to meet points of other sections: where a seam, of this section or another,
+ * or a join of others ends on a joined edge, and where the joined stretch of an edge ends short of the section's corner.
+ * Each gets a tick across the allowance, square to the edge.
  */
-export const matchMarks = (
-  arrangement: Arrangement,
-  section: Section,
-  ring: readonly RingVertex[],
-  bounds: Bounds,
-): readonly Segment[] =>
-  matchPoints(arrangement, section, ring).map(({ at, after }) =>
-    tick(at, subtract(after.to, after.from), bounds),
-  );
-
-/** The points of {@link matchMarks}. */
-export function matchPoints(
-  arrangement: Arrangement,
-  section: Section,
-  ring: readonly RingVertex[],
-): readonly RingVertex[] {
-  const own = new Set(section.order);
-  const seamEnds = new Set<number>();
-  for (const { from, to, left, right } of arrangement.edges) {
-    const between = left >= 0 && right >= 0;
-    if (between && !own.has(left) && !own.has(right)) seamEnds.add(from).add(to);
-  }
+export const matchPoints = (arrangement: Arrangement, ring: readonly RingVertex[]): readonly MatchPoint[] => {
+  const seams = new Map<number, Set<number>>();
+  for (const { from, to, line, left, right } of arrangement.edges)
+    if (left >= 0 && right >= 0)
+      for (const end of [from, to]) seams.set(end, (seams.get(end) ?? new Set()).add(line));
   return ring
     .filter(({ before, after }) => before.line === after.line)
-    .filter(({ vertex, before, after }) => seamEnds.has(vertex) || isJoined(before) !== isJoined(after));
-}
+    .filter(({ vertex, before, after }) => {
+      const ends = [...(seams.get(vertex) ?? [])].some((line) => line !== after.line);
+      return isJoined(before) !== isJoined(after) || (isJoined(after) && ends);
+    })
+    .map(({ vertex, at, after }) => ({ vertex, at, along: after }));
+};
+
+/**
+ * The corners of a section at which another section has a match point inside an edge. They need no tick, a corner is a match
+ * point by itself, but the other's number.
+ *
+ * @param inside the vertices at which any section has a match point inside an edge
+ */
+export const matchCorners = (
+  ring: readonly RingVertex[],
+  inside: ReadonlySet<number>,
+): readonly MatchPoint[] =>
+  ring
+    .filter(({ vertex, before, after }) => before.line !== after.line && inside.has(vertex))
+    .flatMap(({ vertex, at, before, after }) => {
+      const along = isJoined(after) ? after : before;
+      return isJoined(along) ? [{ vertex, at, along }] : [];
+    });
 
 const isJoined = (edge: RingEdge): boolean => edge.beyond >= 0;
 
 /**
- * The tick at a point of the outline.
+ * The tick at a point of the outline: across the allowance; where there is none inside the outline, as what is outside is
+ * cut off.
  *
  * @param onward the way of the outline there, walked clockwise on the screen
  */
@@ -63,8 +77,14 @@ export function tick(at: Point, onward: Point, bounds: Bounds): Segment {
   const along = normalize(onward);
   // Clockwise on the screen: outside is on the left hand.
   const outward = { x: along.y, y: -along.x };
-  if (bounds.allowance === 0) return { a: at, b: add(at, scale(outward, BARE_MARK)) };
-  return { a: at, b: throughAllowance(at, outward, bounds) };
+  if (bounds.allowance > 0) return { a: at, b: throughAllowance(at, outward, bounds) };
+  const inward = scale(outward, -1);
+  const far = add(at, scale(inward, BARE_MARK / BARE_SHARE));
+  const across = edgesOf(bounds.outline)
+    .map(({ a, b }) => segmentCrossing(at, far, a, b)?.at ?? far)
+    .map((hit) => distance(at, hit))
+    .filter((way) => way > SAME_COORDINATE);
+  return { a: at, b: add(at, scale(inward, BARE_SHARE * Math.min(...across))) };
 }
 
 /** Inches: how far the two ticks where a partial seam stops are from where it does. */

@@ -1,10 +1,10 @@
 import { distance, edgesOf, pointAt, type Segment } from '@seamwright/geometry';
 import { placeWord } from './edge-words.ts';
 import { QUIET, textMark } from './marks.ts';
+import { edgeBeside, type Surroundings } from './match-words.ts';
 import { textCorners, textWidth } from './metrics.ts';
 import type { TextMark } from './model.ts';
 import type { OpenStretch } from './open-stretches.ts';
-import { edgeBeside, type Surroundings } from './tick-letters.ts';
 
 /** Points: sizes that are tried, and between the outline and the words. */
 const SIZES: readonly number[] = [7, 6, 5.5];

@@ -14,8 +14,8 @@ import { type Block, block, rectangle, usual } from '../test/blocks.ts';
 import { pilings } from '../test/repeated.ts';
 import { type Foundation, foundationOf } from './foundation.ts';
 import { checkJob } from './job.ts';
+import { matchLegend, matchWords } from './match-words.ts';
 import type { Template } from './templates.ts';
-import { tickWords } from './tick-letters.ts';
 import { wantedFoundations } from './wanted.ts';
 
 function foundations(of: Block, scale = 1, change = (template: Template) => template): readonly Foundation[] {
@@ -30,7 +30,7 @@ function foundations(of: Block, scale = 1, change = (template: Template) => temp
 function expectAcross({ outline, cuttingLine, matchMarks }: Foundation): void {
   const away = (p: Point<'print'>, ring: Polygon<'print'>) =>
     Math.min(...edgesOf(ring).map((edge) => distanceToSegment(p, edge.a, edge.b)));
-  for (const { a, b } of matchMarks) {
+  for (const { a, b } of matchMarks.ticks) {
     expect(away(a, outline)).toBeLessThan(SAME_COORDINATE);
     expect(away(b, cuttingLine)).toBeLessThan(SAME_COORDINATE);
     expect(distance(a, b)).toBeCloseTo(0.25, 6);
@@ -41,10 +41,13 @@ test('a row of three: what is matched on the left, on the right, and by whom', (
   const [foundation, ...others] = foundations(pilings(3));
   expect(others).toEqual([]);
   // Printed mirrored: the left end of the row is on the right.
-  const found = foundation!.matchMarks.map(({ a, letters }) => [a.x, a.y, letters.join('')]);
-  expect(found).toHaveLength(2);
-  expect(found).toContainEqual([expect.closeTo(0.25, 9), expect.closeTo(0.75, 9), 'AB']);
-  expect(found).toContainEqual([expect.closeTo(2.25, 9), expect.closeTo(1.25, 9), 'BC']);
+  const found = foundation!.matchMarks.ticks.map(({ a, letters }) => [a.x, a.y, letters.join('')]);
+  // Each unit's seam falls from 1/2 in on its left to 1 in on its right: at a join there are two ends, on both sides of it.
+  expect(found).toHaveLength(4);
+  for (const y of [0.75, 1.25]) {
+    expect(found).toContainEqual([expect.closeTo(0.25, 9), expect.closeTo(y, 9), 'AB']);
+    expect(found).toContainEqual([expect.closeTo(2.25, 9), expect.closeTo(y, 9), 'BC']);
+  }
 });
 
 test('copies drawn a little apart: their marks stand on the outline and reach the cutting line', () => {
@@ -64,19 +67,19 @@ test('copies drawn a little apart: their marks stand on the outline and reach th
     const [foundation, ...others] = foundations(row, scale);
     expect(others).toEqual([]);
     expect(foundation!.letters).toEqual(['A', 'B', 'C']);
-    const { matchMarks } = foundation!;
+    const { ticks } = foundation!.matchMarks;
     expectAcross(foundation!);
-    // Two of the middle one, and at either of them one of a section at the end.
-    expect(matchMarks).toHaveLength(2);
+    // Four of the middle one, and at each of them one of a section at the end.
+    expect(ticks).toHaveLength(4);
     const middle = row.plan.sections.find(({ outline: own }) => own.every(({ x }) => x > 2 && x < 5))!;
-    for (const { letters } of matchMarks) {
+    for (const { letters } of ticks) {
       expect(letters).toHaveLength(2);
       expect(letters).toContain(middle.letter);
     }
     // By how much the ends of the lines differ, where the marks may have been found on any of the three.
-    const heights = matchMarks.map(({ a }) => (a.y - 0.25) / scale).sort((p, q) => p - q);
-    expect(Math.abs(heights[0]! - 0.5)).toBeLessThan(2 * STRAIGHT_WITHIN);
-    expect(Math.abs(heights[1]! - 1.5)).toBeLessThan(2 * STRAIGHT_WITHIN);
+    const heights = ticks.map(({ a }) => (a.y - 0.25) / scale).sort((p, q) => p - q);
+    for (const [i, height] of [0.5, 0.5, 1.5, 1.5].entries())
+      expect(Math.abs(heights[i]! - height)).toBeLessThan(2 * STRAIGHT_WITHIN);
   }
 });
 
@@ -91,19 +94,41 @@ test('copies that are carried back a little beside the outline: their marks are 
       ...template,
       copies: copies.map((copy) => ({ ...copy, toTemplate: compose(copy.toTemplate, off) })),
     }));
-    expect(foundation!.matchMarks.map(({ letters }) => letters.join('')).sort()).toEqual(['AB', 'BC']);
+    expect(foundation!.matchMarks.ticks.map(({ letters }) => letters.join('')).sort()).toEqual([
+      'AB',
+      'AB',
+      'BC',
+      'BC',
+    ]);
     expectAcross(foundation!);
   }
 });
 
-test('letters beside a tick, as few as say it', () => {
-  const all = ['A', 'C', 'D', 'E'];
-  expect(tickWords(all, all)).toBeNull();
-  expect(tickWords(['A', 'C', 'D'], all)).toBe('not E');
-  expect(tickWords(['A', 'C'], all)).toBe('A C');
-  expect(tickWords(['E'], all)).toBe('E');
-  expect(tickWords(['B'], ['A', 'B'])).toBe('B');
-  const many = Array.from({ length: 24 }, (_, i) => String.fromCharCode(65 + i));
-  expect(tickWords(many.slice(0, 10), many)).toBe('A B C D E F G H …');
-  expect(tickWords(many.slice(10), many)).toBe('not A B C D E F G H …');
+test('the number where it is the same for all, else a name, and what it stands for', () => {
+  const mark = (letters: string, ...numbers: readonly number[]) => ({
+    a: { x: 0, y: 0 },
+    b: { x: 0, y: 1 },
+    letters: [...letters],
+    numbers,
+  });
+  expect(matchWords([mark('A', 12), mark('A', 3)], ['A'])).toEqual(['12', '3']);
+  expect(matchLegend([mark('A', 12), mark('A', 3)], ['A'])).toBeNull();
+  const shared = [mark('AC', 1, 1), mark('AC', 2, 5), mark('A', 3), mark('C', 4)];
+  expect(matchWords(shared, ['A', 'C'])).toEqual(['1', 'i', 'ii', 'iii']);
+  expect(matchLegend(shared, ['A', 'C'])).toBe(
+    'match numbers: i is 2 on A, 5 on C; ii is 3 on A, none on C; iii is 4 on C, none on A',
+  );
+  const many = Array.from({ length: 49 }, () => mark('A', 1));
+  expect(matchWords(many, ['A', 'B']).slice(-10)).toEqual([
+    'xl',
+    'xli',
+    'xlii',
+    'xliii',
+    'xliv',
+    'xlv',
+    'xlvi',
+    'xlvii',
+    'xlviii',
+    'xlix',
+  ]);
 });

@@ -2,55 +2,110 @@ import type { Arrangement } from '@seamwright/arrangement';
 import {
   compose,
   distance,
+  type Point,
   type Segment,
   type Space,
   STRAIGHT_WITHIN,
   type Transform,
 } from '@seamwright/geometry';
-import { matchMarks, matchPoints, onOutline, tick } from './match-marks.ts';
+import { type MatchPoint, matchCorners, matchPoints, onOutline, tick } from './match-marks.ts';
 import { type RingVertex, sectionRing } from './ring.ts';
 import type { Bounds } from './run-ons.ts';
 import { lettersOf, type Template } from './templates.ts';
 
-/** A tick across the allowance, and the sections that have something to match there. */
+/** A match point on a foundation, for all sections that are sewn on prints of it and have something to match there. */
 export interface MatchMark<S extends Space = 'block'> extends Segment<S> {
   /** Some or all of those for which the foundation is printed, in their order. */
   readonly letters: readonly string[];
+  /** The number of the block's match point that each of them has there. */
+  readonly numbers: readonly number[];
+}
+
+/** The match points of a foundation. */
+export interface MatchMarks<S extends Space = 'block'> {
+  /** Inside an edge: from the outline across the allowance, square to the edge. */
+  readonly ticks: readonly MatchMark<S>[];
+  /** At corners, which have no tick: from the corner along the edge that is matched. */
+  readonly corners: readonly MatchMark<S>[];
 }
 
 /**
- * The match marks of all sections that are sewn on prints of one foundation, carried back to where it is laid out.
- * Marks of two sections at one point are one mark.
+ * The match points of all sections that are sewn on prints of one foundation, carried back to where it is laid out.
+ * Those of two sections at one point are one mark.
  *
  * Copies are alike within {@link STRAIGHT_WITHIN}, so a point that is carried back is put on the outline again, and
  * twice that distance tells one point from another.
  *
+ * @param numbers of the block's match points by vertex
  * @param enlarge from the block as drawn to the space of `ring` and `bounds`
  * @param ring the boundary of the section that is laid out
  */
 export function sharedMarks(
   arrangement: Arrangement,
+  numbers: ReadonlyMap<number, number>,
   template: Template,
   enlarge: Transform,
   ring: readonly RingVertex[],
   bounds: Bounds,
-): readonly MatchMark[] {
-  const [first, ...labels] = lettersOf(template);
-  const marks = matchMarks(arrangement, template.section, ring, bounds).map((mark) => ({
-    ...mark,
-    letters: [first!],
-  }));
+): MatchMarks {
+  const inside = new Set(numbers.keys());
   const samePoint = 2 * STRAIGHT_WITHIN * enlarge.a;
-  for (const [i, { section, toTemplate }] of template.copies.entries()) {
-    const label = labels[i]!;
-    const carried = sectionRing(arrangement, section, compose(toTemplate, enlarge));
-    for (const { at } of matchPoints(arrangement, section, carried)) {
-      const foot = onOutline(bounds.outline, at);
-      const near = marks.filter(({ a }) => distance(a, foot.at) <= samePoint);
-      const [known] = near.sort((p, q) => distance(p.a, foot.at) - distance(q.a, foot.at));
-      if (known === undefined) marks.push({ ...tick(foot.at, foot.onward, bounds), letters: [label] });
-      else if (known.letters.at(-1) !== label) known.letters.push(label);
+  const letters = lettersOf(template);
+  const rings = [
+    { letter: letters[0]!, ring },
+    ...template.copies.map(({ section, toTemplate }, i) => ({
+      letter: letters[i + 1]!,
+      ring: sectionRing(arrangement, section, compose(toTemplate, enlarge)),
+    })),
+  ];
+  const merged = (pointsOf: (ring: readonly RingVertex[]) => readonly MatchPoint[]) => {
+    const marks: Merged[] = [];
+    for (const one of rings) merge(marks, one.letter, pointsOf(one.ring), numbers, bounds, samePoint);
+    return marks;
+  };
+  return {
+    ticks: merged((one) => matchPoints(arrangement, one)).map(({ at, onward, ...mark }) => ({
+      ...mark,
+      ...tick(at, onward, bounds),
+    })),
+    corners: merged((one) => matchCorners(one, inside)).map(({ at, along, ...mark }) => ({
+      letters: mark.letters,
+      numbers: mark.numbers,
+      a: at,
+      b: distance(at, along.from) < distance(at, along.to) ? along.to : along.from,
+    })),
+  };
+}
+
+interface Merged {
+  readonly at: Point;
+  readonly onward: Point;
+  readonly along: MatchPoint['along'];
+  readonly letters: string[];
+  readonly numbers: number[];
+}
+
+/** Adds one section's points to the marks: each to the mark that is nearest, if it is the same point, no two to one mark. */
+function merge(
+  marks: Merged[],
+  letter: string,
+  points: readonly MatchPoint[],
+  numbers: ReadonlyMap<number, number>,
+  bounds: Bounds,
+  samePoint: number,
+): void {
+  const feet = points.map((point) => ({ ...point, ...onOutline(bounds.outline, point.at) }));
+  const pairs = feet
+    .flatMap((foot) => marks.map((mark) => ({ foot, mark, apart: distance(mark.at, foot.at) })))
+    .filter(({ apart }) => apart <= samePoint)
+    .sort((p, q) => p.apart - q.apart);
+  const paired = new Set<MatchPoint>();
+  for (const { foot, mark } of pairs)
+    if (!paired.has(foot) && mark.letters.at(-1) !== letter) {
+      paired.add(foot);
+      mark.letters.push(letter);
+      mark.numbers.push(numbers.get(foot.vertex)!);
     }
-  }
-  return marks;
+  for (const foot of feet)
+    if (!paired.has(foot)) marks.push({ ...foot, letters: [letter], numbers: [numbers.get(foot.vertex)!] });
 }

@@ -25,7 +25,7 @@ export interface WaysOrder {
   /** Points. */
   readonly overlap: number;
   /** Points that are kept free above each tile. */
-  readonly captionRoom: (turn: Turn, region: Box<'page'>) => number;
+  readonly captionRoom: (drawn: DrawnFoundation, turn: Turn, region: Box<'page'>) => number;
 }
 
 const TURNS: readonly Turn[] = ['upright', 'turned'];
@@ -57,7 +57,7 @@ const crossedBy = ({ grid }: Way): number => grid.columns.crossed + grid.rows.cr
 function waysIn(order: WaysOrder, turn: Turn, drawn: DrawnFoundation, region: Box<'page'>): readonly Way[] {
   const { foundation, overlap } = order;
   const { width, height } = sizeOnSheet(foundation, turn);
-  const captionRoom = order.captionRoom(turn, region);
+  const captionRoom = order.captionRoom(drawn, turn, region);
   const across = { most: region.maxX - region.minX, overlap, obstacles: obstaclesOf(drawn.marks, 'x') };
   const down = {
     most: region.maxY - region.minY - captionRoom,

@@ -12,10 +12,13 @@ import {
 import { captionFor } from './caption.ts';
 import { clipped, clippedSegments } from './clip.ts';
 import type { Foundation } from './foundation.ts';
-import { CUT_WORD_ROOM, type SheetLines, type Turn, wordMarks } from './foundation-marks.ts';
+
+import { CUT_WORD_ROOM, type DrawnFoundation, type SheetLines, type Turn } from './foundation-marks.ts';
 import type { CheckedJob } from './job.ts';
+import { wordMarks } from './line-words.ts';
 import { moved } from './marks.ts';
 import { textCorners } from './metrics.ts';
+
 import type { Mark } from './model.ts';
 import { besideRegion, type Regions } from './sheet-frame.ts';
 import type { Tile } from './tile-grid.ts';
@@ -45,7 +48,8 @@ export function tileSheets(
   regions: Regions,
 ): Result<readonly TileSheet[]> {
   const overlap = job.overlap * POINTS_PER_INCH;
-  const captionRoom = (turn: Turn, region: Box<'page'>) => captionRoomFor(job, foundation, turn, region);
+  const captionRoom = (drawn: DrawnFoundation, turn: Turn, region: Box<'page'>) =>
+    captionRoomFor(job, foundation, drawn, turn, region);
   const way = fewestSheets({ foundation, regions, overlap, captionRoom });
   if (way === null)
     return fail(
@@ -69,11 +73,16 @@ const placeFact = (row: number, rows: number, column: number, columns: number): 
 /** More rows or columns than any block has: its caption is as high as one can be. */
 const MANY = 88;
 
-function captionRoomFor(job: CheckedJob, foundation: Foundation, turn: Turn, region: Box<'page'>): number {
+function captionRoomFor(
+  job: CheckedJob,
+  foundation: Foundation,
+  drawn: DrawnFoundation,
+  turn: Turn,
+  region: Box<'page'>,
+): number {
   const name = nameOf(foundation, { row: MANY, column: MANY });
-  const { height } = captionFor(job, foundation, turn, captionWidth(region), name, [
-    placeFact(MANY, MANY, MANY, MANY),
-  ]);
+  const facts = [placeFact(MANY, MANY, MANY, MANY)];
+  const { height } = captionFor(job, foundation, turn, captionWidth(region), name, facts, drawn.notes);
   return Math.max(SMALL_MAP.height, height) + CUT_WORD_ROOM;
 }
 
@@ -93,7 +102,7 @@ function tileSheet(
   const { core, row, column } = tile;
   const name = nameOf(foundation, tile);
   const fact = placeFact(row + 1, grid.rows.spans.length, column + 1, grid.columns.spans.length);
-  const caption = captionFor(job, foundation, way.turn, captionWidth(region), name, [fact]);
+  const caption = captionFor(job, foundation, way.turn, captionWidth(region), name, [fact], drawn.notes);
   const nameAt = (c: number, r: number) => {
     const found = tiles.find((other) => other.column === c && other.row === r);
     return found ? nameOf(foundation, found) : null;
@@ -110,13 +119,13 @@ function tileSheet(
   const joinLines = joins.flatMap((mark) => (mark.kind === 'path' ? edgesOf(mark.points) : []));
   const inCore = {
     lines: linesIn(drawn.lines, joinLines, core),
-    ticks: drawn.ticks.filter((tick) => clippedSegments([tick], core).length > 0),
+    matches: drawn.matches.filter((match) => clippedSegments([match], core).length > 0),
     openStretches: drawn.openStretches.flatMap((stretch) =>
       clippedSegments([stretch], core).map((shownPart) => ({ ...stretch, ...shownPart })),
     ),
-    numbers: drawn.numbers,
+    labels: drawn.labels,
   };
-  const words = wordMarks(foundation, inCore, roomForWords(tile));
+  const words = wordMarks(foundation, inCore, roomForWords(tile), job.seamLengths ? job.unit : null);
   const seen = withWholeStrokes(tile, way);
   const toSheet = subtract<'page'>(
     { x: region.minX, y: region.minY + way.captionRoom },

@@ -1,23 +1,40 @@
-import type { Edge } from '@seamwright/arrangement';
-import { distance, distanceToSegment, edgesOf, type Point, SAME_COORDINATE } from '@seamwright/geometry';
+import {
+  distance,
+  distanceToLine,
+  distanceToSegment,
+  edgesOf,
+  type Point,
+  SAME_COORDINATE,
+} from '@seamwright/geometry';
 import type { Block } from './blocks.ts';
 
 /**
- * By coordinates alone: where a seam between two patches of other sections touches the inside of a section's edge. In a
+ * By coordinates alone: where a seam ends inside a section's edge, on whichever side of it, but on the block's rim. In a
  * block whose sections are joined along whole edges these are all its match points but the corners.
  */
-export function seamEndsOnOthers({
+export function seamEndsOnJoins({
   arrangement,
   plan,
 }: Block): readonly { letter: string; points: readonly Point[] }[] {
-  return plan.sections.map(({ letter, order, outline }) => {
-    const own = new Set(order);
-    const foreign = ({ left, right }: Edge) => left >= 0 && right >= 0 && !own.has(left) && !own.has(right);
-    const ends = arrangement.edges.filter(foreign).flatMap(({ from, to }) => [from, to]);
-    const points = [...new Set(ends)]
-      .map((v) => arrangement.vertices[v]!.at)
-      .filter((at) => edgesOf(outline).some(({ a, b }) => distanceToSegment(at, a, b) < SAME_COORDINATE))
-      .filter((at) => outline.every((corner) => distance(corner, at) > 0));
+  const at = (vertex: number) => arrangement.vertices[vertex]!.at;
+  const seams = arrangement.edges
+    .filter(({ left, right }) => left >= 0 && right >= 0)
+    .flatMap(({ from, to }) => [
+      { end: at(from), other: at(to) },
+      { end: at(to), other: at(from) },
+    ]);
+  const onRim = (p: Point) =>
+    edgesOf(arrangement.outline).some(({ a, b }) => distanceToSegment(p, a, b) < SAME_COORDINATE);
+  return plan.sections.map(({ letter, outline }) => {
+    const ends = seams.filter(({ end, other }) =>
+      edgesOf(outline).some(
+        ({ a, b }) =>
+          distanceToSegment(end, a, b) < SAME_COORDINATE && distanceToLine(other, a, b) > SAME_COORDINATE,
+      ),
+    );
+    const points = [...new Set(ends.map(({ end }) => end))]
+      .filter((end) => !onRim(end))
+      .filter((end) => outline.every((corner) => distance(corner, end) > 0));
     return { letter, points };
   });
 }

@@ -80,13 +80,6 @@ export const moorings = (): Block =>
 export const pilings = (count: number, side = 2): Block =>
   repeated([[0, side / 4, side, side / 2]], side, [Array.from({ length: count }, () => as(0))], 2);
 
-/** Four panes: two halves of two, which are alike turned by half and moved, but meet each other at the same points only turned. */
-export const panes = (side: number): Block =>
-  block(rectangle(side, side), [
-    [side / 2, 0, side / 2, side],
-    [0, side / 2, side, side / 2],
-  ]);
-
 /** A star of seventeen patches in three rows; the upper one, turned by half, is the lower one. */
 export const star = (side: number): Block => {
   const q = side / 4;

@@ -2,7 +2,6 @@ import {
   boundingBox,
   determinant,
   distance,
-  distanceToSegment,
   edgesOf,
   inverse,
   type Point,
@@ -35,8 +34,9 @@ import { type Block, house, lantern, pinwheel, type Unusual, usual } from './blo
 import { boxOf, boxOfSection, overlap, ROUNDING } from './boxes.ts';
 import { pageFonts } from './fonts.ts';
 import { laid } from './laid.ts';
-import { seamEndsOnOthers } from './match-points.ts';
-import { moorings, panes, pilings, randomRepeated, star, whirl } from './repeated.ts';
+import { seamEndsOnJoins } from './match-points.ts';
+import { awayFrom, besideMatches, legendOf, ticksSaid } from './match-said.ts';
+import { moorings, pilings, randomRepeated, star, whirl } from './repeated.ts';
 
 /** What pages are held to: 0.01 mm, in points. */
 const TRUE = (0.01 / 25.4) * 72;
@@ -67,7 +67,7 @@ function carried(from: Section, to: Section, p: Point): Point {
 function wantedMarks(of: Block, set: Alike): readonly { at: Point; letters: readonly string[] }[] {
   const [first] = set;
   const wanted: { at: Point; letters: string[] }[] = [];
-  for (const { letter, points } of seamEndsOnOthers(of)) {
+  for (const { letter, points } of seamEndsOnJoins(of)) {
     const section = set.find((one) => one.letter === letter);
     for (const p of section === undefined ? [] : points) {
       const at = carried(section!, first!, p);
@@ -126,14 +126,11 @@ function turnedMisfit(drawn: readonly Spot[], outline: Polygon, scale: number): 
   return Math.min(...misfits);
 }
 
-const away = (p: Spot, outline: readonly Spot[]): number =>
-  Math.min(...edgesOf<'page'>(outline).map(({ a, b }) => distanceToSegment<'page'>(p, a, b)));
-
 /** Where the match marks of a drawn outline start: the ends on it of heavy straight lines. */
 const feetOf = (page: DrawnPage, { points: outline }: DrawnPath): readonly Spot[] =>
   straightLines(page)
     .filter(({ width }) => Math.abs(width - 1.5) < 0.01)
-    .flatMap(({ points }) => points.filter((p) => away(p, outline) < TRUE));
+    .flatMap(({ points }) => points.filter((p) => awayFrom(p, outline) < TRUE));
 
 /** Block, and its sets by letter: known from how the block was made. */
 const BLOCKS: readonly (readonly [title: string, of: Block, sets: readonly string[]])[] = [
@@ -228,46 +225,6 @@ const marksOf = (plan: PagePlan, letter: string): readonly Mark[] =>
 
 const isText = (mark: Mark): mark is TextMark => mark.kind === 'text';
 
-/** Labels that are neither piece numbers nor the words beside the two outlines. */
-const lettersBesideTicks = (marks: readonly Mark[]): readonly TextMark[] =>
-  marks
-    .filter(isText)
-    .filter(({ role, content }) => role === 'label' && !/^([A-Z]+\d+|sew|cut)$/.test(content));
-
-/** The letters that stand for `words`, read as a sewer would. */
-const read = (words: string, all: readonly string[]): readonly string[] => {
-  const [first, ...rest] = words.split(' ');
-  return first === 'not' ? all.filter((letter) => !rest.includes(letter)) : [first!, ...rest];
-};
-
-/** Points from a tick's foot to the nearest corner of the letters beside it: their gap, and the outline's. */
-const BESIDE = 4;
-
-/** Each tick of a set's foundation with the letters for which it is, as the sheet says it. */
-function ticksSaid(plan: PagePlan, set: Alike): readonly { foot: Spot; letters: readonly string[] }[] {
-  const all = set.map(({ letter }) => letter);
-  const marks = marksOf(plan, all[0]!);
-  const texts = [...lettersBesideTicks(marks)];
-  const outline = marks.find(({ role }) => role === 'finished-outline') as PathMark;
-  const said = marks
-    .filter(({ role }) => role === 'match-mark')
-    .map((mark) => {
-      const foot = (mark as PathMark).points.find((p) => away(p, outline.points) < TRUE)!;
-      const beside = texts.filter((text) => nearBox(text, foot) <= BESIDE);
-      expect(beside.length).toBeLessThanOrEqual(1);
-      for (const text of beside) texts.splice(texts.indexOf(text), 1);
-      return { foot, letters: beside.length === 0 ? all : read(beside[0]!.content, all) };
-    });
-  // No letters without a tick.
-  expect(texts).toEqual([]);
-  return said;
-}
-
-function nearBox(text: TextMark, { x, y }: Spot): number {
-  const { minX, minY, maxX, maxY } = boxOf(text);
-  return Math.hypot(Math.max(minX - x, 0, x - maxX), Math.max(minY - y, 0, y - maxY));
-}
-
 describe('marks that are for some of the sections only', () => {
   test.each(BLOCKS.map(([title, of]) => [title, of] as const))(
     '%s: the letters are the right ones',
@@ -279,54 +236,42 @@ describe('marks that are for some of the sections only', () => {
             ({ role }) => role === 'finished-outline',
           ) as PathMark;
           const place = placing(drawn.points, set[0]!.outline, 1);
-          const said = ticksSaid(plan, set);
+          const all = set.map(({ letter }) => letter);
+          const said = ticksSaid(marksOf(plan, all[0]!), all);
           const wanted = wantedMarks(of, set);
           expect(said).toHaveLength(wanted.length);
           for (const { at, letters } of wanted) {
             const tick = said.find(({ foot }) => distance<'page'>(foot, place(at)) < TRUE);
-            expect(tick?.letters).toEqual(letters);
+            expect([...tick!.numbers.keys()]).toEqual(letters);
           }
         }
       }
     },
   );
 
-  test('a row has none at its two ends: said by the one that is missing where that is shorter', () => {
+  test('a row has none at its two ends', () => {
     const plan = laid(sharing(pilings(4), 'Pilings'));
-    expect(
-      lettersBesideTicks(marksOf(plan, 'A'))
-        .map(({ content }) => content)
-        .sort(),
-    ).toEqual(['not A', 'not D']);
-    const two = laid(sharing(pilings(2), 'Pilings'));
-    expect(
-      lettersBesideTicks(marksOf(two, 'A'))
-        .map(({ content }) => content)
-        .sort(),
-    ).toEqual(['A', 'B']);
+    const said = [...legendOf(marksOf(plan, 'A')).values()].map((numbers) => [...numbers.keys()].join(''));
+    expect(said.sort()).toEqual(['ABC', 'ABC', 'BCD', 'BCD']);
   });
 
-  test('where all sections match at the same points no tick has letters, and nobody is told of any', () => {
-    for (const of of [pinwheel(4), panes(6), whirl(), moorings()]) {
-      const texts = laid(sharing(of, 'Alike'))
-        .sheets.flatMap(({ marks }) => marks)
-        .filter(isText);
-      expect(lettersBesideTicks(texts)).toEqual([]);
-      expect(texts.map(({ content }) => content).join(' ')).not.toContain('tick with letters');
-    }
-    const texts = laid(sharing(pilings(3), 'Pilings'))
-      .sheets.flatMap(({ marks }) => marks)
-      .filter(isText);
-    expect(texts.map(({ content }) => content).join(' ')).toContain(
-      'a tick with letters is for those sections only',
-    );
+  test('where a point is the same for all sections it has its number, and nobody is told of any name', () => {
+    const marks = marksOf(laid(sharing(pinwheel(4), 'Alike')), 'A');
+    expect([...legendOf(marks)]).toEqual([]);
+    expect(besideMatches(marks).map(({ content }) => content)).toEqual(['1']);
+    expect(
+      marks
+        .filter(isText)
+        .map(({ content }) => content)
+        .join(' '),
+    ).not.toContain('match numbers');
   });
 
-  test('letters stand on nothing else', () => {
+  test('numbers and names stand on nothing else', () => {
     for (const of of [pilings(4), pilings(12, 1), pilings(2, 1)])
       for (const allowance of [0, 0.125, 0.25]) {
         const marks = marksOf(laid(sharing(of, 'Pilings', { allowance })), 'A');
-        const letters = lettersBesideTicks(marks);
+        const letters = besideMatches(marks);
         expect(letters.length).toBeGreaterThan(0);
         for (const text of letters) {
           const box = boxOf(text);
@@ -374,20 +319,20 @@ describe('random blocks of repeated units', () => {
           const place = placing(drawn.points, set[0]!.outline, 1);
           const feet = marksOf(plan, set[0]!.letter)
             .filter(({ role }) => role === 'match-mark')
-            .map((mark) => (mark as PathMark).points.find((p) => away(p, drawn.points) < TRUE)!);
+            .map((mark) => (mark as PathMark).points.find((p) => awayFrom(p, drawn.points) < TRUE)!);
           const wanted = wantedMarks(of, set);
           expect(feet).toHaveLength(wanted.length);
           for (const { at } of wanted)
             expect(Math.min(...feet.map((foot) => distance<'page'>(foot, place(at))))).toBeLessThan(TRUE);
-          // As often as marks are for some only, some letters stand there.
+          // As often as marks are for some only, the caption says so.
           const some = wanted
             .filter(({ letters }) => letters.length < set.length)
             .map(({ letters }) => letters.join());
-          const all = set.map(({ letter }) => letter);
-          const said = lettersBesideTicks(marksOf(plan, all[0]!)).map(({ content }) =>
-            read(content, all).join(),
-          );
-          expect([...said].sort()).toEqual(some.sort());
+          const said = [...legendOf(marksOf(plan, set[0]!.letter)).values()]
+            .filter(({ size }) => size < set.length)
+            .map((numbers) => [...numbers.keys()].join());
+          // The names of corners are among them.
+          for (const letters of some) expect(said.splice(said.indexOf(letters), 1)).toEqual([letters]);
           lettered += some.length;
         }
       }),
@@ -452,9 +397,12 @@ describe('a shared foundation in tiles', () => {
     expect(plan.outline[0]!.children[0]!.title).toBe('A r1 c1');
   });
 
-  test('the letters of each tick are on a tile', () => {
-    const words = plan.sheets.flatMap(({ marks }) => lettersBesideTicks(marks).map(({ content }) => content));
-    expect([...new Set(words)].sort()).toEqual(['not A', 'not C']);
+  test('the name of each tick is on a tile, and what it stands for on every one', () => {
+    const names = new Set(
+      plan.sheets.flatMap(({ marks }) => besideMatches(marks).map(({ content }) => content)),
+    );
+    expect(names.size).toBe(4);
+    for (const { marks } of plan.sheets) expect(new Set(legendOf(marks).keys())).toEqual(names);
   });
 });
 

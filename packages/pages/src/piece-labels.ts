@@ -1,0 +1,89 @@
+import { type Box, edgesOf, type Point, type Polygon, type Segment } from '@seamwright/geometry';
+import { linesOn, plateOf } from './label-lines.ts';
+import { ledLabels } from './leaders.ts';
+import type { Mark } from './model.ts';
+import {
+  labelInPatch,
+  numberLine,
+  type PatchToLabel,
+  type PlacedLabel,
+  SMALLEST_NUMBER,
+} from './patch-labels.ts';
+import type { Plate } from './plate.ts';
+
+/** Where a foundation's labels are to stand. Points on the sheet. */
+export interface LabelledFoundation {
+  readonly patches: readonly PatchToLabel[];
+  readonly outline: Polygon<'page'>;
+  readonly cuttingLine: Polygon<'page'>;
+  readonly sewLines: readonly Segment<'page'>[];
+  /** What crosses the allowance. */
+  readonly crossings: readonly Segment<'page'>[];
+  readonly room: Box<'page'>;
+  /** How much wider than `room`, all round, the labels may stand where they find no place in it; points, least first. */
+  readonly spares: readonly number[];
+}
+
+export interface PieceLabels {
+  readonly marks: readonly Mark[];
+  readonly plates: readonly Plate[];
+  readonly leaders: readonly Segment<'page'>[];
+  /** Names of the patches with a note that does not stand in them. */
+  readonly unnoted: readonly string[];
+}
+
+/**
+ * Each patch's label, once: inside the patch where it fits; else led out to the nearest free place; only where there is none,
+ * at the patch's deepest point over what is there.
+ */
+export function pieceLabels(section: string, foundation: LabelledFoundation): PieceLabels {
+  const { patches, outline, sewLines, spares } = foundation;
+  const lines = [...sewLines, ...edgesOf(outline)];
+  const inside = patches.map((patch) => labelInPatch(section, patch, lines));
+  const small = patches.filter((_, i) => inside[i] === null);
+  const led = spares.length === 0 ? [] : leadOut(section, small, inside, foundation);
+  const labels = patches.map(
+    (patch, i) => inside[i] ?? led[small.indexOf(patch)] ?? overWhatIsThere(section, patch),
+  );
+  const leaders = led.filter((label) => label !== null);
+  return {
+    // The dots under the numbers, should one come to lie on another.
+    marks: [...leaders.map(({ leader }) => leader), ...labels.flatMap(({ texts }) => texts)],
+    plates: labels.map(({ plate }) => plate),
+    leaders: leaders.map(({ line }) => line),
+    unnoted: patches.filter((_, i) => !labels[i]!.noted).map(({ name }) => name),
+  };
+}
+
+/** In the room if it holds them, else in the least wider one that does; in the widest those that find a place. */
+function leadOut(
+  section: string,
+  small: readonly PatchToLabel[],
+  inside: readonly (PlacedLabel | null)[],
+  { patches, outline, cuttingLine, sewLines, crossings, room, spares }: LabelledFoundation,
+) {
+  const lines = [...sewLines, ...edgesOf(outline), ...edgesOf(cuttingLine), ...crossings];
+  const labels = inside.flatMap((label) => (label === null ? [] : [label.plate]));
+  const tries = function* () {
+    for (const spare of spares) {
+      const around = { outline, cuttingLine, lines, patches, labels, room: grown(room, spare) };
+      yield ledLabels(section, small, around);
+    }
+  };
+  let led: ReturnType<typeof ledLabels> = [];
+  for (led of tries()) if (led.every((label) => label !== null)) break;
+  return led;
+}
+
+const grown = ({ minX, minY, maxX, maxY }: Box<'page'>, by: number): Box<'page'> => ({
+  minX: minX - by,
+  minY: minY - by,
+  maxX: maxX + by,
+  maxY: maxY + by,
+});
+
+function overWhatIsThere(section: string, patch: PatchToLabel): PlacedLabel {
+  const number = [numberLine(patch, SMALLEST_NUMBER)];
+  const plate = plateOf(number, patch.heart as Point<'page'>, 0);
+  return { texts: linesOn(section, number, plate), plate, noted: patch.note === null };
+}

@@ -1,0 +1,72 @@
+import { distanceToSegment, edgesOf } from '@seamwright/geometry';
+import { expect } from 'vitest';
+import type { Spot } from '../../../e2e/support/pdf.ts';
+import type { Mark, PathMark, TextMark } from '../src/index.ts';
+import { boxOf } from './boxes.ts';
+
+/** A tick as a sewer reads it: where it stands on the outline, and its number for each of the foundation's sections. */
+export interface ReadTick {
+  readonly foot: Spot;
+  /** By letter; a section that has nothing to match there is left out. */
+  readonly numbers: ReadonlyMap<string, number>;
+}
+
+/** What pages are held to: 0.01 mm, in points. */
+const TRUE = (0.01 / 25.4) * 72;
+
+/** Points from a tick's foot to what stands beside it: a few seams may take the nearest places. */
+const BESIDE = 16;
+
+const isText = (mark: Mark): mark is TextMark => mark.kind === 'text';
+
+/** Labels that are neither piece numbers nor the words along the two outlines: what stands beside match points. */
+export const besideMatches = (marks: readonly Mark[]): readonly TextMark[] =>
+  marks.filter(isText).filter(({ role, content }) => role === 'label' && /^(\d+|[ivxlc]+)$/.test(content));
+
+/** What the caption says of the names that only this foundation has: `i is 5 on A, 3 on B, none on C`. */
+export function legendOf(marks: readonly Mark[]): ReadonlyMap<string, ReadonlyMap<string, number>> {
+  const caption = marks
+    .filter(isText)
+    .filter(({ role }) => role === 'caption')
+    .map(({ content }) => content)
+    .join(' ');
+  const named = [...caption.matchAll(/(?:match numbers:|;) ([ivxlc]+) is ([^;]*)/g)];
+  return new Map(
+    named.map(([, name, said]) => [
+      name!,
+      new Map(
+        [...said!.matchAll(/(\d+) on ([A-Z]+)/g)].map(([, number, letter]) => [letter!, Number(number)]),
+      ),
+    ]),
+  );
+}
+
+/**
+ * The ticks of one foundation.
+ *
+ * @param marks its own
+ * @param letters of the sections for which it is printed
+ */
+export function ticksSaid(marks: readonly Mark[], letters: readonly string[]): readonly ReadTick[] {
+  const legend = legendOf(marks);
+  const texts = [...besideMatches(marks)];
+  const outline = marks.find(({ role }) => role === 'finished-outline') as PathMark;
+  return marks
+    .filter(({ role }) => role === 'match-mark')
+    .map((mark) => {
+      const foot = (mark as PathMark).points.find((p) => awayFrom(p, outline.points) < TRUE)!;
+      const [nearest] = texts.sort((p, q) => nearBox(p, foot) - nearBox(q, foot));
+      expect(nearBox(nearest!, foot)).toBeLessThanOrEqual(BESIDE);
+      texts.splice(0, 1);
+      const alike = new Map(letters.map((letter) => [letter, Number(nearest!.content)]));
+      return { foot, numbers: legend.get(nearest!.content) ?? alike };
+    });
+}
+
+export const awayFrom = (p: Spot, outline: readonly Spot[]): number =>
+  Math.min(...edgesOf<'page'>(outline).map(({ a, b }) => distanceToSegment<'page'>(p, a, b)));
+
+function nearBox(text: TextMark, { x, y }: Spot): number {
+  const { minX, minY, maxX, maxY } = boxOf(text);
+  return Math.hypot(Math.max(minX - x, 0, x - maxX), Math.max(minY - y, 0, y - maxY));
+}
