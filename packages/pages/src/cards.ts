@@ -30,8 +30,8 @@ const NARROWEST_CAPTION = 132;
 /** A foundation is turned only where that saves cutting it up: upright ones are easier to compare with the block. */
 const TURNS: readonly Turn[] = ['upright', 'turned'];
 
-/** Points beyond a small foundation in which labels may stand that find no place over it, least first. */
-const SPARES: readonly number[] = [0, 14, 28, 48, 80];
+/** Points beyond a foundation, all round, in which labels may stand that find no place over it. */
+const SPARE = 80;
 
 /** The words beside a foundation's lines. */
 const wordsOf = (job: CheckedJob, foundation: Foundation, drawn: DrawnFoundation, turn: Turn) =>
@@ -43,7 +43,7 @@ const wordsOf = (job: CheckedJob, foundation: Foundation, drawn: DrawnFoundation
   );
 
 function cardFor(job: CheckedJob, foundation: Foundation, turn: Turn): Card {
-  const drawn = foundationMarks(foundation, turn, SPARES);
+  const drawn = foundationMarks(foundation, turn, SPARE);
   const { minX, minY, maxX, maxY } = united(roomOf(sizeOnSheet(foundation, turn)), drawn.extent);
   const width = maxX - minX;
   const caption = captionFor(

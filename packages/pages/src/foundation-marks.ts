@@ -73,14 +73,9 @@ export interface DrawnFoundation {
 }
 
 /**
- * @param spares how much wider than the foundation, all round, labels that are led out may stand where they find no place over it;
- * points, least first
+ * @param spare how far beyond the foundation, all round, labels may stand that find no place over it; points
  */
-export function foundationMarks(
-  foundation: Foundation,
-  turn: Turn,
-  spares: readonly number[] = [0],
-): DrawnFoundation {
+export function foundationMarks(foundation: Foundation, turn: Turn, spare = 0): DrawnFoundation {
   const { key, letters } = foundation;
   const toSheet = sheetTransform(foundation, turn);
   const segments = (list: readonly Segment<'print'>[]) => list.map((s) => transformSegment(toSheet, s));
@@ -94,7 +89,7 @@ export function foundationMarks(
   const crossings = [...runOns, ...ticks, ...stopMarks];
   const patches = foundation.pieces.map((piece) => patchOnSheet(piece, toSheet));
   const room = roomOf(sizeOnSheet(foundation, turn));
-  const pieces = pieceLabels(key, { patches, outline, cuttingLine, sewLines, crossings, room, spares });
+  const pieces = pieceLabels(key, { patches, outline, cuttingLine, sewLines, crossings, room, spare });
   const lines = [...sewLines, ...edgesOf(outline), ...pieces.leaders];
   const arrows = foundation.pieces.map(({ upright }, i) => {
     const [patch, label] = [patches[i]!, pieces.plates[i]!];

@@ -30,6 +30,9 @@ const WORD_GAP = 2.5;
 const SEW_WORDS = ['sew, do not cut', 'sew'];
 const CUT_WORDS = ['cut here', 'cut'];
 
+/** What stands there instead where the paper has no allowance. */
+const BARE_WORDS = ['add seam allowance', 'add allowance'];
+
 /**
  * Words along what is left open; numbers beside the match points; along the finished outline, in the allowance (inside the
  * outline where the allowance is too narrow) but at no edge that is left open, that it is sewn, and outside the cutting line
@@ -75,7 +78,11 @@ export function wordMarks(
   const sewOutside = { edges: sewn, side: 'outside', obstacles: around().outside } as const;
   const sewInside = { edges: sewn, side: 'inside', obstacles: around().inside } as const;
   if (!(bandTakesWord && place(SEW_WORDS, sewOutside))) place(SEW_WORDS, sewInside);
-  place(CUT_WORDS, { edges: cuttingLine, side: 'outside', obstacles: around().outside });
+  place(allowance > 0 ? CUT_WORDS : BARE_WORDS, {
+    edges: cuttingLine,
+    side: 'outside',
+    obstacles: around().outside,
+  });
   if (lengthsIn !== null)
     placed.push(...seamLengths(key, [...sewLines, ...outline], lengthsIn, around().inside, room));
   return placed;

@@ -1,6 +1,6 @@
-import { type Box, edgesOf, type Point, type Polygon, type Segment } from '@seamwright/geometry';
+import { type Box, edgesOf, type Polygon, type Segment } from '@seamwright/geometry';
 import { linesOn, plateOf } from './label-lines.ts';
-import { ledLabels } from './leaders.ts';
+import { type LedLabel, ledLabels } from './leaders.ts';
 import type { Mark } from './model.ts';
 import {
   labelInPatch,
@@ -20,8 +20,8 @@ export interface LabelledFoundation {
   /** What crosses the allowance. */
   readonly crossings: readonly Segment<'page'>[];
   readonly room: Box<'page'>;
-  /** How much wider than `room`, all round, the labels may stand where they find no place in it; points, least first. */
-  readonly spares: readonly number[];
+  /** How far beyond the room, all round, labels may stand that find no place in it; points. */
+  readonly spare: number;
 }
 
 export interface PieceLabels {
@@ -37,11 +37,11 @@ export interface PieceLabels {
  * at the patch's deepest point over what is there.
  */
 export function pieceLabels(section: string, foundation: LabelledFoundation): PieceLabels {
-  const { patches, outline, sewLines, spares } = foundation;
+  const { patches, outline, sewLines } = foundation;
   const lines = [...sewLines, ...edgesOf(outline)];
   const inside = patches.map((patch) => labelInPatch(section, patch, lines));
   const small = patches.filter((_, i) => inside[i] === null);
-  const led = spares.length === 0 ? [] : leadOut(section, small, inside, foundation);
+  const led = leadOut(section, small, inside, foundation);
   const labels = patches.map(
     (patch, i) => inside[i] ?? led[small.indexOf(patch)] ?? overWhatIsThere(section, patch),
   );
@@ -55,35 +55,19 @@ export function pieceLabels(section: string, foundation: LabelledFoundation): Pi
   };
 }
 
-/** In the room if it holds them, else in the least wider one that does; in the widest those that find a place. */
 function leadOut(
   section: string,
   small: readonly PatchToLabel[],
   inside: readonly (PlacedLabel | null)[],
-  { patches, outline, cuttingLine, sewLines, crossings, room, spares }: LabelledFoundation,
-) {
+  { patches, outline, cuttingLine, sewLines, crossings, room, spare }: LabelledFoundation,
+): readonly (LedLabel | null)[] {
   const lines = [...sewLines, ...edgesOf(outline), ...edgesOf(cuttingLine), ...crossings];
   const labels = inside.flatMap((label) => (label === null ? [] : [label.plate]));
-  const tries = function* () {
-    for (const spare of spares) {
-      const around = { outline, cuttingLine, lines, patches, labels, room: grown(room, spare) };
-      yield ledLabels(section, small, around);
-    }
-  };
-  let led: ReturnType<typeof ledLabels> = [];
-  for (led of tries()) if (led.every((label) => label !== null)) break;
-  return led;
+  return ledLabels(section, small, { outline, cuttingLine, lines, patches, labels, room, spare });
 }
-
-const grown = ({ minX, minY, maxX, maxY }: Box<'page'>, by: number): Box<'page'> => ({
-  minX: minX - by,
-  minY: minY - by,
-  maxX: maxX + by,
-  maxY: maxY + by,
-});
 
 function overWhatIsThere(section: string, patch: PatchToLabel): PlacedLabel {
   const number = [numberLine(patch, SMALLEST_NUMBER)];
-  const plate = plateOf(number, patch.heart as Point<'page'>, 0);
+  const plate = plateOf(number, patch.heart, 0);
   return { texts: linesOn(section, number, plate), plate, noted: patch.note === null };
 }

@@ -35,9 +35,17 @@ export function cornersOf({ centre, halfWidth, halfHeight, angle }: Plate): Poly
 export function meets(plate: Plate, segments: readonly Segment<'page'>[], gap = 0): boolean {
   const { centre, angle } = plate;
   const box = boxRound(plate, gap);
-  if (angle === 0) return segments.some((segment) => clippedSegments([segment], box).length > 0);
+  if (angle === 0) return segments.some((segment) => crossesBox(segment, box));
   const back = rotation<'page'>(-angle, centre);
-  return segments.some((segment) => clippedSegments([transformSegment(back, segment)], box).length > 0);
+  return segments.some((segment) => crossesBox(transformSegment(back, segment), box));
+}
+
+/** Most segments lie wholly to one side: those need no clipping. */
+function crossesBox(segment: Segment<'page'>, { minX, minY, maxX, maxY }: Box<'page'>): boolean {
+  const { a, b } = segment;
+  if ((a.x < minX && b.x < minX) || (a.x > maxX && b.x > maxX)) return false;
+  if ((a.y < minY && b.y < minY) || (a.y > maxY && b.y > maxY)) return false;
+  return clippedSegments([segment], { minX, minY, maxX, maxY }).length > 0;
 }
 
 /** The plate as it would lie upright, wider by `gap` all round. */
@@ -57,6 +65,3 @@ export const platesMeet = (p: Plate, q: Plate, gap = 0): boolean =>
 /** Whether the plate lies in the polygon, `gap` from its edges. */
 export const liesIn = (plate: Plate, polygon: Polygon<'page'>, gap = 0): boolean =>
   contains(polygon, plate.centre) === 'inside' && !meets(plate, edgesOf(polygon), gap);
-
-export const inBox = (plate: Plate, { minX, minY, maxX, maxY }: Box<'page'>): boolean =>
-  cornersOf(plate).every(({ x, y }) => x >= minX && x <= maxX && y >= minY && y <= maxY);
