@@ -66,7 +66,7 @@ export function captionFor(
     captionAround(job, foundation, turn, { width, found, heading, extra, diagram, where });
   if (diagram === null) return set(null);
   const [below, beside] = [set('below'), set('beside')];
-  return beside.height < below.height ? beside : below;
+  return beside.width <= width && beside.height < below.height ? beside : below;
 }
 
 /** Where the picture of the joins stands: below the letter, or between it and the words. */
@@ -154,7 +154,7 @@ function captionAround(
   const picture = diagram === null ? 0 : corner.y + diagram.height + 3;
   return {
     marks,
-    width: Math.min(width, left + widest),
+    width: left + widest,
     height: Math.max(18, picture, base - FACT_LINE + 2.5),
   };
 }

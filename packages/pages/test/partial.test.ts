@@ -198,16 +198,18 @@ describe('partial seams of any size', () => {
     for (const section of of.plan.sections) {
       const marks = marksOf(sheets, section.letter);
       const place = placeOf(marks, section, job);
-      const label = texts(marks).find(({ content }) => content.startsWith('open'));
+      const label = texts(marks).find(({ role, content }) => role === 'label' && content.startsWith('open'));
       const [stop, end] = [place(open.seam.a), place(open.seam.b)];
-      const sew = texts(marks).find(({ content }) => content.startsWith('sew'))!;
+      const sew = texts(marks).find(({ role, content }) => role === 'label' && content.startsWith('sew'))!;
       if (label !== undefined) {
         expect(distanceToSegment<'page'>(centreOf(label), stop, end)).toBeLessThan(9);
         expect(distanceToSegment<'page'>(centreOf(sew), stop, end)).toBeGreaterThan(9);
       }
     }
     expect(
-      sheets.flatMap(({ marks }) => texts(marks)).filter(({ content }) => content.startsWith('open')),
+      sheets
+        .flatMap(({ marks }) => texts(marks))
+        .filter(({ role, content }) => role === 'label' && content.startsWith('open')),
     ).toHaveLength(3);
   });
 
