@@ -12,6 +12,21 @@ const FONTS = {
   semibold: 'source-sans/TTF/SourceSans3-Semibold.ttf',
 };
 
+/** The solver's WebAssembly, as `main.ts` expects it. */
+function copySolver(): Plugin {
+  let folder = '';
+  return {
+    name: 'copy-solver',
+    configResolved(config) {
+      folder = resolve(config.root, config.build.outDir);
+    },
+    writeBundle() {
+      const wasm = createRequire(import.meta.url).resolve('highs/runtime');
+      copyFileSync(wasm, join(folder, 'highs.wasm'));
+    },
+  };
+}
+
 function copyFonts(): Plugin {
   let folder = '';
   return {
@@ -28,10 +43,11 @@ function copyFonts(): Plugin {
   };
 }
 
-/** Runs with Node alone: everything but Node's own modules is in it. What writes PDFs is loaded only when one is written. */
+/** Runs with Node alone: everything but Node's own modules is in it. What writes PDFs is loaded only when one is written, and the solver when it is
+ * needed. */
 export default defineConfig({
   root: here,
-  plugins: [copyFonts()],
+  plugins: [copyFonts(), copySolver()],
   ssr: { noExternal: true },
   build: {
     ssr: 'src/main.ts',

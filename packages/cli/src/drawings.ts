@@ -8,6 +8,8 @@ import {
 } from '@seamwright/arrangement';
 import { fail, type LengthUnit, ok, type Result } from '@seamwright/geometry';
 import {
+  type Colourway,
+  type Fabric,
   looksLikeSvg,
   NO_WISHES,
   parsePattern,
@@ -38,6 +40,10 @@ export interface Drawings {
   /** The pattern's title; empty for an SVG drawing. */
   readonly title: string;
   readonly unit: LengthUnit;
+  /** None of an SVG drawing. */
+  readonly fabrics: readonly Fabric[];
+  /** None where the pattern has one choice of fabrics only. */
+  readonly colourways: readonly Colourway[];
   /** What else there is to know of the file. */
   readonly notes: readonly string[];
 }
@@ -61,13 +67,14 @@ function fromSvg(text: string, fileName: string, only?: string): Result<Drawings
   const arranged = arrange(drawing);
   if (!arranged.ok) return arranged;
   const block = { name, ...workedOut(drawing, arranged.value, [], NO_WISHES), findings };
-  return ok({ blocks: [block], title: '', unit: 'in', notes: [] });
+  return ok({ blocks: [block], title: '', unit: 'in', fabrics: [], colourways: [], notes: [] });
 }
 
 function fromPattern(text: string, only?: string): Result<Drawings> {
   const parsed = parsePattern(text);
   if (!parsed.ok) return parsed;
   const { pattern, notes } = parsed.value;
+  const { title, unit, fabrics = [], colourways = [] } = pattern;
   const wanted = pattern.blocks.filter(
     ({ name, id }) => only === undefined || isCalled(only, name) || only === id,
   );
@@ -87,7 +94,7 @@ function fromPattern(text: string, only?: string): Result<Drawings> {
     const block = workedOut(drawing, arranged.value, records, sewing ?? NO_WISHES);
     blocks.push({ name, ...block, findings: [] });
   }
-  return ok({ blocks, title: pattern.title, unit: pattern.unit, notes });
+  return ok({ blocks, title, unit, fabrics, colourways, notes });
 }
 
 /** The block sewn as the maker wants it, each finding with its repairs. */

@@ -1,3 +1,4 @@
+import type { LoadSolver } from '@seamwright/cloth';
 import type { PageFonts } from '@seamwright/pages';
 
 /**
@@ -10,6 +11,8 @@ export interface Io {
   readonly complain: (line: string) => void;
   /** The fonts that pages are set in; read only when pages are made. */
   readonly fonts: () => Promise<PageFonts>;
+  /** Loads the solver of integer programs; asked only when fabric is planned. */
+  readonly solver: LoadSolver;
 }
 
 /**

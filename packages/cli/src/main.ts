@@ -1,5 +1,7 @@
 #!/usr/bin/env node
 import { readFile } from 'node:fs/promises';
+import { fileURLToPath } from 'node:url';
+import type { LoadSolver } from '@seamwright/cloth';
 import type { PageFonts } from '@seamwright/pages';
 import { oneLine } from './complaint.ts';
 import type { Io } from './io.ts';
@@ -13,6 +15,15 @@ const fonts = async (): Promise<PageFonts> => ({
   semibold: await font('semibold'),
 });
 
+/** The build puts its WebAssembly beside the program, too. */
+let loaded: ReturnType<LoadSolver> | undefined;
+const solver: LoadSolver = () => {
+  loaded ??= import('highs').then(({ default: load }) =>
+    load({ locateFile: () => fileURLToPath(new URL('./highs.wasm', import.meta.url)) }),
+  );
+  return loaded;
+};
+
 // Whoever reads the output may stop early, as "head" does.
 process.stdout.on('error', (error: NodeJS.ErrnoException) => {
   if (error.code !== 'EPIPE') throw error;
@@ -22,6 +33,7 @@ const io: Io = {
   out: (text) => process.stdout.write(text),
   complain: (line) => process.stderr.write(`${line}\n`),
   fonts,
+  solver,
 };
 
 try {

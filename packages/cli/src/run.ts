@@ -1,15 +1,16 @@
 import { type Call, parseCall } from './call.ts';
 import { type Command, helpOf, optionsOf } from './command.ts';
+import { cutting } from './commands/cutting.ts';
 import { demo } from './commands/demo.ts';
 import { foundations } from './commands/foundations.ts';
 import { sewing } from './commands/sewing.ts';
 import { badCall, complain } from './complaint.ts';
 import type { Io, Status } from './io.ts';
 
-const COMMANDS: readonly Command[] = [sewing, foundations, demo];
+const COMMANDS: readonly Command[] = [sewing, foundations, cutting, demo];
 
 /** Commands that are to come: whoever reads of them elsewhere is told so. */
-const NOT_YET = ['cutting', 'booklet'];
+const NOT_YET = ['booklet'];
 
 /**
  * Runs the command line.
@@ -43,7 +44,7 @@ export async function run(argv: readonly string[], io: Io): Promise<Status> {
 const HELP = [
   'seamwright COMMAND …',
   '',
-  'Checks quilt blocks for foundation piecing and prints their foundations.',
+  'Checks quilt blocks for foundation piecing, prints their foundations, says what to cut.',
   '',
   ...COMMANDS.map(({ name, summary }) => `  ${name.padEnd(13)}${summary}`),
   '',

@@ -46,6 +46,19 @@ describe('the built program', () => {
     });
   });
 
+  it('finds the solver that it plans fabric with', () => {
+    const { status, stdout, stderr } = spawned(
+      'cutting',
+      folder.file('h.svg', HORIZON),
+      '--copies',
+      '8',
+      '--json',
+    );
+    expect([status, stderr]).toEqual([0, '']);
+    // By hand in cutting.test.ts; first fit alone would take 13 in.
+    expect(JSON.parse(stdout).cloths).toMatchObject([{ lengthInches: 12, provenLeast: true }]);
+  });
+
   it('ends with 2 and one line on standard error when the input is unusable', () => {
     expect(spawned('sewing', 'missing.svg')).toEqual({
       status: 2,

@@ -3,11 +3,14 @@ import { createRequire } from 'node:module';
 import { tmpdir } from 'node:os';
 import { join, relative } from 'node:path';
 import { FONT_FILES } from '@seamwright/pages';
+import loadHighs from 'highs';
 import { afterAll } from 'vitest';
 import { run } from '../src/run.ts';
 
 const fromPages = createRequire(new URL('../../pages/package.json', import.meta.url));
 const font = async (weight: 'regular' | 'semibold') => readFileSync(fromPages.resolve(FONT_FILES[weight]));
+
+let solver: ReturnType<typeof loadHighs> | undefined;
 
 export interface Ran {
   readonly status: number;
@@ -26,6 +29,10 @@ export async function ran(...argv: string[]): Promise<Ran> {
     },
     complain: (line) => complaints.push(line),
     fonts: async () => ({ regular: await font('regular'), semibold: await font('semibold') }),
+    solver: () => {
+      solver ??= loadHighs();
+      return solver;
+    },
   });
   return { status, out, complaints };
 }

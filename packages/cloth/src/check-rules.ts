@@ -1,6 +1,12 @@
 import { fail, LARGEST_ALLOWANCE, ok, type Result } from '@seamwright/geometry';
 import type { CutRules } from './types.ts';
 
+/**
+ * A finished patch and an inch more each way, half of it allowance: the general rule of Quilting on the Square, Basics of
+ * paper piecing.
+ */
+export const USUAL_CUTS: CutRules = { allowance: 1 / 4, spare: 1 / 4, turn: 0, roundUpTo: 1 / 4 };
+
 /** Degrees. Nobody lays a piece farther off true than this; beyond it sides would change places. */
 const LARGEST_TURN = 45;
 

@@ -25,10 +25,13 @@ export interface LeastStrips {
 const MOST_PATTERNS = 2000;
 
 /** A few patterns that column generation has chosen: a better choice is worth more than the last node. */
-const CHOSEN: Effort = { nodes: 100, seconds: 15 };
+const CHOSEN: Effort = { nodes: 100, seconds: 10 };
+
+/** Patterns × items. Beyond it HiGHS hardly gets past the root in that time, and rounding alone has to do. */
+const MOST_CHOSEN = 150_000;
 
 /** All patterns are there: what HiGHS proves is proved. */
-const ALL: Effort = { nodes: 300, seconds: 30 };
+const ALL: Effort = { nodes: 300, seconds: 20 };
 
 /**
  * The least fabric: first fit and a bound by dual feasible functions for each independent part. Where these do not meet,
@@ -111,6 +114,7 @@ function byColumns(master: Master, part: Stock, fitted: readonly Strips[]): Foun
   const bound = reachable(generated.bound, heightsOf(part));
   const plans = [roundedDown(master, part, generated.counts)];
   if (bound >= Math.min(lengthOf(fitted), ...plans.map(lengthOf))) return { plans, bound };
+  if (master.patterns.length * part.items.length > MOST_CHOSEN) return { plans, bound };
   const solved = master.whole(CHOSEN);
   if (solved !== null) plans.push(stripsOf(master, solved.counts));
   return { plans, bound };

@@ -1,0 +1,135 @@
+import {
+  type ChartRow,
+  type ClothPlan,
+  chartCsv,
+  chartOfBlocks,
+  checkCutRules,
+  cutPieces,
+  cuttingReport,
+  type PieceCut,
+  planCloths,
+} from '@seamwright/cloth';
+import { boundingBox, type Result } from '@seamwright/geometry';
+import { prettyJson } from '@seamwright/pattern';
+import type { Call } from '../call.ts';
+import type { Command } from '../command.ts';
+import { badCall, complain, oneLine } from '../complaint.ts';
+import { clothsOf } from '../cutting/cloths.ts';
+import { cuttingText } from '../cutting/cutting-text.ts';
+import { CUTTING_OPTIONS, type CuttingOrder, readCuttingOrder } from '../cutting/order.ts';
+import { type Drawings, type Drawn, readDrawings } from '../drawings.ts';
+import type { Io, Status } from '../io.ts';
+import { reportText } from '../report-text.ts';
+
+export const cutting: Command = {
+  name: 'cutting',
+  usage: 'FILE [--json|--csv] [options]',
+  summary: 'Says what to cut for each patch, how to cut it from strips, and what to buy.',
+  options: CUTTING_OPTIONS,
+  notes: `FILE is a pattern file or an SVG drawing. All blocks of a pattern are cut together,
+and its patches go by the names of their blocks: Lantern A1. Lengths are written
+as 6, 6in, 15cm, 152.4mm, 1/4in or "2 3/8"; a number alone is inches.
+
+Exit status: 0 done; 1 a block cannot be sewn, and nothing is cut, or a piece is
+larger than its fabric, and all others are planned; 2 the file or the call is
+unusable.`,
+  run,
+};
+
+async function run(call: Call, io: Io): Promise<Status> {
+  const asked = readCuttingOrder(call);
+  if (!asked.ok) return complain(io, asked.problem);
+  const order = asked.value;
+  const read = await readDrawings(order.file, order.block);
+  if (!read.ok) return complain(io, read.problem, order.file);
+  const drawings = read.value;
+  if (order.width !== undefined && drawings.blocks.length > 1)
+    return complain(
+      io,
+      badCall('cutting', '--width is the width of one block', 'Choose it by --block NAME').problem,
+    );
+  const stuck = drawings.blocks.filter(({ plan }) => plan.verdict === 'not sewable');
+  if (stuck.length > 0) return sayStuck(stuck, drawings, order, io);
+
+  const worked = await workOut(drawings, order, io);
+  if (!worked.ok) return complain(io, worked.problem, order.file);
+  const { pieces, rows, plans } = worked.value;
+  switch (order.form) {
+    case 'json':
+      io.out(`${prettyJson(cuttingReport(pieces, order.cut, rows, plans))}\n`);
+      break;
+    case 'csv':
+      io.out(
+        chartCsv(
+          chartOf(worked.value, order),
+          plans.map(({ cloth }) => cloth),
+        ),
+      );
+      break;
+    case 'text':
+      for (const note of drawings.notes) io.out(`${oneLine(note)}\n`);
+      io.out(cuttingText(drawings, order, chartOf(worked.value, order), plans));
+  }
+  return plans.some(({ plan }) => plan.tooLarge.length > 0) ? 1 : 0;
+}
+
+/** A chart without the patches that no foundation holds would be too little to buy by. */
+function sayStuck(stuck: readonly Drawn[], drawings: Drawings, { form }: CuttingOrder, io: Io): Status {
+  if (form === 'text') {
+    for (const block of stuck) io.out(reportText(block, drawings.unit));
+    io.out('Nothing is cut for what cannot be sewn.\n');
+    return 1;
+  }
+  for (const { name } of stuck)
+    io.complain(
+      oneLine(`"${name}" cannot be sewn with straight seams, so nothing is cut; "sewing" says why`),
+    );
+  return 1;
+}
+
+interface Worked {
+  readonly batches: readonly {
+    readonly pieces: readonly PieceCut[];
+    readonly blocks: number;
+    readonly mirrored: number;
+  }[];
+  readonly pieces: readonly PieceCut[];
+  readonly rows: readonly ChartRow[];
+  readonly plans: readonly ClothPlan[];
+}
+
+async function workOut(drawings: Drawings, order: CuttingOrder, io: Io): Promise<Result<Worked>> {
+  const rules = checkCutRules(order.cut);
+  if (!rules.ok) return rules;
+  const dressed = clothsOf(drawings, order);
+  if (!dressed.ok) return dressed;
+  const { cloths, clothOf } = dressed.value;
+  const batches = drawings.blocks.map((block) => {
+    const { minX, maxX } = boundingBox(block.arrangement.outline);
+    const pieces = cutPieces({
+      arrangement: block.arrangement,
+      plan: block.plan,
+      rules: order.cut,
+      clothOf: (patch) => clothOf(block.records[patch]),
+      alongGrain: ({ straight = false }) => straight,
+      copies: order.copies + order.mirrored,
+      scale: order.width === undefined ? 1 : order.width / (maxX - minX),
+    });
+    const named =
+      drawings.blocks.length === 1
+        ? pieces
+        : pieces.map((piece) => ({ ...piece, name: `${block.name} ${piece.name}` }));
+    return { pieces: named, blocks: order.copies, mirrored: order.mirrored };
+  });
+  const rows = chartOfBlocks(batches, { cloths });
+  const plans = await planCloths(rows, cloths, order.plan, io.solver);
+  if (!plans.ok) return plans;
+  return {
+    ok: true,
+    value: { batches, pieces: batches.flatMap(({ pieces }) => pieces), rows, plans: plans.value },
+  };
+}
+
+/** By section where it is asked for; what is bought is reckoned without sections. */
+const chartOf = ({ batches, rows, plans }: Worked, { bySection }: CuttingOrder): readonly ChartRow[] =>
+  bySection ? chartOfBlocks(batches, { cloths: plans.map(({ cloth }) => cloth), bySection }) : rows;
