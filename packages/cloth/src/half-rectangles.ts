@@ -74,15 +74,18 @@ function leastOf(
   const leastArea = (2 * (area(hull) + perimeter(hull) * spare)) / step ** 2;
   const leastSide = stepsUp(leastWidth(hull) + 2 * spare, step);
   let best: PieceShape | null = null;
+  let found = { w: 0, h: bound };
   let most = bound;
   for (const lay of lays) {
     const mayCover = sieve(hull, lay, rules);
-    for (let w = leastSide; w * leastSide < most; w++) {
-      for (let h = onlySquares ? w : Math.max(leastSide, Math.ceil(leastArea / w)); w * h < most; h++) {
-        if (mayCover(w * step, h * step)) {
+    for (let w = leastSide; w * leastSide <= most; w++) {
+      for (let h = onlySquares ? w : Math.max(leastSide, Math.ceil(leastArea / w)); w * h <= most; h++) {
+        const isBetter = w * h < most || (best !== null && isHandier({ w, h }, found));
+        if (isBetter && mayCover(w * step, h * step)) {
           const piece = pieceIn(lay, w * step, h * step);
           if (coversWithin(piece, hull, rules)) {
             best = piece;
+            found = { w, h };
             most = w * h;
           }
         }
@@ -92,6 +95,15 @@ function leastOf(
   }
   return best;
 }
+
+interface Steps {
+  readonly w: number;
+  readonly h: number;
+}
+
+/** Of sizes with one area: the less long one; of mirror images, always the same, so that patches that take either share it. */
+const isHandier = (p: Steps, q: Steps): boolean =>
+  Math.max(p.w, p.h) < Math.max(q.w, q.h) || (p.w === q.h && p.h === q.w && p.w > q.w);
 
 const pieceIn = ({ along, angle }: Lay, width: number, height: number): PieceShape => ({
   shape: 'half-rectangle',

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { type CutRules, cutPieces } from '../src/index.ts';
+import { type CutRules, cutPieces, patchNeeds, placeSewFlip } from '../src/index.ts';
 import { block, rectangle, USUAL } from './blocks.ts';
 
 // The trade's sizes; a published value stands with its source. Sizes with allowance only have no spare.
@@ -42,6 +42,19 @@ describe('half-square triangles', () => {
       expect(piece).toMatchObject({ shape: 'half-rectangle', width: size, height: size });
   });
 
+  // Corner setting triangles are half-square triangles with a side of B ÷ √2: the chart at lukas.is-a-geek.org/tani (the
+  // 6 in row also Moonlight Quilters, the 12 in row also Pine Meadows), all rounded up to eighths.
+  test.each([
+    [6, 5.125],
+    [8, 6.625],
+    [9, 7.25],
+    [10, 8],
+    [12, 9.375],
+  ])('corner setting triangles for blocks of %d in: a square of %d in', (side, size) => {
+    for (const piece of cut(halves(side / Math.SQRT2), ALLOWANCE_ONLY))
+      expect(piece).toMatchObject({ shape: 'half-rectangle', width: size, height: size });
+  });
+
   test('one alone is cut as a rectangle: there is no use for the other half', () => {
     const [fabric, other] = ['sea', 'sand'].map((id) => ({
       id,
@@ -59,5 +72,52 @@ describe('half-square triangles', () => {
       'half-rectangle',
       'half-rectangle',
     ]);
+  });
+});
+
+describe('quarter-square triangles', () => {
+  const hourglass = (side: number) =>
+    block(rectangle(side, side), [
+      [0, 0, side, side],
+      [0, side, side, 0],
+    ]);
+
+  /** Of a triangle that is a quarter of a square of the given side. */
+  const toleranceOf = (side: number, square: number) => {
+    const drawn = hourglass(side);
+    const leg = square / Math.SQRT2;
+    return patchNeeds(drawn.arrangement, drawn.plan, 0.25).map((need) => {
+      const middle = need.finished.reduce((sum, { x, y }) => ({ x: sum.x + x / 3, y: sum.y + y / 3 }), {
+        x: 0,
+        y: 0,
+      });
+      // The right angle is in the middle of the block: the width starts there, 45° before the direction of the patch.
+      const angle = (Math.atan2(middle.y - side / 2, middle.x - side / 2) * 180) / Math.PI - 45;
+      return placeSewFlip({ shape: 'half-rectangle', width: leg, height: leg, angle }, need).margin;
+    });
+  };
+
+  // The exact constant is (1 + √2) ÷ 2 = 1.207107. Side setting triangles: B√2 + the same.
+  test.each([4, 8, 6 * Math.SQRT2, 12 * Math.SQRT2])(
+    'the long side, finished %d in, + 1.207107 is just enough',
+    (side) => {
+      const margins = toleranceOf(side, side + (1 + Math.SQRT2) / 2);
+      expect(margins).toHaveLength(4);
+      for (const margin of margins) expect(margin).toBeCloseTo(0, 12);
+    },
+  );
+
+  // K. Combs, Rotary cutting math: + 1 1/4, 4 → 5 1/4. Side setting triangles: the chart at lukas.is-a-geek.org/tani.
+  test.each([
+    [4, 5.25],
+    [6 * Math.SQRT2, 9.75],
+    [8 * Math.SQRT2, 12.625],
+    [9 * Math.SQRT2, 14],
+    [10 * Math.SQRT2, 15.5],
+    [12 * Math.SQRT2, 18.25],
+  ])('finished %d in: a square of %d in covers', (side, square) => {
+    for (const margin of toleranceOf(side, square)) expect(margin).toBeGreaterThan(0);
+    for (const margin of toleranceOf(side, square - 0.125))
+      expect(margin).toBeLessThan(square === 15.5 ? 0.01 : 0);
   });
 });
