@@ -18,7 +18,19 @@ describe('help', () => {
     ['sewing', ['--json', '--out DIR', '--block NAME']],
     [
       'foundations',
-      ['--out F', '--paper PAPER', '--width W', '--allowance A', '--copies N', '--share-templates'],
+      [
+        '--out F',
+        '--paper PAPER',
+        '--width W',
+        '--allowance A',
+        '--copies N',
+        '--share-templates',
+        '--sizes LIST',
+        '--mirrored N',
+        '--margins M',
+        '--printer AxD',
+        '--yes',
+      ],
     ],
     [
       'cutting',
@@ -63,10 +75,13 @@ describe('calls that are unusable', () => {
       '--out block.png ends neither in .pdf nor in .svg. Name it so.',
     ],
     [['foundations', horizon, '--out', horizon], '--out is the FILE itself. Choose another name.'],
-    [['foundations', horizon, ...to, '--paper', 'a5'], 'There is no paper "a5". Choose letter or a4.'],
+    [
+      ['foundations', horizon, ...to, '--paper', 'a5'],
+      'There is no paper "a5". Choose letter, legal, tabloid, a4, a3 or a size such as 13x19.',
+    ],
     [
       ['foundations', horizon, ...to, '--paper', 'toString'],
-      'There is no paper "tostring". Choose letter or a4.',
+      'There is no paper "tostring". Choose letter, legal, tabloid, a4, a3 or a size such as 13x19.',
     ],
     [['foundations', horizon, ...to, '--width', '0'], '--width: 0 in is too small. Type at least 1/16 in.'],
     [
@@ -96,7 +111,51 @@ describe('calls that are unusable', () => {
     ],
     [
       ['foundations', horizon, ...to, '--copies', '0'],
-      `${horizon}: 0 is no number of blocks (copies). Give a whole number from 1 to 9999.`,
+      `${horizon}: 0 is no number of blocks (copies). Give a whole number from 1 to 99999.`,
+    ],
+    [
+      ['foundations', horizon, ...to, '--copies', '0', '--mirrored', 'two'],
+      '--mirrored two is no whole number. Give how many of its mirror image are to be sewn.',
+    ],
+    [
+      ['foundations', horizon, ...to, '--copies', '10000'],
+      `${horizon}: That is 10000 sheets to print. Give --yes if they are wanted, or ask for fewer copies.`,
+    ],
+    [
+      ['foundations', horizon, ...to, '--width', '3', '--sizes', '4'],
+      '--width and --sizes are both given. Give one of them.',
+    ],
+    [
+      ['foundations', horizon, ...to, '--sizes', '3,,6'],
+      '--sizes: No length is given. Type a length such as 2 3/8, 2.375 or 6cm.',
+    ],
+    [
+      ['foundations', horizon, ...to, '--sizes', '3,500%'],
+      '--sizes: 500 % is out of bounds. Give 25 to 400 %, or a finished width.',
+    ],
+    [
+      ['foundations', pattern, ...to, '--sizes', '3,50%'],
+      '--sizes has widths of one block. Choose it by --block NAME.',
+    ],
+    [
+      ['foundations', horizon, ...to, '--paper', '3x19'],
+      `${horizon}: 3 in is too small (width of the paper). Type at least 4 in.`,
+    ],
+    [
+      ['foundations', horizon, ...to, '--margins', '6'],
+      `${horizon}: The margins leave nothing of the sheet (margins). Make them smaller, or choose a larger paper.`,
+    ],
+    [
+      ['foundations', horizon, ...to, '--margins', '1/4,1/2'],
+      '--margins 1/4,1/2 is neither one length nor four. Give one for all edges, or top, right, bottom, left with commas between.',
+    ],
+    [
+      ['foundations', horizon, ...to, '--printer', 'true'],
+      '--printer true is not two percentages. Give what the printer makes of a page across and down, such as 97.3%x98.9%.',
+    ],
+    [
+      ['foundations', horizon, ...to, '--printer', '87.5%x100%'],
+      `${horizon}: A printer that prints 87.5 % is not off by itself: pages are corrected within 90 and 110 % (across). Look in the print dialog for “fit to page” or “scale”, set it to 100 % or “actual size”, and print the check page again.`,
     ],
     [
       ['foundations', pattern, ...to, '--width', '6'],

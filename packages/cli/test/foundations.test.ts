@@ -50,6 +50,52 @@ describe('foundations', () => {
     close(extent(await svgOf('--width', '152.4mm', '--allowance', '3/8in'), 'cutting-line'), 6.75, 6.75);
   });
 
+  it('come in several sizes in one go, mirrored ones beside them', async () => {
+    const svg = await svgOf('--sizes', '2,2 1/2,50%', '--mirrored', '2', '--copies', '3');
+    const groups = [...svg.matchAll(/<g id="section-([^"]+)">/g)].map(([, key]) => key!);
+    const sizes = {
+      A: 2,
+      'A-mirrored': 2,
+      'A-2.5in': 2.5,
+      'A-2.5in-mirrored': 2.5,
+      'A-3in': 3,
+      'A-3in-mirrored': 3,
+    };
+    const own = (key: string) =>
+      extent(svg.slice(svg.indexOf(`<g id="section-${key}">`)), 'finished-outline');
+    // As many as there is room for on the first sheet.
+    expect(groups.length).toBeGreaterThanOrEqual(4);
+    expect(Object.keys(sizes)).toEqual(expect.arrayContaining(groups));
+    for (const key of groups) close(own(key), sizes[key as 'A'], sizes[key as 'A']);
+    const prints = [...svg.matchAll(/>(Print \d+)</g)].map(([, words]) => words);
+    expect(new Set(prints)).toEqual(new Set(['Print 3', 'Print 2']));
+  });
+
+  it('come on any paper, with margins, corrected for a printer', async () => {
+    const svg = await svgOf('--paper', '13 x 19in', '--margins', '1/2', '--printer', '97.3%x98.9%');
+    expect(svg).toMatch(/<svg [^>]*width="13in" height="19in"/);
+    // What such a printer makes of it is 6 in again.
+    close(extent(svg, 'finished-outline'), 6 / 0.973, 6 / 0.989);
+    close(extent(svg, 'check-squares'), 50 / 25.4 / 0.973, 50 / 25.4 / 0.989);
+    expect(svg).toContain('97.3 % across and 98.9 % down');
+    for (const paper of ['legal', 'tabloid', 'A3']) await svgOf('--paper', paper);
+  });
+
+  it('are written in thousands where that is meant', async () => {
+    const out = folder.file('many.pdf');
+    const { status, out: text } = await ran(
+      'foundations',
+      horizon,
+      '--out',
+      out,
+      '--copies',
+      '10000',
+      '--yes',
+    );
+    expect(status).toBe(0);
+    expect(text).toContain('1 page, Letter, 10000 sheets to print in all.');
+  });
+
   it('say how many to print', async () => {
     const [one, seven] = [await svgOf(), await svgOf('--copies', '7')];
     expect(seven).not.toBe(one);

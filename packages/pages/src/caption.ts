@@ -1,11 +1,4 @@
-import {
-  add,
-  formatLength,
-  type LengthUnit,
-  type Point,
-  rotation,
-  transformPoint,
-} from '@seamwright/geometry';
+import { add, type Point, rotation, transformPoint } from '@seamwright/geometry';
 import type { Foundation } from './foundation.ts';
 import { DEGREES, type Turn } from './foundation-marks.ts';
 import type { CheckedJob } from './job.ts';
@@ -15,6 +8,7 @@ import { matchLegend } from './match-words.ts';
 import { textWidth, wrapped } from './metrics.ts';
 import type { Mark } from './model.ts';
 import { shortUnit } from './open-words.ts';
+import { sizeText } from './size-text.ts';
 
 /** What stands above a foundation, its top left corner at (0, 0). */
 export interface Caption {
@@ -109,6 +103,10 @@ function captionAround(
     setLine(line, NAME);
     base += NAME_LINE;
   }
+  if (foundation.mirroredBlock) {
+    setLine('mirrored block', NAME);
+    base += NAME_LINE;
+  }
   if (heading !== letters.join(', '))
     for (const line of letterLines(foundation, column)) {
       setLine(line, NAME);
@@ -117,7 +115,6 @@ function captionAround(
   base -= NAME_LINE - FACT_LINE;
   const top = topFact(foundation);
   const facts = [
-    ...(foundation.mirroredBlock ? ['mirrored block'] : []),
     ...(foundation.mirroredOf === null ? [] : [`mirrored copy of ${foundation.mirroredOf}`]),
     ...sizeFacts(job, foundation),
     ...extra,
@@ -167,6 +164,13 @@ function headingFor({ letter, letters }: Foundation, width: number): string {
   return letters.length === 1 || (fits && letters.every(isPlain)) ? all : letter;
 }
 
+/** `A, C; mirrored block: B, D` */
+function byFace(letters: readonly string[]): string {
+  const plain = letters.filter(isPlain);
+  const others = letters.filter((letter) => !isPlain(letter)).map((letter) => letter.split(' ')[0]);
+  return others.length === 0 ? plain.join(', ') : `${plain.join(', ')}; mirrored block: ${others.join(', ')}`;
+}
+
 /** Of the same face as the section that is laid out. */
 const isPlain = (letter: string): boolean => !letter.includes(' ');
 
@@ -174,7 +178,7 @@ const isPlain = (letter: string): boolean => !letter.includes(' ');
 const letterLines = ({ letters }: Foundation, column: number): readonly string[] =>
   letters.length === 1
     ? []
-    : wrapped(`for ${letters.join(', ')}`, NAME.size, NAME.weight, column, MOST_LETTER_LINES);
+    : wrapped(`for ${byFace(letters)}`, NAME.size, NAME.weight, column, MOST_LETTER_LINES);
 
 /** What else there is to know about a foundation. */
 function noteLines(foundation: Foundation, found: readonly string[], column: number): readonly string[] {
@@ -233,12 +237,6 @@ const topFact = ({ letter, letters }: Foundation): string =>
 function sizeFacts({ unit }: CheckedJob, { finished, block }: Foundation): readonly string[] {
   const [own, whole] = [sizeText(finished, unit), sizeText(block, unit)];
   return own === whole ? [`${own} finished`] : [`${own} finished`, `block ${whole}`];
-}
-
-/** `6 × 6 in`: the unit once, after both. */
-function sizeText({ width, height }: { width: number; height: number }, unit: LengthUnit): string {
-  const both = [width, height].map((side) => formatLength(side, unit));
-  return `${both[0]!.slice(0, -unit.length - 1)} × ${both[1]}`;
 }
 
 const factWidth = (fact: string, top: string): number =>

@@ -1,13 +1,17 @@
+export { type CheckPage, type CheckPageJob, checkPage } from './check-page.ts';
+export { PRINTER_RANGE, type Printer } from './correction.ts';
 export { FONT_FAMILY, FONT_FILES, type PageFonts } from './fonts.ts';
 export { type FinishedSize, type FoundationJob, USUAL_ALLOWANCE } from './job.ts';
 export { layFoundations } from './lay-foundations.ts';
 export * from './model.ts';
-export { type Margins, PAPERS, type Paper, type PaperChoice, type PaperName } from './paper.ts';
+export { type Margins, PAPER_RANGE, PAPERS, type Paper, type PaperChoice, type PaperName } from './paper.ts';
 export type { PatchFabric } from './patch-facts.ts';
 export { writePdf } from './pdf.ts';
+export { type PhotocopyRow, type PhotocopyTable, photocopyTable } from './photocopy.ts';
 export { withResolution } from './png.ts';
 export { writePrintHtml } from './print-html.ts';
 export { type Printable, printable } from './printable.ts';
+export { type Measured, printerFrom, type RulerMeasure } from './printer-measures.ts';
 export { type PrintRun, printsOf } from './prints.ts';
 export { writeSvg } from './svg.ts';
 export { alikeSections } from './templates.ts';

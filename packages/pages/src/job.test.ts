@@ -22,6 +22,38 @@ describe('a job that cannot be laid out gets one clear sentence', () => {
     [{ scale: Number.NaN }, /cannot be made NaN times as large/],
     [{ scale: 40 }, '240 in is too large (finished width). Type at most 120 in.'],
     [{ scale: 0.001 }, /too small \(finished width\)/],
+    [{ sizes: [] }, 'No finished size is asked for (sizes). Give at least one.'],
+    [
+      { sizes: [{ scale: 1, copies: 2, mirrored: -1 }] },
+      '-1 is no number of blocks (mirrored blocks). Give a whole number from 0 to 99999.',
+    ],
+    [
+      { sizes: [{ scale: 1, copies: 0, mirrored: 0 }] },
+      '0 is no number of blocks (copies). Give a whole number from 1 to 99999.',
+    ],
+    [{ paper: { width: 2, height: 11 } }, '2 in is too small (width of the paper). Type at least 4 in.'],
+    [{ paper: { width: 8, height: Number.NaN } }, /not a number \(height of the paper\)/],
+    [
+      { margins: { top: 6, right: 0.25, bottom: 6, left: 0.25 } },
+      'The margins leave nothing of the sheet (margins). Make them smaller, or choose a larger paper.',
+    ],
+    [
+      { margins: { top: 0.25, right: 3, bottom: 0.25, left: 3 } },
+      'Only 2½ × 10½ in of the sheet can be printed on (paper and margins). Choose a larger paper or smaller margins: the check squares and a foundation need 3¼ × 4½ in.',
+    ],
+    [
+      { paper: { width: 4, height: 4 } },
+      'Only 3½ × 3½ in of the sheet can be printed on (paper and margins). Choose a larger paper or smaller margins: the check squares and a foundation need 3¼ × 4½ in.',
+    ],
+    [
+      { margins: { top: -1, right: 0.25, bottom: 0.25, left: 0.25 } },
+      '−1 in is too small (top margin). Type at least 0 in.',
+    ],
+    [
+      { printer: { name: 'Quay laser', across: 0.875, down: 1 } },
+      'A printer that prints 87.5 % is not off by itself: pages are corrected within 90 and 110 % (across). Look in the print dialog for “fit to page” or “scale”, set it to 100 % or “actual size”, and print the check page again.',
+    ],
+    [{ printer: { name: '', across: 1, down: Number.NaN } }, /prints NaN % is not off by itself/],
     [{ paper: 'foolscap' as 'a4' }, 'There is no paper “foolscap”. Choose letter, legal, tabloid, a4 or a3.'],
     [{ paper: 'toString' as 'a4' }, 'There is no paper “toString”. Choose letter, legal, tabloid, a4 or a3.'],
   ])('%o', (more, wanted) => {

@@ -11,8 +11,17 @@ import {
   SIZE_RANGE,
 } from '@seamwright/geometry';
 import type { SewingPlan } from '@seamwright/sewing';
+import { checkPrinter, type Printer, printedSheet } from './correction.ts';
 import { matchNumbers } from './match-numbers.ts';
-import { type Margins, type Paper, type PaperChoice, paperOf, USUAL_MARGINS } from './paper.ts';
+import {
+  checkMargins,
+  checkRoom,
+  type Margins,
+  type Paper,
+  type PaperChoice,
+  paperOf,
+  USUAL_MARGINS,
+} from './paper.ts';
 import type { PatchWords } from './patch-facts.ts';
 
 /** One size in which the block is wanted, and how often. */
@@ -39,6 +48,8 @@ export interface FoundationJob extends PatchWords {
   readonly margins?: Margins;
   /** Inches by which parts of a foundation that is larger than a sheet show the same; 1/2 in when left out. */
   readonly overlap?: number;
+  /** The printer that the pages are corrected for; left out, they are true in the file. */
+  readonly printer?: Printer;
   /** The sizes that are wanted in one go, one or more. */
   readonly sizes: readonly FinishedSize[];
   /** Seam allowance, inches; the same at every size. 1/4 in when left out. */
@@ -72,13 +83,16 @@ export interface CheckedJob extends FoundationJob {
   readonly allowance: number;
   readonly unit: LengthUnit;
   readonly shareTemplates: boolean;
-  readonly margins: Margins;
   readonly overlap: number;
   readonly sizes: readonly CheckedSize[];
-  /** The paper by its name or its sides. */
-  readonly sheet: Paper;
   /** Numbers of the block's match points, by vertex. */
   readonly matchNumbers: ReadonlyMap<number, number>;
+  /** The sheet as it is in the file. */
+  readonly page: Paper;
+  /** Width and height, points, that the sheet has where its marks are laid out in true size. */
+  readonly sheet: { readonly width: number; readonly height: number };
+  /** Of that sheet. */
+  readonly margins: Margins;
 }
 
 /** Inches, a quarter: unless the maker says otherwise. */
@@ -101,8 +115,8 @@ const MOST_COPIES = 99_999;
 /** The job, or the first thing about it that makes it unusable. */
 export function checkJob(job: FoundationJob): Result<CheckedJob> {
   const unit = job.unit ?? 'in';
-  const sheet = paperOf(job.paper, unit);
-  if (!sheet.ok) return sheet;
+  const room = checkSheet(job, unit);
+  if (!room.ok) return room;
   const allowance = job.allowance ?? USUAL_ALLOWANCE;
   const checked = checkNamed(allowance, unit, ALLOWANCE_RANGE, 'seam allowance');
   if (!checked.ok) return checked;
@@ -110,7 +124,7 @@ export function checkJob(job: FoundationJob): Result<CheckedJob> {
   const overlaps = checkNamed(overlap, unit, OVERLAP_RANGE, 'overlap');
   if (!overlaps.ok) return overlaps;
   const sizes: CheckedSize[] = [];
-  for (const size of job.sizes) {
+  for (const size of joined(job.sizes)) {
     const fits = checkSize(job, size, unit);
     if (!fits.ok) return fits;
     sizes.push(fits.value);
@@ -131,12 +145,47 @@ export function checkJob(job: FoundationJob): Result<CheckedJob> {
     allowance,
     unit,
     sizes,
-    sheet: sheet.value,
+    ...room.value,
     matchNumbers: matchNumbers(job.arrangement, job.plan),
-    margins: job.margins ?? USUAL_MARGINS,
     overlap,
     shareTemplates: job.shareTemplates ?? false,
   });
+}
+
+/** Each size once, with all blocks that are wanted of it. */
+function joined(sizes: readonly FinishedSize[]): readonly FinishedSize[] {
+  const byScale = new Map<number, FinishedSize>();
+  for (const size of sizes) {
+    const same = byScale.get(size.scale);
+    const more = {
+      copies: size.copies + (same?.copies ?? 0),
+      mirrored: (size.mirrored ?? 0) + (same?.mirrored ?? 0),
+    };
+    byScale.set(size.scale, same === undefined ? size : { ...size, ...more });
+  }
+  return [...byScale.values()];
+}
+
+/** What of a job says on what it is printed, and how. */
+export type SheetJob = Pick<FoundationJob, 'paper' | 'margins' | 'printer'>;
+
+/** The sheet and the room on it; a Problem when it has none. */
+export function checkSheet(
+  job: SheetJob,
+  unit: LengthUnit,
+): Result<Pick<CheckedJob, 'page' | 'sheet' | 'margins' | 'printer'>> {
+  const page = paperOf(job.paper, unit);
+  if (!page.ok) return page;
+  const margins = checkMargins(job.margins ?? USUAL_MARGINS, unit);
+  if (!margins.ok) return margins;
+  if (job.printer !== undefined) {
+    const checked = checkPrinter(job.printer);
+    if (!checked.ok) return checked;
+  }
+  const printer = job.printer && { ...job.printer, name: cleanName(job.printer.name) };
+  const printed = printedSheet(page.value, margins.value, printer);
+  const room = checkRoom(printed.sheet, printed.margins, unit);
+  return room.ok ? ok({ page: page.value, ...printed, ...(printer && { printer }) }) : room;
 }
 
 function checkSize(

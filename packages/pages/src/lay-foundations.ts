@@ -1,14 +1,15 @@
-import { formatLength, ok, type Result } from '@seamwright/geometry';
+import { ok, type Result } from '@seamwright/geometry';
 import { type Card, soleMarks, wholeCard } from './cards.ts';
+import { corrected } from './correction.ts';
 import { foundationOf } from './foundation.ts';
 import { type CheckedJob, checkJob, type FoundationJob } from './job.ts';
 import { inLightInk } from './light-ink.ts';
 import { moved } from './marks.ts';
 import type { Mark, OutlineEntry, PagePlan, Print, Sheet } from './model.ts';
 import { type Placement, packSheets } from './pack.ts';
-import type { Paper } from './paper.ts';
 import { timesOf } from './prints.ts';
-import { regionsOf, sheetFrame } from './sheet-frame.ts';
+import { regionsFor, sheetFrame } from './sheet-frame.ts';
+import { sizeText } from './size-text.ts';
 import { lettersOf } from './templates.ts';
 import { tileSheets } from './tiles.ts';
 import { type Wanted, wantedFoundations } from './wanted.ts';
@@ -24,20 +25,21 @@ interface Draft {
 
 /**
  * Lays the foundations of a block out on true-size sheets, in all sizes that are asked for: small ones together, ones
- * larger than a sheet in tiles that overlap by 1/2 in, the rest one by one. Each foundation is there once and says how
+ * larger than a sheet in tiles that overlap by 1/2 in, the rest one by one. All is true where a printer prints true, or by the printer
+ * that the job names. Each foundation is there once and says how
  * many to print; with {@link FoundationJob.shareTemplates} it may be for several sections.
  *
  * Sheets come in the order of their first foundation: size by size, then by letter. The same job gives the same plan.
  *
- * A Problem when the copies, scale, allowance or finished size are out of bounds, the paper is unknown, or the
- * block cannot be sewn.
+ * A Problem when the copies, scale, allowance or finished size are out of bounds, the paper is unknown or has too
+ * little room, the printer is too far off, or the block cannot be sewn.
  */
 export function layFoundations(job: FoundationJob): Result<PagePlan> {
   const checked = checkJob(job);
   if (!checked.ok) return checked;
   const { value } = checked;
-  const { sheet: paper } = value;
-  const regions = regionsOf(paper, value.margins);
+  const { page, sheet: paper, printer } = value;
+  const regions = regionsFor(value);
   const wanted = wantedFoundations(value);
   const keys = wanted.map(({ key }) => key);
   const byKey = (p: string, q: string) => keys.indexOf(p) - keys.indexOf(q);
@@ -81,7 +83,9 @@ export function layFoundations(job: FoundationJob): Result<PagePlan> {
       ]),
     }),
   );
-  return ok({ title: value.title, paper, sheets, outline: outlineOf(value, wanted, drafts), prints });
+  const outline = outlineOf(value, wanted, drafts);
+  const plan: PagePlan = { title: value.title, paper: page, sheets, outline, prints };
+  return ok(printer === undefined ? plan : corrected(plan, printer));
 }
 
 const printOf = (
@@ -102,7 +106,10 @@ const inInk = ({ ink }: CheckedJob, marks: readonly Mark[]): readonly Mark[] =>
   ink === 'light' ? marks.map(inLightInk) : marks;
 
 /** A foundation alone on its sheet stands in the middle; several keep to the sheet's left edge. */
-function centredIfAlone(placements: readonly Placement<Card>[], paper: Paper): readonly Placement<Card>[] {
+function centredIfAlone(
+  placements: readonly Placement<Card>[],
+  paper: CheckedJob['sheet'],
+): readonly Placement<Card>[] {
   const [only, ...others] = placements;
   if (only === undefined || others.length > 0) return placements;
   return [{ ...only, x: Math.max(only.x, (paper.width - only.item.width) / 2) }];
@@ -125,7 +132,6 @@ function outlineOf(
   return sizes.map((size) => {
     const children = wanted.filter((one) => one.size === size).map(entryOf);
     const sheet = Math.min(...children.map((entry) => entry.sheet));
-    const [across, down] = [size.width, size.height].map((side) => formatLength(side, unit));
-    return { title: `${across} × ${down}`, sheet, children };
+    return { title: sizeText(size, unit), sheet, children };
   });
 }

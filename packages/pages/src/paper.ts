@@ -1,14 +1,15 @@
 import {
   checkLength,
   fail,
-  formatLength,
   type LengthRange,
   type LengthUnit,
   MM_PER_INCH,
   ok,
   POINTS_PER_INCH,
   type Result,
+  SAME_COORDINATE,
 } from '@seamwright/geometry';
+import { sizeText } from './size-text.ts';
 
 export const POINTS_PER_MM = POINTS_PER_INCH / MM_PER_INCH;
 
@@ -93,6 +94,49 @@ export function paperOf(choice: PaperChoice, unit: LengthUnit): Result<Paper> {
     const checked = checkLength(side, unit, PAPER_RANGE);
     if (!checked.ok) return { ok: false, problem: { ...checked.problem, where: name } };
   }
-  const [across, down] = [width, height].map((side) => formatLength(side, unit));
-  return ok(inInches(`${across} × ${down}`, width, height));
+  return ok(inInches(sizeText(choice, unit), width, height));
 }
+
+/** What margins may measure, inches; a sheet's half and more is for rolls. */
+const MARGIN_RANGE: LengthRange = { least: 0, most: PAPER_RANGE.most };
+
+export function checkMargins(margins: Margins, unit: LengthUnit): Result<Margins> {
+  for (const edge of ['top', 'right', 'bottom', 'left'] as const) {
+    const checked = checkLength(margins[edge], unit, MARGIN_RANGE);
+    if (!checked.ok) return { ok: false, problem: { ...checked.problem, where: `${edge} margin` } };
+  }
+  return ok(margins);
+}
+
+/** Inches. On less there is no room beside the check squares and above them. */
+const LEAST_ROOM = { width: 3.25, height: 4.5 };
+
+/**
+ * A Problem when the margins leave nothing of the sheet, or too little for anything.
+ *
+ * @param sheet points
+ */
+export function checkRoom(
+  sheet: { readonly width: number; readonly height: number },
+  { top, right, bottom, left }: Margins,
+  unit: LengthUnit,
+): Result<true> {
+  const width = sheet.width / POINTS_PER_INCH - left - right;
+  const height = sheet.height / POINTS_PER_INCH - top - bottom;
+  if (width <= 0 || height <= 0)
+    return fail(
+      'The margins leave nothing of the sheet',
+      'margins',
+      'Make them smaller, or choose a larger paper',
+    );
+  // The sides themselves, typed in cm and shown rounded, have to be accepted.
+  if (width >= LEAST_ROOM.width - SAME_COORDINATE && height >= LEAST_ROOM.height - SAME_COORDINATE)
+    return ok(true);
+  return fail(
+    `Only ${sizeText({ width: hundredths(width), height: hundredths(height) }, unit)} of the sheet can be printed on`,
+    'paper and margins',
+    `Choose a larger paper or smaller margins: the check squares and a foundation need ${sizeText(LEAST_ROOM, unit)}`,
+  );
+}
+
+const hundredths = (value: number): number => Math.round(value * 100) / 100;

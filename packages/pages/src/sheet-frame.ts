@@ -1,18 +1,15 @@
-import { type Box, formatLength, POINTS_PER_INCH, type Point } from '@seamwright/geometry';
+import { type Box, POINTS_PER_INCH, type Point } from '@seamwright/geometry';
 import type { CheckedJob } from './job.ts';
-import { polygonMark, QUIET, STROKES, segmentMark, textMark } from './marks.ts';
-import { shortened, textWidth } from './metrics.ts';
+import { polygonMark, QUIET, STROKES, type TextLook, textMark } from './marks.ts';
 import type { Mark, PathMark } from './model.ts';
-import { type Margins, type Paper, POINTS_PER_MM, USUAL_MARGINS } from './paper.ts';
+import { type Margins, POINTS_PER_MM, USUAL_MARGINS } from './paper.ts';
+import { type SheetNumbers, stripHeight, stripMarks, USUAL_STRIP } from './sheet-strip.ts';
 
 const LARGE_SQUARE = 50 * POINTS_PER_MM;
 const SMALL_SQUARE = POINTS_PER_INCH;
 
 /** Between the check squares and what stands beside or above them, points. */
 const GAP = 12;
-
-/** The strip of words at the foot of the sheet, to the right of the check squares, points. */
-const STRIP = 50;
 
 /**
  * Where foundations may stand on a sheet: two upright rectangles that overlap, because the check squares take only
@@ -23,11 +20,15 @@ export interface Regions {
   readonly tall: Box<'page'>;
 }
 
-export function regionsOf(paper: Paper, margins: Margins = USUAL_MARGINS): Regions {
-  const { minX, minY, maxX, maxY } = printableArea(paper, margins);
+export function regionsOf(
+  sheet: CheckedJob['sheet'],
+  margins: Margins = USUAL_MARGINS,
+  stripHeight: number = USUAL_STRIP,
+): Regions {
+  const { minX, minY, maxX, maxY } = printableArea(sheet, margins);
   return {
     wide: { minX, minY, maxX, maxY: maxY - LARGE_SQUARE - GAP },
-    tall: { minX: minX + LARGE_SQUARE + GAP, minY, maxX, maxY: maxY - STRIP - GAP / 2 },
+    tall: { minX: minX + LARGE_SQUARE + GAP, minY, maxX, maxY: maxY - stripHeight - GAP / 2 },
   };
 }
 
@@ -38,70 +39,62 @@ export function besideRegion(region: Box<'page'>, { wide, tall }: Regions): Box<
     : { minX: wide.minX, minY: wide.minY, maxX: tall.minX - GAP, maxY: wide.maxY };
 }
 
+/** The same for a job, with the room that its words at the foot take. */
+export const regionsFor = (job: CheckedJob): Regions =>
+  regionsOf(job.sheet, job.margins, stripHeight(job, stripWidth(printableArea(job.sheet, job.margins))));
+
 /** The sheet without its margins, points. */
-const printableArea = ({ width, height }: Paper, { top, right, bottom, left }: Margins): Box<'page'> => ({
+export const printableArea = (
+  { width, height }: CheckedJob['sheet'],
+  { top, right, bottom, left }: Margins,
+): Box<'page'> => ({
   minX: left * POINTS_PER_INCH,
   minY: top * POINTS_PER_INCH,
   maxX: width - right * POINTS_PER_INCH,
   maxY: height - bottom * POINTS_PER_INCH,
 });
 
-export interface SheetNumbers {
-  /** From 1. */
-  readonly page: number;
-  readonly pages: number;
-  /** How often the sheet is to be printed. */
-  readonly times: number;
-}
-
 /** The two check squares, and the strip with the names, the page number and how to print. */
 export function sheetFrame(job: CheckedJob, numbers: SheetNumbers): readonly Mark[] {
   const area = printableArea(job.sheet, job.margins);
-  return [...checkSquares(area), ...strip(job, area, numbers)];
+  const foot = { ...area, minX: area.maxX - stripWidth(area) };
+  return [...checkSquares(area), ...stripMarks(job, foot, numbers)];
 }
 
-function checkSquares({ minX: left, maxY: bottom }: Box<'page'>): readonly Mark[] {
-  const top = bottom - LARGE_SQUARE;
-  const inset = 10;
-  const words = left + inset;
+/** Points across, to the right of the check squares. */
+export const stripWidth = ({ minX, maxX }: Box<'page'>): number => maxX - minX - LARGE_SQUARE - GAP;
+
+/** Where the check squares begin. */
+export const squaresTop = ({ maxY }: Box<'page'>): number => maxY - LARGE_SQUARE;
+
+/** The two check squares in the bottom left corner of the printable area, with what they are for. */
+const checkSquares = (area: Box<'page'>): readonly Mark[] => [
+  ...bareSquares(area),
+  ...SQUARE_WORDS.map(([content, down, look]) =>
+    textMark('footer', undefined, content, { x: area.minX + INSET, y: squaresTop(area) + down }, look),
+  ),
+];
+
+/** From the larger square to the smaller, points. */
+const INSET = 10;
+
+/** What stands in the larger square, and how far down. */
+const SQUARE_WORDS: readonly (readonly [content: string, down: number, look: TextLook])[] = [
+  ['Print at 100 %, no scaling', 17, { size: 9, weight: 'semibold' }],
+  ['Measure both squares: if they are', 30, { size: 7.5, ink: QUIET }],
+  ['not true, print the page again.', 39.5, { size: 7.5, ink: QUIET }],
+];
+
+/** The two squares with the lengths of their sides. */
+export function bareSquares({ minX: left, maxY: bottom }: Box<'page'>): readonly Mark[] {
+  const inner = { x: left + INSET, y: bottom - INSET - SMALL_SQUARE };
+  const middle = { x: inner.x + SMALL_SQUARE / 2, y: inner.y + SMALL_SQUARE / 2 + 3 };
+  const corner = { x: left + LARGE_SQUARE - INSET, y: bottom - INSET };
   return [
-    square({ x: left, y: top }, LARGE_SQUARE),
-    square({ x: left + inset, y: bottom - inset - SMALL_SQUARE }, SMALL_SQUARE),
-    textMark(
-      'footer',
-      undefined,
-      'Print at 100 %, no scaling',
-      { x: words, y: top + 17 },
-      { size: 9, weight: 'semibold' },
-    ),
-    textMark(
-      'footer',
-      undefined,
-      'Measure both squares: if they are',
-      { x: words, y: top + 30 },
-      { size: 7.5, ink: QUIET },
-    ),
-    textMark(
-      'footer',
-      undefined,
-      'not true, print the page again.',
-      { x: words, y: top + 39.5 },
-      { size: 7.5, ink: QUIET },
-    ),
-    textMark(
-      'footer',
-      undefined,
-      '1 in',
-      { x: left + inset + SMALL_SQUARE / 2, y: bottom - inset - SMALL_SQUARE / 2 + 3 },
-      { size: 9, anchor: 'middle' },
-    ),
-    textMark(
-      'footer',
-      undefined,
-      '50 mm',
-      { x: left + LARGE_SQUARE - inset, y: bottom - inset },
-      { size: 9, anchor: 'end' },
-    ),
+    square({ x: left, y: bottom - LARGE_SQUARE }, LARGE_SQUARE),
+    square(inner, SMALL_SQUARE),
+    textMark('footer', undefined, '1 in', middle, { size: 9, anchor: 'middle' }),
+    textMark('footer', undefined, '50 mm', corner, { size: 9, anchor: 'end' }),
   ];
 }
 
@@ -117,41 +110,3 @@ const square = (corner: Point<'page'>, side: number): PathMark =>
     ],
     STROKES.checkSquare,
   );
-
-function strip(job: CheckedJob, area: Box<'page'>, { page, pages, times }: SheetNumbers): readonly Mark[] {
-  const left = area.minX + LARGE_SQUARE + GAP;
-  const right = area.maxX;
-  const bottom = area.maxY;
-  const number = `page ${page} of ${pages}${times > 1 ? `, print ${times} times` : ''}`;
-  const numberWidth = textWidth(number, 9, 'regular');
-  const names = job.pattern === '' ? job.title : `${job.pattern} – ${job.title}`;
-  const name = shortened(names, 9, 'semibold', right - left - numberWidth - GAP);
-  const howTo =
-    job.allowance === 0
-      ? 'Sew on the solid lines, match at the heavy ticks. The outline has no seam allowance: add it as you cut.'
-      : `Sew on the solid lines, cut on the dashed line (${formatLength(job.allowance, job.unit)} seam allowance), match at the heavy ticks.`;
-  const line = (content: string, y: number): Mark =>
-    textMark('footer', undefined, content, { x: left, y }, { size: 7.5, ink: QUIET });
-  return [
-    segmentMark(
-      'footer',
-      undefined,
-      { a: { x: left, y: bottom - STRIP }, b: { x: right, y: bottom - STRIP } },
-      STROKES.rule,
-    ),
-    textMark('footer', undefined, name, { x: left, y: bottom - STRIP + 12 }, { size: 9, weight: 'semibold' }),
-    textMark('footer', undefined, number, { x: right, y: bottom - STRIP + 12 }, { size: 9, anchor: 'end' }),
-    line(howTo, bottom - STRIP + 23),
-    line(
-      'Fabric goes on the blank side: the print is the mirror image of the finished block.',
-      bottom - STRIP + 32.5,
-    ),
-    line('Note', bottom - 1),
-    segmentMark(
-      'footer',
-      undefined,
-      { a: { x: left + 20, y: bottom - 0.5 }, b: { x: right, y: bottom - 0.5 } },
-      STROKES.rule,
-    ),
-  ];
-}

@@ -20,7 +20,7 @@ const GROUPS: readonly (readonly [id: string, roles: readonly Role[]])[] = [
  *
  * Each foundation's marks stand in a group `section-A`, and in it, by role, in groups with fixed ids (see the
  * README); a run-on stands beside its sew line and has `class="run-on"`. The sheet's check squares belong to the set of
- * the sheet's first section. Everything else about the sheet is in the group `sheet`.
+ * the sheet's first section; on a sheet without any they are in `sheet`. Everything else about the sheet is in the group `sheet`.
  *
  * Throws a RangeError when the plan has no such sheet.
  */
@@ -56,8 +56,10 @@ export function sheetContent(sheet: Sheet, prefix = ''): string {
     );
   });
   const windows = [...new Set(sheet.marks.flatMap(windowOf))];
+  const hasSections = sheet.sections.length > 0;
   const rest = sheet.marks.filter((mark) => mark.section === undefined && !isSquare(mark));
-  const others = group(`${prefix}sheet`, rest.map((mark) => element(mark, prefix)).join(''));
+  const squares = hasSections ? '' : groupOfRoles('check-squares', ['check-square'], sheet.marks, prefix);
+  const others = group(`${prefix}sheet`, `${rest.map((mark) => element(mark, prefix)).join('')}${squares}`);
   return `${windows.map((window) => clipPath(window, prefix)).join('')}${sections.join('')}${others}`;
 }
 

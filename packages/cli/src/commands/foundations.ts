@@ -1,23 +1,6 @@
 import { extname } from 'node:path';
-import {
-  ALLOWANCE_RANGE,
-  boundingBox,
-  fail,
-  ok,
-  type Problem,
-  parseLength,
-  type Result,
-  SIZE_RANGE,
-} from '@seamwright/geometry';
-import {
-  layFoundations,
-  PAPERS,
-  type PagePlan,
-  type PaperName,
-  printable,
-  writePdf,
-  writeSvg,
-} from '@seamwright/pages';
+import { boundingBox, fail, ok, type Problem, type Result } from '@seamwright/geometry';
+import { layFoundations, type PagePlan, printable, printsOf, writePdf, writeSvg } from '@seamwright/pages';
 import { bindPlans } from '../bind-plans.ts';
 import type { Call } from '../call.ts';
 import type { Command } from '../command.ts';
@@ -25,7 +8,11 @@ import { badCall, complain, oneLine } from '../complaint.ts';
 import { type Drawings, type Drawn, readDrawings } from '../drawings.ts';
 import type { Io, Status } from '../io.ts';
 import { counted, findingLines, reportText, verdictText } from '../report-text.ts';
+import { readSheetOrder, SHEET_OPTIONS, type SheetOrder } from '../sheet-options.ts';
 import { isSameFile, type NewFile, writeWhole } from '../write-files.ts';
+
+/** Sheets of paper that nobody prints without having been asked: two packs. */
+const MANY_SHEETS = 1000;
 
 export const foundations: Command = {
   name: 'foundations',
@@ -37,19 +24,12 @@ export const foundations: Command = {
       value: 'F',
       says: 'the file to write: F.pdf, or F.svg for one SVG file a page\n(F.svg, F-2.svg, F-3.svg …)',
     },
-    { name: 'paper', value: 'PAPER', says: 'letter (unless you say otherwise) or a4' },
     {
       name: 'block',
       value: 'NAME',
       says: 'only the block of that name; all blocks unless you say otherwise',
     },
-    { name: 'width', value: 'W', says: 'the finished width of the block; as drawn unless you say otherwise' },
-    { name: 'allowance', value: 'A', says: 'the seam allowance; 1/4in unless you say otherwise' },
-    {
-      name: 'copies',
-      value: 'N',
-      says: 'how many of the block are to be sewn, printed on each foundation;\n1 unless you say otherwise',
-    },
+    ...SHEET_OPTIONS,
     {
       name: 'partial-seams',
       says: 'allow partial seams where straight ones do not suffice; a pattern may\nallow them itself',
@@ -58,6 +38,7 @@ export const foundations: Command = {
       name: 'share-templates',
       says: 'one foundation for sections that are turned copies of one another,\nwhich says how many to print; mirrored copies share one of their own',
     },
+    { name: 'yes', says: `write them even if that is more than ${MANY_SHEETS} sheets to print` },
   ],
   notes: `FILE is a pattern file or an SVG drawing. Lengths are written as 6, 6in, 15cm,
 152.4mm, 1/4in or "2 3/8"; a number alone is inches.
@@ -69,16 +50,14 @@ nothing is written.`,
 };
 
 /** What was asked for, read and checked. */
-interface Order {
+interface Order extends SheetOrder {
   readonly file: string;
   readonly out: string;
   readonly form: 'pdf' | 'svg';
-  readonly paper: PaperName;
-  readonly width: number | undefined;
-  readonly allowance: number | undefined;
-  readonly copies: number;
   readonly shareTemplates: boolean;
   readonly partialSeams: boolean;
+  /** Whether any number of sheets is all right. */
+  readonly yes: boolean;
 }
 
 async function run(call: Call, io: Io): Promise<Status> {
@@ -88,10 +67,11 @@ async function run(call: Call, io: Io): Promise<Status> {
   const read = await readDrawings(order.file, call.text('block'));
   if (!read.ok) return complain(io, read.problem, order.file);
   const drawings = read.value;
-  if (order.width !== undefined && drawings.blocks.length > 1) {
+  if (drawings.blocks.length > 1 && order.sizes.some(({ width }) => width !== undefined)) {
+    const option = call.text('width') === undefined ? '--sizes has widths' : '--width is the width';
     return complain(
       io,
-      badCall('foundations', '--width is the width of one block', 'Choose it by --block NAME').problem,
+      badCall('foundations', `${option} of one block`, 'Choose it by --block NAME').problem,
     );
   }
   const mayPrint = ({ plan, partialSeams }: Drawn) =>
@@ -105,6 +85,17 @@ async function run(call: Call, io: Io): Promise<Status> {
   }
   const laid = layAll(drawings, order);
   if (!laid.ok) return complain(io, laid.problem, order.file);
+  const { sheets } = printsOf(laid.value);
+  if (sheets > MANY_SHEETS && !order.yes)
+    return complain(
+      io,
+      badCall(
+        'foundations',
+        `That is ${sheets} sheets to print`,
+        'Give --yes if they are wanted, or ask for fewer copies',
+      ).problem,
+      order.file,
+    );
   return write(laid.value, drawings, order, io);
 }
 
@@ -120,36 +111,17 @@ function readOrder(call: Call): Result<Order> {
     return bad(`--out ${out} ends neither in .pdf nor in .svg`, 'Name it so');
   if (isSameFile(out, file)) return bad('--out is the FILE itself', 'Choose another name');
 
-  const paper = (call.text('paper') ?? 'letter').toLowerCase();
-  if (!isPaper(paper))
-    return bad(`There is no paper "${paper}"`, `Choose ${Object.keys(PAPERS).join(' or ')}`);
-  const width = lengthOf(call, 'width', SIZE_RANGE);
-  if (!width.ok) return width;
-  const allowance = lengthOf(call, 'allowance', ALLOWANCE_RANGE);
-  if (!allowance.ok) return allowance;
-  const copies = call.text('copies') ?? '1';
-  if (!/^\d+$/.test(copies))
-    return bad(`--copies ${copies} is no whole number`, 'Give how many of the block are to be sewn');
+  const sheets = readSheetOrder(call);
+  if (!sheets.ok) return sheets;
   return ok({
     file,
     out,
     form,
-    paper,
-    width: width.value,
-    allowance: allowance.value,
-    copies: Number(copies),
+    ...sheets.value,
     shareTemplates: call.has('share-templates'),
     partialSeams: call.has('partial-seams'),
+    yes: call.has('yes'),
   });
-}
-
-const isPaper = (name: string): name is PaperName => Object.hasOwn(PAPERS, name);
-
-function lengthOf(call: Call, name: string, range: typeof SIZE_RANGE): Result<number | undefined> {
-  const text = call.text(name);
-  if (text === undefined) return ok(undefined);
-  const length = parseLength(text, 'in', range);
-  return length.ok ? length : fail(`--${name}: ${length.problem.what}`, '', length.problem.remedy);
 }
 
 /** All blocks of the file, one after the other. */
@@ -163,10 +135,16 @@ function layAll({ blocks, title, unit }: Drawings, order: Order): Result<PagePla
       arrangement,
       plan,
       paper: order.paper,
-      sizes: [{ copies: order.copies, scale: order.width === undefined ? 1 : order.width / (maxX - minX) }],
+      sizes: order.sizes.map((size) => ({
+        scale: size.width === undefined ? size.scale : size.width / (maxX - minX),
+        copies: order.copies,
+        mirrored: order.mirrored,
+      })),
       shareTemplates: order.shareTemplates,
       unit,
       ...(order.allowance !== undefined && { allowance: order.allowance }),
+      ...(order.margins !== undefined && { margins: order.margins }),
+      ...(order.printer !== undefined && { printer: order.printer }),
     });
     if (!laid.ok) return { ok: false, problem: inBlock(laid.problem, name, blocks) };
     plans.push(laid.value);
@@ -202,8 +180,10 @@ async function write(plan: PagePlan, { blocks, notes }: Drawings, order: Order, 
     );
   }
   const pages = counted(plan.sheets.length, 'page', 'pages');
+  const { sheets } = printsOf(plan);
+  const inAll = sheets > plan.sheets.length ? `, ${sheets} sheets to print in all` : '';
   io.out(
-    `Wrote ${files.map(({ path }) => path).join(', ')}: ${pages}, ${plan.paper.label}. Print at 100 %, no scaling.\n`,
+    `Wrote ${files.map(({ path }) => path).join(', ')}: ${pages}, ${plan.paper.label}${inAll}. Print at 100 %, no scaling.\n`,
   );
   return 0;
 }
