@@ -1,4 +1,4 @@
-import { type Box, boundingBox, type Point, type Segment } from '@seamwright/geometry';
+import { type Box, boundingBox, edgesOf, type Point, type Segment } from '@seamwright/geometry';
 import { QUIET, STROKES, segmentMark, textMark } from './marks.ts';
 import { CAP_HEIGHT, textWidth, wrapped } from './metrics.ts';
 import type { Mark, PathMark } from './model.ts';
@@ -151,15 +151,8 @@ function largeMap(
   const at = ({ x, y }: Point<'page'>): Point<'page'> => ({ x: box.minX + edge + x, y: box.minY + edge + y });
   const outline = way.drawn.lines.cuttingLine.map(({ a }) => at(drawn.toMap(a)));
   const marks: Mark[] = [
-    // Not closed: on the page, outside readers take closed paths for outlines and check squares.
-    {
-      kind: 'path',
-      role: 'caption',
-      section: key,
-      points: [...outline, outline[0]!],
-      closed: false,
-      stroke: STROKES.mapOutline,
-    },
+    // Edge by edge: closed paths, and such as end where they began, are outlines and check squares to those who read a page.
+    ...edgesOf(outline).map((edge) => segmentMark('caption', key, edge, STROKES.mapOutline)),
     ...drawn.lines.map((line) => ({ ...line, points: line.points.map(at) })),
     ...(fits ? namesIn(key, way, nameOf, drawn, at) : numbersAlong(key, way, drawn, at)),
   ];
