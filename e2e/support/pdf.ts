@@ -110,11 +110,11 @@ function readPath(attributes: string, window: Window | null): readonly DrawnPath
   const value = (name: string) =>
     new RegExp(`(?:^| )${name}="([^"]*)"`).exec(attributes)?.[1] ??
     new RegExp(`(?:^|;) *${name} *: *([^;]*)`).exec(style)?.[1];
-  const d = value('d') ?? '';
-  if (/[CSQTA]/i.test(d)) return [];
+  // A path with a round dash or letter in it may have straight ones beside.
+  const straight = (value('d') ?? '').split(/(?=M)/).filter((part) => !/[CSQTA]/i.test(part));
   const [a, b, c, e, f, g] = matrix(value('transform'));
   const stroke = value('stroke');
-  return subpaths(d).map(({ points, closed }) => ({
+  return straight.flatMap(subpaths).map(({ points, closed }) => ({
     points: points.map(({ x, y }) => ({ x: a * x + c * y + f, y: b * x + e * y + g })),
     closed,
     stroked: stroke !== undefined && stroke !== 'none',

@@ -1,0 +1,131 @@
+import { type Browser, chromium } from '@playwright/test';
+import { distanceToSegment, edgesOf } from '@seamwright/geometry';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import {
+  checkSquareSides,
+  cuttingLines,
+  type DrawnPage,
+  type DrawnPath,
+  hasPoppler,
+  readPdf,
+  type Spot,
+} from '../../../e2e/support/pdf.ts';
+import { chromiumSwitches, presentChromium, thisMachine } from '../../../scripts/lib/find.mjs';
+import { type PagePlan, writePdf, writePrintHtml } from '../src/index.ts';
+import { lantern, usual } from './blocks.ts';
+import { pageFonts } from './fonts.ts';
+import { laid } from './laid.ts';
+import { KNOWN_PAPERS, pageKinds } from './page-kinds.ts';
+import { missingFrom } from './same-paths.ts';
+
+/** What pages are held to: 0.01 mm, in points. */
+const TRUE = (0.01 / 25.4) * 72;
+
+/** Points: Chromium's own pages are so many whole dots of 1/300 in, more or less. What is on them is true from the top left corner. */
+const PAGE_WITHIN = (3 * 72) / 300;
+
+const { path: executablePath } = presentChromium(thisMachine);
+
+describe.skipIf(executablePath === null || !hasPoppler)(
+  'printed from the browser, measured by Poppler',
+  () => {
+    let browser: Browser;
+    beforeAll(async () => {
+      browser = await chromium.launch({
+        executablePath: executablePath!,
+        args: chromiumSwitches(thisMachine),
+      });
+    });
+    afterAll(() => browser.close());
+
+    /** The pages as Chromium prints them, and as the PDF has them. */
+    async function bothWays(
+      plan: PagePlan,
+    ): Promise<{ printed: readonly DrawnPage[]; saved: readonly DrawnPage[] }> {
+      const page = await browser.newPage();
+      await page.setContent(writePrintHtml(plan, pageFonts));
+      await page.evaluate('document.fonts.ready');
+      const printed = readPdf(await page.pdf({ preferCSSPageSize: true }));
+      await page.close();
+      return { printed, saved: readPdf(await writePdf(plan, pageFonts)) };
+    }
+
+    describe.each(KNOWN_PAPERS)('on $name', (paper) => {
+      test.each(pageKinds(paper))('%s: as in the PDF, to 0.01 mm', async (_, job) => {
+        const { printed, saved } = await bothWays(laid(job));
+        expect(printed).toHaveLength(saved.length);
+        printed.forEach((page, i) => {
+          expect(Math.abs(page.width - paper.width)).toBeLessThan(PAGE_WITHIN);
+          expect(Math.abs(page.height - paper.height)).toBeLessThan(PAGE_WITHIN);
+          const [inch, fifty] = checkSquareSides(page);
+          expect(Math.abs(inch! - 72)).toBeLessThan(TRUE);
+          expect(Math.abs(fifty! - (50 / 25.4) * 72)).toBeLessThan(TRUE);
+          const wanted = saved[i]!;
+          // Chromium prints dashes as little filled shapes.
+          const solid = { ...wanted, paths: wanted.paths.filter(({ dashed }) => !dashed) };
+          expect(missingFrom(page, solid, TRUE)).toEqual([]);
+          expect(missingFrom(solid, page, TRUE)).toEqual([]);
+          expectDashes(page, cuttingLines(wanted));
+        });
+      });
+    });
+
+    test('the words are set in the embedded fonts, and are those of the PDF', async () => {
+      const { printed, saved } = await bothWays(laid(usual(lantern(10), 'Lantern & café')));
+      const sorted = ({ text }: DrawnPage) => text.split(/\s+/).filter(Boolean).sort();
+      printed.forEach((page, i) => {
+        expect(sorted(page)).toEqual(sorted(saved[i]!));
+      });
+    });
+  },
+);
+
+/** Dash lengths and gaps of cutting lines, points, and how wide they are: the README's table. */
+const DASH = { on: 5, period: 8, width: 0.75 };
+
+/** The dashes of straight stretches lie on the cutting lines, and there are as many as what is seen of those has room for. */
+function expectDashes(page: DrawnPage, lines: readonly DrawnPath[]): void {
+  const dashes = page.paths
+    .filter(({ stroked }) => !stroked)
+    .map(cornersOf)
+    .filter(isDash);
+  for (const points of dashes) {
+    const centre = { x: mean(points.map(({ x }) => x)), y: mean(points.map(({ y }) => y)) };
+    const off = lines.flatMap((line) =>
+      edgesOf<'page'>(line.points).map(({ a, b }) => distanceToSegment<'page'>(centre, a, b)),
+    );
+    expect(Math.min(...off)).toBeLessThan(TRUE);
+  }
+  const seen = lines.reduce((sum, line) => sum + seenLength(line), 0);
+  expect(dashes.length).toBeGreaterThan((0.8 * seen) / DASH.period - 4 * lines.length);
+}
+
+/** Filled paths need not say that they are closed; their first corner may be there twice. */
+function cornersOf({ points }: DrawnPath): readonly Spot[] {
+  const [first, last] = [points[0]!, points.at(-1)!];
+  return Math.hypot(first.x - last.x, first.y - last.y) < TRUE ? points.slice(0, -1) : points;
+}
+
+function isDash(points: readonly Spot[]): boolean {
+  if (points.length !== 4) return false;
+  const sides = points.map((p, i) => Math.hypot(points[(i + 1) % 4]!.x - p.x, points[(i + 1) % 4]!.y - p.y));
+  const [short, , long] = sides.toSorted((p, q) => p - q);
+  return Math.abs(short! - DASH.width) < TRUE && Math.abs(long! - DASH.on) < TRUE;
+}
+
+const mean = (numbers: readonly number[]): number => numbers.reduce((sum, n) => sum + n, 0) / numbers.length;
+
+/** How much of the path is seen through its window, walked in little steps. */
+function seenLength({ points, window }: DrawnPath): number {
+  const step = 0.5;
+  let length = 0;
+  for (const { a, b } of edgesOf<'page'>(points)) {
+    const size = Math.hypot(b.x - a.x, b.y - a.y);
+    for (let s = step / 2; s < size; s += step) {
+      const [x, y] = [a.x + ((b.x - a.x) * s) / size, a.y + ((b.y - a.y) * s) / size];
+      if (window === null || (x > window[0] && y > window[1] && x < window[2] && y < window[3]))
+        length += step;
+    }
+  }
+  return length;
+}
