@@ -21,13 +21,19 @@ export interface Generated {
  * The bound is Farley's (Operations Research 38, 1990): with the pieces worth what the master says, no strip of a
  * height holds more than its best filling is worth; so it holds at every step, also when the search is given up.
  *
+ * @param most steps of the knapsack's tables after which it is given up
  * @param step all lengths are whole multiples of it
  * @param heightStep all heights are whole multiples of it
  */
 export function generateColumns(
   master: Master,
   stock: Stock,
-  { step, heightStep, enough }: { step: number; heightStep: number; enough: number },
+  {
+    step,
+    heightStep,
+    enough,
+    most = MOST_STEPS,
+  }: { step: number; heightStep: number; enough: number; most?: number },
 ): Generated {
   const heights = heightsOf(stock);
   const room = stock.capacity / step;
@@ -52,7 +58,7 @@ export function generateColumns(
     }
     const worth = stock.items.reduce((sum, { count }, item) => sum + count * solved.worth[item]!, 0);
     if (densest > 0) bound = Math.max(bound, wholeAbove((worth * heightStep) / Math.max(1, densest)));
-    if (added.length === 0 || bound >= enough || steps > MOST_STEPS) return { bound, counts };
+    if (added.length === 0 || bound >= enough || steps > most) return { bound, counts };
     for (const pattern of added) master.add(pattern);
   }
 }

@@ -1,7 +1,7 @@
-import { SOLVER_ROUNDING } from '@seamwright/geometry';
 import type { Highs } from 'highs';
 import { allPatterns } from './all-patterns.ts';
 import { generateColumns } from './columns.ts';
+import { dive } from './dive.ts';
 import { leastLength, wholeAbove } from './dual-feasible.ts';
 import { firstFit } from './first-fit.ts';
 import { commonStep } from './grid.ts';
@@ -106,14 +106,15 @@ function byAll(master: Master, patterns: readonly StripPattern[]): Found {
 
 function byColumns(master: Master, part: Stock, fitted: readonly Strips[]): Found {
   for (const { pattern } of fitted) master.add(pattern);
-  const generated = generateColumns(master, part, {
+  const steps = {
     step: commonStep(part.items.flatMap(({ ways }) => ways.map(({ length }) => length))),
     heightStep: commonStep(heightsOf(part)),
-    enough: lengthOf(fitted),
-  });
+  };
+  const generated = generateColumns(master, part, { ...steps, enough: lengthOf(fitted) });
   const bound = reachable(generated.bound, heightsOf(part));
-  const plans = [roundedDown(master, part, generated.counts)];
-  if (bound >= Math.min(lengthOf(fitted), ...plans.map(lengthOf))) return { plans, bound };
+  const rounded = completed(part, dive(master, part, generated.counts, steps));
+  const plans = [rounded];
+  if (bound >= Math.min(lengthOf(fitted), lengthOf(rounded))) return { plans, bound };
   if (master.patterns.length * part.items.length > MOST_CHOSEN) return { plans, bound };
   const solved = master.whole(CHOSEN);
   if (solved !== null) plans.push(stripsOf(master, solved.counts));
@@ -126,19 +127,12 @@ const stripsOf = ({ patterns }: Master, counts: readonly number[]): Strips[] =>
     return count > 0 ? [{ pattern, count }] : [];
   });
 
-/** The whole strips of the relaxed answer, and first fit for what these leave. */
-function roundedDown(master: Master, part: Stock, relaxed: readonly number[]): Strips[] {
-  const kept = withoutSurplus(
-    stripsOf(
-      master,
-      relaxed.map((count) => Math.floor(count + SOLVER_ROUNDING)),
-    ),
-    part,
-  );
+/** Strips that yield some of the pieces, and first fit for what these leave. */
+function completed(part: Stock, kept: readonly Strips[]): Strips[] {
   const left = part.items.map(({ count }) => count);
   for (const { pattern, count } of kept) for (const cut of pattern.cuts) left[cut.item]! -= cut.count * count;
   const open = left.flatMap((count, item) => (count > 0 ? [item] : []));
-  if (open.length === 0) return kept;
+  if (open.length === 0) return [...kept];
   const rest = { ...part, items: open.map((item) => ({ ...part.items[item]!, count: left[item]! })) };
   const more = firstFit(rest).map(({ pattern, count }) => ({
     pattern: { ...pattern, cuts: pattern.cuts.map((cut) => ({ ...cut, item: open[cut.item]! })) },

@@ -31,6 +31,13 @@ export class Master {
     });
   }
 
+  /** Asks for other counts of the items from now on. */
+  need(counts: readonly number[]): void {
+    counts.forEach((count, row) => {
+      this.model.changeRowBounds(row, count, this.highs.infinity);
+    });
+  }
+
   /** The same program with parts of strips allowed; null when HiGHS does not finish. */
   relaxed(): { counts: readonly number[]; worth: readonly number[] } | null {
     this.model.run();
