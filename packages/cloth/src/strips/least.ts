@@ -1,3 +1,4 @@
+import { SOLVER_ROUNDING } from '@seamwright/geometry';
 import type { Highs } from 'highs';
 import { allPatterns } from './all-patterns.ts';
 import { generateColumns } from './columns.ts';
@@ -112,9 +113,12 @@ function byColumns(master: Master, part: Stock, fitted: readonly Strips[]): Foun
   };
   const generated = generateColumns(master, part, { ...steps, enough: lengthOf(fitted) });
   const bound = reachable(generated.bound, heightsOf(part));
-  const rounded = completed(part, dive(master, part, generated.counts, steps));
-  const plans = [rounded];
-  if (bound >= Math.min(lengthOf(fitted), lengthOf(rounded))) return { plans, bound };
+  const whole = generated.counts.map((count) => Math.floor(count + SOLVER_ROUNDING));
+  const plans = [completed(part, withoutSurplus(stripsOf(master, whole), part))];
+  const isEnough = () => bound >= Math.min(lengthOf(fitted), ...plans.map(lengthOf));
+  if (isEnough()) return { plans, bound };
+  plans.push(completed(part, dive(master, part, generated.counts, steps)));
+  if (isEnough()) return { plans, bound };
   if (master.patterns.length * part.items.length > MOST_CHOSEN) return { plans, bound };
   const solved = master.whole(CHOSEN);
   if (solved !== null) plans.push(stripsOf(master, solved.counts));

@@ -8,13 +8,15 @@ import type { Stock, StripPattern } from './stock.ts';
 export class Master {
   readonly patterns: StripPattern[] = [];
   private readonly model: Model;
+  private needed: readonly number[];
 
   /** @param step grid steps in the unit of the objective, so that HiGHS sees small numbers */
   constructor(
     private readonly highs: Highs,
-    private readonly stock: Stock,
+    stock: Stock,
     private readonly step: number,
   ) {
+    this.needed = stock.items.map(({ count }) => count);
     this.model = highs.createModel();
     this.model.options.set({ output_flag: false, random_seed: 0 });
     for (const { count } of stock.items)
@@ -33,6 +35,7 @@ export class Master {
 
   /** Asks for other counts of the items from now on. */
   need(counts: readonly number[]): void {
+    this.needed = counts;
     counts.forEach((count, row) => {
       this.model.changeRowBounds(row, count, this.highs.infinity);
     });
@@ -68,11 +71,11 @@ export class Master {
   }
 
   private covers(counts: readonly number[]): boolean {
-    const had = this.stock.items.map(() => 0);
+    const had = this.needed.map(() => 0);
     this.patterns.forEach(({ cuts }, column) => {
       for (const { item, count } of cuts) had[item]! += count * (counts[column] ?? 0);
     });
-    return this.stock.items.every(({ count }, item) => had[item]! >= count);
+    return this.needed.every((count, item) => had[item]! >= count);
   }
 
   dispose(): void {
