@@ -105,16 +105,10 @@ describe('foundations', () => {
   it('are one for each section, or shared by those that are alike where that is asked for', async () => {
     const panes = folder.file('panes.svg', PANES);
     const sections = async (...options: string[]) => {
+      // Small enough for one sheet.
       const out = folder.file('panes-page.svg');
-      const { status, complaints } = await ran(
-        'foundations',
-        panes,
-        '--out',
-        out,
-        '--copies',
-        '3',
-        ...options,
-      );
+      const call = ['foundations', panes, '--out', out, '--width', '4', '--copies', '3', ...options];
+      const { status, complaints } = await ran(...call);
       expect([status, complaints]).toEqual([0, []]);
       const svg = readFileSync(out, 'utf8');
       const groups = [...svg.matchAll(/<g id="section-(\w+)">/g)].map(([, letter]) => letter);

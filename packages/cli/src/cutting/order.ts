@@ -23,7 +23,7 @@ export const CUTTING_OPTIONS: readonly Option[] = [
   {
     name: 'spare',
     value: 'S',
-    says: 'how far off a piece may be laid and still cover; 1/4in unless you say\notherwise',
+    says: 'how far off a piece may be laid and still cover; 1/4in unless\nyou say otherwise',
   },
   {
     name: 'turn',
@@ -39,11 +39,11 @@ export const CUTTING_OPTIONS: readonly Option[] = [
   {
     name: 'usable-width',
     value: 'U',
-    says: 'the usable width of fabrics that do not say their own; 40in unless you\nsay otherwise',
+    says: 'the usable width of fabrics that do not say their own; 40in unless\nyou say otherwise',
   },
   {
     name: 'trim',
-    says: 'cut pieces from higher strips, too, and trim them: less fabric, more cuts',
+    says: 'cut pieces from higher strips, too, and trim them: less fabric,\nmore cuts',
   },
   { name: 'layers', value: 'N', says: 'how many layers are cut at once; 2 unless you say otherwise' },
   {
