@@ -3,14 +3,19 @@ import {
   allowanceOutline,
   commonParts,
   contains,
+  dot,
+  type Point,
   type Polygon,
   type Segment,
+  scale,
   scaling,
+  subtract,
   transformPoint,
   transformPolygon,
   transformSegment,
 } from '@seamwright/geometry';
 import type { SewingPlan } from '@seamwright/sewing';
+import { outward } from './parts-outside.ts';
 
 /** What one patch asks of the piece that is cut for it. Inches at the size that is sewn. */
 export interface PatchNeed {
@@ -37,15 +42,15 @@ export interface PatchNeed {
  * In working order: section by section, in piecing order. Patches that no foundation holds have no piece.
  *
  * @param allowance inches at the size that is sewn
- * @param scale size that is sewn ÷ size that is drawn
+ * @param size size that is sewn ÷ size that is drawn
  */
 export function patchNeeds(
   arrangement: Arrangement,
   plan: Pick<SewingPlan, 'sections'>,
   allowance: number,
-  scale = 1,
+  size = 1,
 ): readonly PatchNeed[] {
-  const enlarge = scaling(scale);
+  const enlarge = scaling(size);
   return plan.sections.flatMap(({ letter, order, sewLines, outline }) => {
     const cuttingLine = allowanceOutline(transformPolygon(enlarge, outline), allowance).outline;
     return order.map((index, k): PatchNeed => {
@@ -59,4 +64,14 @@ export function patchNeeds(
       return { patch: index, name: `${letter}${k + 1}`, sewLine, finished, needed: own };
     });
   });
+}
+
+/**
+ * Square to the sew line, of length 1, away from the patch; a patch that reaches to both sides of the whole line (with a
+ * notch) lies where it reaches farther.
+ */
+export function pastSewLine(sewLine: Segment, finished: Polygon): Point {
+  const normal = outward(sewLine);
+  const reaches = finished.map((p) => dot(subtract(p, sewLine.a), normal));
+  return Math.max(...reaches) > -Math.min(...reaches) ? scale(normal, -1) : normal;
 }

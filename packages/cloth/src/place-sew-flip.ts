@@ -8,7 +8,6 @@ import {
   reflectionAcross,
   rotation,
   type Segment,
-  scale,
   subtract,
   transformPoint,
   transformPolygon,
@@ -16,7 +15,7 @@ import {
 } from '@seamwright/geometry';
 import { nominalPlace, type PieceShape } from './nominal-place.ts';
 import { outward, partsOutside } from './parts-outside.ts';
-import type { PatchNeed } from './patch-needs.ts';
+import { type PatchNeed, pastSewLine } from './patch-needs.ts';
 
 /** How a piece lies off true when it is laid down, before it is sewn, seen from the front. */
 export interface Slip {
@@ -86,12 +85,7 @@ function marginAt(side: Segment, needed: Polygon): number {
  * shape does, so it is least at an end.
  */
 function reachPast(sewLine: Segment, flipped: Polygon, { finished }: PatchNeed): number {
-  const normal = outward(sewLine);
-  // The patch lies on one side of its sew line: the farther of the two.
-  const [front, back] = [normal, scale(normal, -1)].map((n) => {
-    return Math.max(...finished.map((p) => dot(subtract(p, sewLine.a), n)));
-  });
-  const out = front! > back! ? scale(normal, -1) : normal;
+  const out = pastSewLine(sewLine, finished);
   const room = (p: Point) =>
     Math.min(
       ...edgesOf(flipped).map((side) => {

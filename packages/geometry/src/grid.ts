@@ -20,7 +20,10 @@ export const isSliver = <S extends Space>(ring: Polygon<S>): boolean =>
  * starting at the first of the true corners that it has.
  */
 export function tidied<S extends Space>(ring: Polygon<S>, trueCorners: readonly Point<S>[]): Polygon<S> {
-  const exact = ring.map((p) => trueCorners.find((corner) => distance(corner, p) <= OUTLINE_ROUNDING) ?? p);
+  const exact = ring
+    .map((p) => trueCorners.find((corner) => distance(corner, p) <= OUTLINE_ROUNDING) ?? p)
+    // Twice in a row, a corner would seem to lie on a straight run both times.
+    .filter((p, i, all) => distance(p, all[(i + 1) % all.length]!) > OUTLINE_ROUNDING);
   const bent = exact.filter((p, i) => {
     const before = exact[(i + exact.length - 1) % exact.length]!;
     const after = exact[(i + 1) % exact.length]!;

@@ -13,5 +13,6 @@ export * from './replay.ts';
 export * from './report.ts';
 export { SEARCH_EFFORT } from './search.ts';
 export { Searches } from './searches.ts';
+export * from './shaded-section.ts';
 export { mirrorOntoItself } from './templates.ts';
 export * from './types.ts';
