@@ -42,25 +42,34 @@ const MOST_LETTER_LINES = 8;
  * The letters of the foundation's sections, the block's name, the finished size, how many to print, and an arrow to
  * the block's top; in `width` points, on as many lines as that takes.
  *
- * @param heading what is set large: the letters where they fit, or the name of a tile
- * @param extra facts that only this caption has
- * @param found notes that were found when the foundation was drawn
+ * @param width points that it should not exceed; a single long word may
  */
 export function captionFor(
   job: CheckedJob,
   foundation: Foundation,
   turn: Turn,
   width: number,
-  heading: string = headingFor(foundation, width),
-  extra: readonly string[] = [],
-  found: readonly string[] = [],
+  more: CaptionWords = {},
 ): Caption {
+  const { heading = headingFor(foundation, width), extra = [], found = [], brief = false } = more;
   const diagram = joinsDiagram(job, foundation, turn);
   const set = (where: DiagramPlace | null) =>
-    captionAround(job, foundation, turn, { width, found, heading, extra, diagram, where });
+    captionAround(job, foundation, turn, { width, found, heading, extra, brief, diagram, where });
   if (diagram === null) return set(null);
   const [below, beside] = [set('below'), set('beside')];
   return beside.width <= width && beside.height < below.height ? beside : below;
+}
+
+/** What else a caption says, or leaves out. */
+interface CaptionWords {
+  /** What is set large: the name of a tile; the letters where they fit, when left out. */
+  readonly heading?: string;
+  /** Facts that only this caption has. */
+  readonly extra?: readonly string[];
+  /** Notes that were found when the foundation was drawn. */
+  readonly found?: readonly string[];
+  /** Without the block's name, which the foot of the sheet has, too. */
+  readonly brief?: boolean;
 }
 
 /** Where the picture of the joins stands: below the letter, or between it and the words. */
@@ -71,6 +80,7 @@ interface CaptionParts {
   readonly found: readonly string[];
   readonly heading: string;
   readonly extra: readonly string[];
+  readonly brief: boolean;
   readonly diagram: Diagram | null;
   readonly where: DiagramPlace | null;
 }
@@ -82,7 +92,7 @@ function captionAround(
   job: CheckedJob,
   foundation: Foundation,
   turn: Turn,
-  { width, found, heading, extra, diagram, where }: CaptionParts,
+  { width, found, heading, extra, brief, diagram, where }: CaptionParts,
 ): Caption {
   const { key, letters } = foundation;
   const headingWidth = textWidth(heading, LETTER.size, LETTER.weight);
@@ -99,7 +109,7 @@ function captionAround(
     marks.push(textMark('caption', key, line, { x: left, y: base }, look));
     widest = Math.max(widest, textWidth(line, look.size, look.weight));
   };
-  for (const line of wrapped(job.title, NAME.size, NAME.weight, column, 2)) {
+  for (const line of brief ? [] : wrapped(job.title, NAME.size, NAME.weight, column, 2)) {
     setLine(line, NAME);
     base += NAME_LINE;
   }
@@ -112,7 +122,7 @@ function captionAround(
       setLine(line, NAME);
       base += NAME_LINE;
     }
-  base -= NAME_LINE - FACT_LINE;
+  if (base > 8) base -= NAME_LINE - FACT_LINE;
   const top = topFact(foundation);
   const facts = [
     ...(foundation.mirroredOf === null ? [] : [`mirrored copy of ${foundation.mirroredOf}`]),

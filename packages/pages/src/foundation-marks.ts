@@ -4,6 +4,7 @@ import {
   compose,
   edgesOf,
   POINTS_PER_INCH,
+  type Polygon,
   rotation,
   type Segment,
   scaling,
@@ -146,6 +147,10 @@ function notesBelow(pieces: readonly Piece[]): readonly string[] {
   for (const { name, note } of pieces) named.set(note!, [...(named.get(note!) ?? []), name]);
   return [...named].map(([note, names]) => `${note}: ${names.join(', ')}`);
 }
+
+/** The foundation's cutting line as it lies on the sheet, the corner of its upright rectangle at (0, 0). */
+export const cuttingLineOnSheet = (foundation: Foundation, turn: Turn): Polygon<'page'> =>
+  transformPolygon(sheetTransform(foundation, turn), foundation.cuttingLine);
 
 /** Turns the foundation, its numbers' places with it, and moves the corner of its rectangle back to (0, 0). */
 function sheetTransform({ width, height }: Foundation, turn: Turn): Transform<'print', 'page'> {

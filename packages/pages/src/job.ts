@@ -67,6 +67,10 @@ export interface FoundationJob extends PatchWords {
   readonly joinsDiagram?: boolean;
   /** `light` for sheets that are sewn in or washed away, and for translucent ones; `dark` when left out. */
   readonly ink?: 'dark' | 'light';
+  /** Between foundations on a sheet, room for scissors, inches; 1/4 in when left out. */
+  readonly gap?: number;
+  /** No foundation is turned, so that the grain of the paper, or of what it is printed on, runs as the block stands. */
+  readonly keepUpright?: boolean;
 }
 
 /** A size that is within bounds, and what it makes of the block. */
@@ -83,6 +87,8 @@ export interface CheckedJob extends FoundationJob {
   readonly allowance: number;
   readonly unit: LengthUnit;
   readonly shareTemplates: boolean;
+  readonly gap: number;
+  readonly keepUpright: boolean;
   readonly overlap: number;
   readonly sizes: readonly CheckedSize[];
   /** Numbers of the block's match points, by vertex. */
@@ -104,6 +110,12 @@ export const USUAL_OVERLAP = 0.5;
 /** Inches. A smaller overlap has no room for the marks; a larger one wastes paper and helps no one. */
 export const OVERLAP_RANGE: LengthRange = { least: 0.25, most: 2 };
 
+/** Inches: an eighth of paper is left round every cutting line, enough to cut by eye. Common practice. */
+export const USUAL_GAP = 0.25;
+
+/** Inches. In less, the word `cut` beside a cutting line would reach into the next foundation's half of the gap. */
+export const GAP_RANGE: LengthRange = { least: 0.2, most: 2 };
+
 const UNTITLED = 'Untitled block';
 
 /** Names are printed on one line: longer ones are cut, so that no file can make the layout slow. */
@@ -123,6 +135,9 @@ export function checkJob(job: FoundationJob): Result<CheckedJob> {
   const overlap = job.overlap ?? USUAL_OVERLAP;
   const overlaps = checkNamed(overlap, unit, OVERLAP_RANGE, 'overlap');
   if (!overlaps.ok) return overlaps;
+  const gap = job.gap ?? USUAL_GAP;
+  const parted = checkNamed(gap, unit, GAP_RANGE, 'gap between foundations');
+  if (!parted.ok) return parted;
   const sizes: CheckedSize[] = [];
   for (const size of joined(job.sizes)) {
     const fits = checkSize(job, size, unit);
@@ -149,6 +164,8 @@ export function checkJob(job: FoundationJob): Result<CheckedJob> {
     matchNumbers: matchNumbers(job.arrangement, job.plan),
     overlap,
     shareTemplates: job.shareTemplates ?? false,
+    gap,
+    keepUpright: job.keepUpright ?? false,
   });
 }
 

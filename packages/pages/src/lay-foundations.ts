@@ -1,13 +1,16 @@
-import { ok, type Result } from '@seamwright/geometry';
-import { type Card, soleMarks, wholeCard } from './cards.ts';
+import { ok, POINTS_PER_INCH, type Polygon, type Result } from '@seamwright/geometry';
+import { type Card, cardMarks, soleMarks, wholeCard } from './cards.ts';
 import { corrected } from './correction.ts';
 import { foundationOf } from './foundation.ts';
+import { cuttingLineOnSheet } from './foundation-marks.ts';
 import { type CheckedJob, checkJob, type FoundationJob } from './job.ts';
+import { leastSheets } from './least-sheets.ts';
 import { inLightInk } from './light-ink.ts';
-import { moved } from './marks.ts';
 import type { Mark, OutlineEntry, PagePlan, Print, Sheet } from './model.ts';
-import { type Placement, packSheets } from './pack.ts';
+import { packSheets } from './pack.ts';
+import type { Placement } from './placement.ts';
 import { timesOf } from './prints.ts';
+import type { Progress } from './progress.ts';
 import { regionsFor, sheetFrame } from './sheet-frame.ts';
 import { sizeText } from './size-text.ts';
 import { lettersOf } from './templates.ts';
@@ -31,10 +34,12 @@ interface Draft {
  *
  * Sheets come in the order of their first foundation: size by size, then by letter. The same job gives the same plan.
  *
+ * `packing` tells how many sheets there must be at least. Long jobs say through `report` how far they are.
+ *
  * A Problem when the copies, scale, allowance or finished size are out of bounds, the paper is unknown or has too
  * little room, the printer is too far off, or the block cannot be sewn.
  */
-export function layFoundations(job: FoundationJob): Result<PagePlan> {
+export function layFoundations(job: FoundationJob, report?: Progress): Result<PagePlan> {
   const checked = checkJob(job);
   if (!checked.ok) return checked;
   const { value } = checked;
@@ -45,28 +50,44 @@ export function layFoundations(job: FoundationJob): Result<PagePlan> {
   const byKey = (p: string, q: string) => keys.indexOf(p) - keys.indexOf(q);
   const printedFor = new Map(wanted.map(({ key, template }) => [key, lettersOf(template)]));
   const isShared = (on: readonly string[]) => on.some((key) => printedFor.get(key)!.length > 1);
+  const options = {
+    regions,
+    gap: value.gap * POINTS_PER_INCH,
+    keepUpright: value.keepUpright,
+    count: wanted.length,
+  };
+  const whole: Polygon<'page'>[] = [];
+  const cutUp: Polygon<'page'>[] = [];
   const cards: Card[] = [];
   const drafts: Draft[] = [];
-  for (const one of wanted) {
+  for (const [i, one] of wanted.entries()) {
     const { key } = one;
+    report?.(i, wanted.length, 'drawing');
     const foundation = foundationOf(value, one);
-    const card = wholeCard(value, foundation, regions);
-    if (card) {
-      cards.push(card);
-      continue;
-    }
-    const marks = soleMarks(value, foundation, regions);
-    if (marks) drafts.push({ marks, sections: [key] });
+    const line = cuttingLineOnSheet(foundation, 'upright');
+    const card = wholeCard(value, foundation, options);
+    const marks = card ? null : soleMarks(value, foundation, options);
+    (card || marks ? whole : cutUp).push(line);
+    if (card) cards.push(card);
+    else if (marks) drafts.push({ marks, sections: [key] });
     else {
       const tiles = tileSheets(value, foundation, regions);
       if (!tiles.ok) return tiles;
       for (const tile of tiles.value) drafts.push({ marks: tile.marks, sections: [key], tile: tile.name });
     }
   }
-  for (const placements of packSheets(cards, regions)) {
+  const least = leastSheets({ whole, cutUp }, regions, options.gap / 2);
+  const placed = report && ((done: number) => report(done, cards.length, 'packing'));
+  const packed = packSheets(cards, {
+    regions,
+    gap: options.gap,
+    atLeast: least.atLeast - drafts.length,
+    ...(placed && { placed }),
+  });
+  for (const placements of packed) {
     const inOrder = [...centredIfAlone(placements, paper)].sort((p, q) => byKey(p.item.key, q.item.key));
     drafts.push({
-      marks: inOrder.flatMap(({ item, x, y }) => item.marks.map((mark) => moved(mark, { x, y }))),
+      marks: inOrder.flatMap((placement) => cardMarks(value, placement, options)),
       sections: inOrder.map(({ item }) => item.key),
     });
   }
@@ -84,7 +105,12 @@ export function layFoundations(job: FoundationJob): Result<PagePlan> {
     }),
   );
   const outline = outlineOf(value, wanted, drafts);
-  const plan: PagePlan = { title: value.title, paper: page, sheets, outline, prints };
+  const packing = {
+    sheets: sheets.length,
+    atLeast: least.atLeast,
+    areaShare: least.byArea / sheets.length,
+  };
+  const plan: PagePlan = { title: value.title, paper: page, sheets, outline, prints, packing };
   return ok(printer === undefined ? plan : corrected(plan, printer));
 }
 
@@ -112,7 +138,7 @@ function centredIfAlone(
 ): readonly Placement<Card>[] {
   const [only, ...others] = placements;
   if (only === undefined || others.length > 0) return placements;
-  return [{ ...only, x: Math.max(only.x, (paper.width - only.item.width) / 2) }];
+  return [{ ...only, x: Math.max(only.x, (paper.width - only.way.width) / 2) }];
 }
 
 /** An entry for each foundation, with one for each of its tiles; below one for each size, where there are several. */

@@ -121,4 +121,14 @@ export interface PagePlan {
   readonly outline: readonly OutlineEntry[];
   /** What is to be printed, in the order of the job's sizes and of the letters. */
   readonly prints: readonly Print[];
+  /** How well the paper is used; left out where no foundations are laid out. */
+  readonly packing?: PackingReport;
+}
+
+export interface PackingReport {
+  readonly sheets: number;
+  /** A proved bound: however the foundations are placed, a gap apart and turned by quarters, they need as many sheets. */
+  readonly atLeast: number;
+  /** What share of the sheets' room the foundations take, each with its part of the gap, 0 to 1. */
+  readonly areaShare: number;
 }

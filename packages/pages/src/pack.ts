@@ -1,106 +1,64 @@
-/// <reference path="./maxrects-packer.d.ts" />
-import type { Box } from '@seamwright/geometry';
-import { MaxRectsBin, PACKING_LOGIC, Rectangle } from 'maxrects-packer';
+import { boxesOnSheets } from './box-packing.ts';
+import { grownRoom } from './least-sheets.ts';
+import { nest } from './nest.ts';
+import type { Packable, Placement, Way } from './placement.ts';
 import type { Regions } from './sheet-frame.ts';
 
-/** Something of a known size that is to stand on a sheet. */
-export interface Packable {
-  readonly width: number;
-  readonly height: number;
+export interface PackOptions {
+  readonly regions: Regions;
+  /** Points between neighbours: room for scissors. */
+  readonly gap: number;
+  /** So many sheets are needed at least: with as few, nothing else is tried. */
+  readonly atLeast: number;
+  /** Called now and then, with how many of the items have a place. */
+  readonly placed?: (count: number) => void;
 }
 
-/** Where it stands: its top left corner, points on the sheet. */
-export interface Placement<T extends Packable> {
-  readonly item: T;
-  readonly x: number;
-  readonly y: number;
-}
+/** How many sheets are filled in all, about, until the best is taken for each. */
+const FILLINGS = 1200;
+const FEWEST_TRIES = 12;
+const MOST_TRIES = 60;
 
-/** Points between neighbours: room for scissors. */
-export const CARD_GAP = 16;
+/** Up to so many items it is tried whether they need to be turned at all. */
+const FEW = 60;
+
+/** Rows that a search may look at: about a second's worth. */
+const ROWS = 120_000_000;
 
 /**
  * Puts the items on as few sheets as it finds; each list is one sheet.
  *
- * Tried in this order, the first with the fewest sheets wins: the items as they come, a sheet closed once
- * something does not fit on it; as they come, on the first sheet with room; largest first. So the order of the
- * letters is kept where it costs no sheet. The same items give the same sheets.
+ * Tried in this order, the first with the fewest sheets wins, and none is tried once the bound is met: upright rectangles
+ * in the order of the items ({@link boxesOnSheets}); the true shapes, upright ({@link nest}); the true shapes, turned by
+ * quarters. So the order of the letters, neat rows and upright foundations are kept where they cost no sheet. The same
+ * items give the same sheets.
  *
- * Every item must fit on an empty sheet; throws a RangeError if one does not.
- *
- * Maximal rectangles: J. Jylänki, A thousand ways to pack the bin, 2010 (from memory), as in the library
- * maxrects-packer.
+ * Throws a RangeError when an item does not fit on an empty sheet.
  */
 export function packSheets<T extends Packable>(
   items: readonly T[],
-  regions: Regions,
+  { regions, gap, atLeast, placed }: PackOptions,
 ): readonly (readonly Placement<T>[])[] {
-  const largestFirst = [...items].sort(
-    (p, q) =>
-      Math.max(q.width, q.height) - Math.max(p.width, p.height) || q.width * q.height - p.width * p.height,
-  );
-  const tries = [
-    () => pack(items, regions, PACKING_LOGIC.FILL_WIDTH, 'last sheet'),
-    () => pack(items, regions, PACKING_LOGIC.FILL_WIDTH, 'first with room'),
-    () => pack(largestFirst, regions, PACKING_LOGIC.FILL_WIDTH, 'first with room'),
-    () => pack(largestFirst, regions, PACKING_LOGIC.MAX_EDGE, 'first with room'),
-  ];
-  const results = tries.map((attempt) => attempt());
-  const best = results.reduce((fewest, result) => (result.length < fewest.length ? result : fewest));
-  for (const sheet of best) assertApart(sheet);
-  return best;
-}
-
-function pack<T extends Packable>(
-  items: readonly T[],
-  regions: Regions,
-  logic: PACKING_LOGIC,
-  where: 'last sheet' | 'first with room',
-): readonly (readonly Placement<T>[])[] {
-  const sheets: { bin: MaxRectsBin; placements: Placement<T>[] }[] = [];
-  for (const item of items) {
-    const open = where === 'last sheet' ? sheets.slice(-1) : sheets;
-    if (open.some((sheet) => put(sheet, item))) continue;
-    const sheet = { bin: emptySheet(regions, logic), placements: [] as Placement<T>[] };
-    if (!put(sheet, item))
-      throw new RangeError(`${item.width} × ${item.height} points do not fit on a sheet`);
-    sheets.push(sheet);
+  let best = boxesOnSheets(items, regions, gap);
+  const upright = (way: Way, i: number) => i === 0 || way.upright;
+  const anyWay = () => true;
+  const kinds = items.length <= FEW ? [upright, anyWay] : [anyWay];
+  const reach = gap / 2;
+  for (const allowed of kinds) {
+    if (best.length <= atLeast) break;
+    const tries = Math.min(MOST_TRIES, Math.max(FEWEST_TRIES, Math.round(FILLINGS / best.length)));
+    const limited = items.map((item) => ({ item, grown: item.grown, ways: item.ways.filter(allowed) }));
+    const nested = nest(limited, {
+      regions,
+      reach,
+      room: grownRoom(regions, reach),
+      tries,
+      budget: { left: ROWS },
+      ...(placed && { placed }),
+    });
+    if (nested !== null && nested.length < best.length)
+      best = nested.map((sheet) => sheet.map((place) => ({ ...place, item: place.item.item })));
   }
-  return sheets.map(({ placements }) => placements);
-}
-
-function put<T extends Packable>(sheet: { bin: MaxRectsBin; placements: Placement<T>[] }, item: T): boolean {
-  const placed = sheet.bin.add(new Rectangle(item.width, item.height));
-  if (placed) sheet.placements.push({ item, x: placed.x, y: placed.y });
-  return placed !== undefined;
-}
-
-/** A bin whose free space is the sheet's two regions, as if the check squares had been put there first. */
-function emptySheet({ wide, tall }: Regions, logic: PACKING_LOGIC): MaxRectsBin {
-  const bin = new MaxRectsBin(Math.max(wide.maxX, tall.maxX), Math.max(wide.maxY, tall.maxY), CARD_GAP, {
-    smart: false,
-    pot: false,
-    square: false,
-    allowRotation: false,
-    logic,
-  });
-  bin.freeRects = [freeSpace(wide), freeSpace(tall)];
-  return bin;
-}
-
-/** The packer counts a gap after every item, also after the last, where there need be none. */
-const freeSpace = ({ minX, minY, maxX, maxY }: Box<'page'>): Rectangle =>
-  new Rectangle(maxX - minX + CARD_GAP, maxY - minY + CARD_GAP, minX, minY);
-
-function assertApart<T extends Packable>(placements: readonly Placement<T>[]): void {
-  placements.forEach((p, i) => {
-    for (const q of placements.slice(i + 1)) {
-      const apart =
-        p.x + p.item.width <= q.x ||
-        q.x + q.item.width <= p.x ||
-        p.y + p.item.height <= q.y ||
-        q.y + q.item.height <= p.y;
-      if (!apart) throw new Error('The packer put two foundations on top of each other');
-    }
-  });
+  placed?.(items.length);
+  return best;
 }

@@ -82,7 +82,11 @@ function captionRoomFor(
 ): number {
   const name = nameOf(foundation, { row: MANY, column: MANY });
   const facts = [placeFact(MANY, MANY, MANY, MANY)];
-  const { height } = captionFor(job, foundation, turn, captionWidth(region), name, facts, drawn.notes);
+  const { height } = captionFor(job, foundation, turn, captionWidth(region), {
+    heading: name,
+    extra: facts,
+    found: drawn.notes,
+  });
   return Math.max(SMALL_MAP.height, height) + CUT_WORD_ROOM;
 }
 
@@ -102,7 +106,11 @@ function tileSheet(
   const { core, row, column } = tile;
   const name = nameOf(foundation, tile);
   const fact = placeFact(row + 1, grid.rows.spans.length, column + 1, grid.columns.spans.length);
-  const caption = captionFor(job, foundation, way.turn, captionWidth(region), name, [fact], drawn.notes);
+  const caption = captionFor(job, foundation, way.turn, captionWidth(region), {
+    heading: name,
+    extra: [fact],
+    found: drawn.notes,
+  });
   const nameAt = (c: number, r: number) => {
     const found = tiles.find((other) => other.column === c && other.row === r);
     return found ? nameOf(foundation, found) : null;

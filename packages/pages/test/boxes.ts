@@ -1,5 +1,5 @@
 import type { Box } from '@seamwright/geometry';
-import type { Mark, Sheet } from '../src/index.ts';
+import type { Mark } from '../src/index.ts';
 import { CAP_HEIGHT, textWidth } from '../src/metrics.ts';
 
 /** What is seen of the mark, without the width of its stroke. */
@@ -21,28 +21,18 @@ function wholeBoxOf(mark: Mark): Box<'page'> {
   return { minX: Math.min(...xs), minY: Math.min(...ys), maxX: Math.max(...xs), maxY: Math.max(...ys) };
 }
 
-/** Corners of the box that a text fills. */
-function cornersOf(mark: Mark & { kind: 'text' }): readonly { x: number; y: number }[] {
+/** Corners of the box that a text fills, one after the other. */
+export function cornersOf(mark: Mark & { kind: 'text' }): readonly { x: number; y: number }[] {
   const width = textWidth(mark.content, mark.size, mark.weight);
   const start = { start: 0, middle: -width / 2, end: -width }[mark.anchor];
   const [cos, sin] = [Math.cos((mark.angle * Math.PI) / 180), Math.sin((mark.angle * Math.PI) / 180)];
-  return [start, start + width].flatMap((u) =>
-    [0, -CAP_HEIGHT * mark.size].map((v) => ({
-      x: mark.at.x + u * cos - v * sin,
-      y: mark.at.y + u * sin + v * cos,
-    })),
-  );
-}
-
-/** What a section covers on the sheet. */
-export function boxOfSection(sheet: Sheet, letter: string): Box<'page'> {
-  const boxes = sheet.marks.filter(({ section }) => section === letter).map(boxOf);
-  return {
-    minX: Math.min(...boxes.map(({ minX }) => minX)),
-    minY: Math.min(...boxes.map(({ minY }) => minY)),
-    maxX: Math.max(...boxes.map(({ maxX }) => maxX)),
-    maxY: Math.max(...boxes.map(({ maxY }) => maxY)),
-  };
+  const rise = -CAP_HEIGHT * mark.size;
+  return [
+    [start, 0],
+    [start + width, 0],
+    [start + width, rise],
+    [start, rise],
+  ].map(([u, v]) => ({ x: mark.at.x + u! * cos - v! * sin, y: mark.at.y + u! * sin + v! * cos }));
 }
 
 /** Points, for sums of numbers that went through several additions. */

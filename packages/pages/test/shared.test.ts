@@ -30,8 +30,9 @@ import {
   writePdf,
   writeSvg,
 } from '../src/index.ts';
+import { leastGap } from './apart.ts';
 import { type Block, house, lantern, pinwheel, type Unusual, usual } from './blocks.ts';
-import { boxOf, boxOfSection, overlap, ROUNDING } from './boxes.ts';
+import { boxOf, overlap, ROUNDING } from './boxes.ts';
 import { pageFonts } from './fonts.ts';
 import { laid } from './laid.ts';
 import { seamEndsOnJoins } from './match-points.ts';
@@ -357,10 +358,7 @@ describe('random blocks of repeated units', () => {
               // 1/4 in is safe: printer manuals, common practice.
               expect(Math.min(minX, minY, width - maxX, height - maxY)).toBeGreaterThanOrEqual(18 - ROUNDING);
             }
-            const boxes = sheet.sections.map((letter) => boxOfSection(sheet, letter));
-            boxes.forEach((p, i) => {
-              for (const q of boxes.slice(i + 1)) expect(overlap(p, q)).toBe(false);
-            });
+            expect(leastGap(sheet)).toBeGreaterThanOrEqual(18 - ROUNDING);
             const frame = sheet.marks.filter(({ section }) => section === undefined).map(boxOf);
             for (const box of sheet.marks.filter(({ section }) => section !== undefined).map(boxOf))
               for (const other of frame) expect(overlap(box, other)).toBe(false);

@@ -1,0 +1,4 @@
+import { measureDensity } from './density.ts';
+
+/** How full the sheets are, and how long 500 foundations take. Run: `npm run bench -- pages`. */
+measureDensity();
