@@ -23,7 +23,7 @@ export interface Diagram {
 }
 
 /** The longer side, points: under 1/2 in, so that nobody takes it for a check square. */
-const SIDE = 34;
+const SIDE = 28;
 
 /** Ink of the sections that are sewn on prints of the foundation: the palest that a home printer holds. */
 const SHADE = 0.3;

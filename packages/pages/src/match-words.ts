@@ -41,8 +41,8 @@ export interface Surroundings {
 const SIZES: readonly number[] = [7, 6, 5.5];
 const GAP = 2.5;
 
-/** How far along the edge its words may stand from a mark where seams take the nearest places: times their own length. */
-const FARTHEST = 3;
+/** Points by which words may stand farther from their mark where seams take the nearest places: past a run at 45°. */
+const FARTHER = 10;
 
 /**
  * What stands beside each match point of a foundation for the sections `all`: its number in the block. On a print that is for
@@ -121,9 +121,9 @@ function wordsBeside(
   placed: readonly Segment<'page'>[],
 ): TextMark | null {
   const place = (side: 'outside' | 'inside', obstacles: readonly Segment<'page'>[]): TextMark | null => {
-    for (const times of [1, FARTHEST])
+    for (const farther of [0, FARTHER])
       for (const size of SIZES) {
-        const length = times * (textWidth(words, size, 'regular') + 2 * GAP);
+        const length = textWidth(words, size, 'regular') + 2 * GAP + farther;
         for (const stretch of stretchesBeside(mark, outline, length)) {
           const found = placeWord({ word: words, size, gap: GAP, room, edges: [stretch], side, obstacles });
           if (found) return textMark('label', section, words, found.at, { ...found.look, ink: QUIET });

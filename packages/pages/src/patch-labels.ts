@@ -75,7 +75,7 @@ export const numberLine = (patch: Pick<PatchToLabel, 'name' | 'fabric'>, size: n
  *
  * The fabric's name and the note stand under the number where there is room for both, for the note, or for the name.
  *
- * @param lines what no label may cross: sew lines and outline
+ * @param lines what no label may cross: sew lines, outline, and marks that reach inside it
  */
 export function labelInPatch(
   section: string,
@@ -89,7 +89,7 @@ export function labelInPatch(
   if (size >= SMALLEST_NUMBER) {
     const number = [numberLine(patch, size)];
     const plate = plateOf(number, patch.heart, 0);
-    return { texts: linesOn(section, number, plate), plate, noted };
+    if (!meets(plate, lines, CLEAR)) return { texts: linesOn(section, number, plate), plate, noted };
   }
   const axis = longWay(patch.polygon);
   const spots = spotsAlong(patch, axis);

@@ -37,8 +37,8 @@ export interface PieceLabels {
  * at the patch's deepest point over what is there.
  */
 export function pieceLabels(section: string, foundation: LabelledFoundation): PieceLabels {
-  const { patches, outline, sewLines } = foundation;
-  const lines = [...sewLines, ...edgesOf(outline)];
+  const { patches, outline, sewLines, crossings } = foundation;
+  const lines = [...sewLines, ...edgesOf(outline), ...crossings];
   const inside = patches.map((patch) => labelInPatch(section, patch, lines));
   const small = patches.filter((_, i) => inside[i] === null);
   const led = leadOut(section, small, inside, foundation);

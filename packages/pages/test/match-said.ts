@@ -1,5 +1,4 @@
 import { distanceToSegment, edgesOf } from '@seamwright/geometry';
-import { expect } from 'vitest';
 import type { Spot } from '../../../e2e/support/pdf.ts';
 import type { Mark, PathMark, TextMark } from '../src/index.ts';
 import { boxOf } from './boxes.ts';
@@ -42,25 +41,33 @@ export function legendOf(marks: readonly Mark[]): ReadonlyMap<string, ReadonlyMa
 }
 
 /**
- * The ticks of one foundation.
+ * The ticks of one foundation that have a number or a name; where there is no room for one there is none. What stands nearest to
+ * a tick is its own.
  *
  * @param marks its own
  * @param letters of the sections for which it is printed
  */
 export function ticksSaid(marks: readonly Mark[], letters: readonly string[]): readonly ReadTick[] {
   const legend = legendOf(marks);
-  const texts = [...besideMatches(marks)];
+  const pairs = feetOf(marks)
+    .flatMap((foot) => besideMatches(marks).map((text) => ({ foot, text, apart: nearBox(text, foot) })))
+    .filter(({ apart }) => apart <= BESIDE)
+    .sort((p, q) => p.apart - q.apart);
+  const taken = new Set<Spot | TextMark>();
+  return pairs.flatMap(({ foot, text }) => {
+    if (taken.has(foot) || taken.has(text)) return [];
+    taken.add(foot).add(text);
+    const alike = new Map(letters.map((letter) => [letter, Number(text.content)]));
+    return [{ foot, numbers: legend.get(text.content) ?? alike }];
+  });
+}
+
+/** Where the ticks of a foundation start. */
+export function feetOf(marks: readonly Mark[]): readonly Spot[] {
   const outline = marks.find(({ role }) => role === 'finished-outline') as PathMark;
   return marks
     .filter(({ role }) => role === 'match-mark')
-    .map((mark) => {
-      const foot = (mark as PathMark).points.find((p) => awayFrom(p, outline.points) < TRUE)!;
-      const [nearest] = texts.sort((p, q) => nearBox(p, foot) - nearBox(q, foot));
-      expect(nearBox(nearest!, foot)).toBeLessThanOrEqual(BESIDE);
-      texts.splice(0, 1);
-      const alike = new Map(letters.map((letter) => [letter, Number(nearest!.content)]));
-      return { foot, numbers: legend.get(nearest!.content) ?? alike };
-    });
+    .map((mark) => (mark as PathMark).points.find((p) => awayFrom(p, outline.points) < TRUE)!);
 }
 
 export const awayFrom = (p: Spot, outline: readonly Spot[]): number =>
