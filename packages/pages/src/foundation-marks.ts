@@ -20,7 +20,7 @@ import { polygonMark, STROKES, segmentMark } from './marks.ts';
 import { matchWords, type NamedMark } from './match-words.ts';
 import type { Mark } from './model.ts';
 import type { OpenStretch } from './open-stretches.ts';
-import type { PatchToLabel } from './patch-labels.ts';
+import { numberText, type PatchToLabel } from './patch-labels.ts';
 import { pieceLabels } from './piece-labels.ts';
 import { cornersOf } from './plate.ts';
 
@@ -123,6 +123,7 @@ export function foundationMarks(foundation: Foundation, turn: Turn, spare = 0): 
       ...arrows.flatMap((arrow) => (arrow === null ? [] : edgesOf(arrow.points))),
     ],
     notes: [
+      ...lettersBelow(foundation.pieces.filter(({ name }) => pieces.unlettered.includes(name))),
       ...notesBelow(foundation.pieces.filter(({ name }) => pieces.unnoted.includes(name))),
       ...(unaimed.length === 0
         ? []
@@ -140,6 +141,10 @@ const patchOnSheet = (piece: Piece, toSheet: Transform<'print', 'page'>): PatchT
   fabric: piece.fabric,
   note: piece.note,
 });
+
+/** `A3 · a, A5 · c`; none where there is nothing to say. */
+const lettersBelow = (pieces: readonly Piece[]): readonly string[] =>
+  pieces.length === 0 ? [] : [pieces.map(numberText).join(', ')];
 
 /** `half-rectangle: A3, A5`, once for each note. */
 function notesBelow(pieces: readonly Piece[]): readonly string[] {

@@ -15,7 +15,6 @@ import { linesOn, plateOf } from './label-lines.ts';
 import { STROKES } from './marks.ts';
 import type { PathMark } from './model.ts';
 import {
-  LEAST_NUMBER,
   longWay,
   numberLine,
   type PatchToLabel,
@@ -114,7 +113,7 @@ function inOrder(
 
 /** Points between the places in a patch at which a leader may end, and how many are tried. */
 const DOTS_APART = 6;
-const DOTS = 7;
+const DOTS = 5;
 
 /** A place that is worth so little way needs no comparing. */
 const GOOD = 24;
@@ -125,26 +124,23 @@ function placeFor(
   around: AroundLeaders,
   placed: readonly LedLabel[],
 ): LedLabel | null {
-  for (const size of [SMALLEST_NUMBER, LEAST_NUMBER]) {
-    const number = [numberLine(patch, size)];
-    let best: Place | null = null;
-    for (const dot of dotsIn(patch)) {
-      if (best !== null && best.cost < GOOD) break;
-      const detour = COST.awayFromHeart * distance(dot, patch.heart);
-      best = cheapest(plateOf(number, dot, 0), dot, detour, best, around, placed);
-    }
-    if (best === null) continue;
-    const { plate, dot } = best;
-    const line = { a: edgeTowards(plate, dot), b: dot };
-    return {
-      texts: linesOn(section, number, plate),
-      plate,
-      noted: patch.note === null,
-      line,
-      leader: leaderMark(section, line, patch.depth),
-    };
+  const number = [numberLine(patch, SMALLEST_NUMBER)];
+  let best: Place | null = null;
+  for (const dot of dotsIn(patch)) {
+    if (best !== null && best.cost < GOOD) break;
+    const detour = COST.awayFromHeart * distance(dot, patch.heart);
+    best = cheapest(plateOf(number, dot, 0), dot, detour, best, around, placed);
   }
-  return null;
+  if (best === null) return null;
+  const { plate, dot } = best;
+  const line = { a: edgeTowards(plate, dot), b: dot };
+  return {
+    texts: linesOn(section, number, plate),
+    plate,
+    noted: patch.note === null,
+    line,
+    leader: leaderMark(section, line, patch.depth),
+  };
 }
 
 /** The patch's heart, then places along it. */

@@ -39,7 +39,7 @@ const LARGEST_NUMBER = 14;
 export const SMALLEST_NUMBER = 6;
 
 /** What is taken where nothing larger stands free, points: figures can just be read. */
-export const LEAST_NUMBER = 5.5;
+const LEAST_NUMBER = 5.5;
 
 /** How much of the free circle round a patch's heart its number may fill. */
 const FILL_OF_DEPTH = 0.6;

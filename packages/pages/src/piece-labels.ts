@@ -30,6 +30,8 @@ export interface PieceLabels {
   readonly leaders: readonly Segment<'page'>[];
   /** Names of the patches with a note that does not stand in them. */
   readonly unnoted: readonly string[];
+  /** Names of the patches whose fabric's letter does not stand beside the number: with it there was no free place. */
+  readonly unlettered: readonly string[];
 }
 
 /**
@@ -37,6 +39,23 @@ export interface PieceLabels {
  * at the patch's deepest point over what is there.
  */
 export function pieceLabels(section: string, foundation: LabelledFoundation): PieceLabels {
+  const first = labelled(section, foundation);
+  if (!first.crowded) return first;
+  const { small } = first;
+  const patches = foundation.patches.map((patch) =>
+    small.includes(patch) ? { ...patch, fabric: null } : patch,
+  );
+  return {
+    ...labelled(section, { ...foundation, patches }),
+    unlettered: small.filter(({ fabric }) => fabric !== null).map(({ name }) => name),
+  };
+}
+
+/** One try; the patches that do not hold their labels, and whether there was no free place for one of these. */
+function labelled(
+  section: string,
+  foundation: LabelledFoundation,
+): PieceLabels & { readonly small: readonly PatchToLabel[]; readonly crowded: boolean } {
   const { patches, outline, sewLines, crossings } = foundation;
   const lines = [...sewLines, ...edgesOf(outline), ...crossings];
   const inside = patches.map((patch) => labelInPatch(section, patch, lines));
@@ -52,6 +71,9 @@ export function pieceLabels(section: string, foundation: LabelledFoundation): Pi
     plates: labels.map(({ plate }) => plate),
     leaders: leaders.map(({ line }) => line),
     unnoted: patches.filter((_, i) => !labels[i]!.noted).map(({ name }) => name),
+    unlettered: [],
+    small,
+    crowded: led.includes(null) && small.some(({ fabric }) => fabric !== null),
   };
 }
 

@@ -2,7 +2,7 @@ import { contains, edgesOf, type Polygon, segmentCrossing } from '@seamwright/ge
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { FoundationJob, Mark, PathMark, TextMark } from '../src/index.ts';
-import { type Block, block, rectangle, usual } from './blocks.ts';
+import { type Block, block, type Line, pinwheel, rectangle, usual, windmill } from './blocks.ts';
 import { boxOf, overlap } from './boxes.ts';
 import { laid } from './laid.ts';
 import { randomBlock } from './random-blocks.ts';
@@ -192,6 +192,32 @@ describe('what the job says of patches', () => {
     expect(notes).toHaveLength(2);
   });
 
+  test('where letters leave no free place for the numbers, the numbers stand alone and the caption has the letters', () => {
+    // Seventeen patches round one another on 3/4 in.
+    const sides = [0.08, 0.18, 0.28, 0.38, 0.5].map((share) => share * 0.75);
+    const rings = block(
+      rectangle(0.75, 0.75),
+      sides.slice(0, -1).flatMap((p, i): Line[] => {
+        const [c, r] = [0.375, sides[i + 1]!];
+        return [
+          [c - p, c - p, c - p, c + p],
+          [c + p, c - p, c + p, c + p],
+          [c - r, c - p, c + r, c - p],
+          [c - r, c + p, c + r, c + p],
+        ];
+      }),
+    );
+    const fabrics = rings.arrangement.patches.map(() => ({ letter: 'abc', name: '' }));
+    const marks = marksOf(usual(rings, 'Rings', { fabrics }));
+    const said = marks.filter(isText).map(({ content }) => content);
+    for (let k = 1; k <= 17; k++) expect(said.join(' ')).toContain(`A${k} · abc`);
+    expect(numbersIn(marks)).toHaveLength(17);
+    const labels = numbersIn(marks).map(cornersOf);
+    labels.forEach((p, i) => {
+      for (const q of labels.slice(i + 1)) expect(sidesCross(p, q)).toBe(false);
+    });
+  });
+
   test('a print with an up has an arrow to the block’s top, clear of the label, also where the foundation lies sideways', () => {
     const wide = block(rectangle(8.5, 2), [[3, 0, 3, 2]]);
     for (const [of, points] of [
@@ -307,3 +333,44 @@ describe('light ink', () => {
     );
   });
 });
+
+describe('the joins in small', () => {
+  const closedIn = (marks: readonly Mark[]) =>
+    marks.filter(isPath).filter(({ role, closed }) => role === 'caption' && closed);
+
+  test('above each foundation of several sections: all sections, as seen from the printed side, its own shaded', () => {
+    const of = windmill(6);
+    const marks = marksOf(usual(of, 'Windmill'));
+    for (const { letter } of of.plan.sections) {
+      const shapes = closedIn(marks.filter(({ section }) => section === letter));
+      expect(shapes).toHaveLength(5);
+      const shaded = shapes.filter(({ fill }) => fill !== undefined);
+      expect(shaded).toHaveLength(1);
+      const all = boxesOf(shapes);
+      const scale = (all.maxX - all.minX) / 6;
+      // Under 1/2 in: no check square.
+      expect(all.maxX - all.minX).toBeLessThan(36);
+      const { outline } = of.plan.sections.find((section) => section.letter === letter)!;
+      const wanted = outline.map(({ x, y }) => ({ x: all.maxX - x * scale, y: all.minY + y * scale }));
+      for (const { x, y } of shaded[0]!.points)
+        expect(Math.min(...wanted.map((p) => Math.hypot(p.x - x, p.y - y)))).toBeLessThan(0.001);
+    }
+  });
+
+  test('a print for two has both shaded; none where there is one section, or it is not wanted', () => {
+    const shared = closedIn(marksOf(usual(pinwheel(4), 'Pinwheel', { shareTemplates: true })));
+    expect(shared.map(({ fill }) => fill !== undefined)).toEqual([true, true]);
+    expect(closedIn(marksOf(usual(block(rectangle(4, 4), [[0, 1, 4, 1]]), 'One')))).toEqual([]);
+    expect(closedIn(marksOf(usual(pinwheel(4), 'Pinwheel', { joinsDiagram: false })))).toEqual([]);
+  });
+});
+
+function boxesOf(shapes: readonly Mark[]): ReturnType<typeof boxOf> {
+  const boxes = shapes.map(boxOf);
+  return {
+    minX: Math.min(...boxes.map(({ minX }) => minX)),
+    minY: Math.min(...boxes.map(({ minY }) => minY)),
+    maxX: Math.max(...boxes.map(({ maxX }) => maxX)),
+    maxY: Math.max(...boxes.map(({ maxY }) => maxY)),
+  };
+}
