@@ -55,7 +55,7 @@ export function seamLengths(
 }
 
 /** To the nearest sixteenth of an inch, `≈` before what is not one; or to a tenth of a millimetre. */
-export function lengthText(inches: number, unit: LengthUnit): string {
+function lengthText(inches: number, unit: LengthUnit): string {
   if (unit !== 'in') return formatLength(inches, unit);
   const rounded = Math.round(inches * SIXTEENTHS) / SIXTEENTHS;
   const text = formatLength(rounded, unit);

@@ -20,12 +20,23 @@ import {
   straightLines,
 } from '../../../e2e/support/pdf.ts';
 import { type FoundationJob, PAPERS, type PaperName, writePdf } from '../src/index.ts';
-import { boat, house, jib, lantern, pier, pinwheel, usual, wharf } from './blocks.ts';
+import { block, boat, house, jib, lantern, pier, pinwheel, rectangle, usual, wharf } from './blocks.ts';
 import { pageFonts } from './fonts.ts';
 import { laid } from './laid.ts';
 
 /** What pages are held to: 0.01 mm, in points. */
 const TRUE = (0.01 / 25.4) * 72;
+
+/** Fabrics, notes and lengths of seams, for a block of so many patches. */
+const everything = (patches: number): Partial<FoundationJob> => ({
+  fabrics: Array.from({ length: patches }, (_, i) => ({
+    letter: 'ab'[i % 2]!,
+    name: 'Sail',
+    upright: i > 1,
+  })),
+  notes: Array.from({ length: patches }, () => 'half-rectangle'),
+  seamLengths: true,
+});
 
 const JOBS: readonly FoundationJob[] = [
   usual(house(), 'Harbour house'),
@@ -39,6 +50,18 @@ const JOBS: readonly FoundationJob[] = [
   usual(pier(), 'Pier'),
   usual(boat(), 'Paper boat'),
   usual(boat(), 'Paper boat', { paper: 'a4', scale: 0.5, allowance: 0.125 }),
+  // Everything that can be written, in light ink: none of it may be taken for a seam or an outline.
+  usual(pinwheel(4), 'Pinwheel', { ...everything(8), ink: 'light' }),
+  // Slivers, whose labels are led out.
+  usual(
+    block(rectangle(3, 2), [
+      [0, 1, 3, 1],
+      [0, 1.04, 3, 1.07],
+      [1.5, 0, 1.53, 1],
+    ]),
+    'Slivers',
+    everything(4),
+  ),
   // Nine inches wide: it fits lying sideways only.
   usual(wharf(), 'Wharf'),
 ];

@@ -5,7 +5,7 @@ import { join } from 'node:path';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { misfit, type Spot } from '../../../e2e/support/pdf.ts';
 import { type FoundationJob, type PathMark, writePdf } from '../src/index.ts';
-import { boat, house, lantern, pinwheel, usual } from './blocks.ts';
+import { block, boat, house, lantern, pinwheel, rectangle, usual } from './blocks.ts';
 import { pageFonts } from './fonts.ts';
 import { laid } from './laid.ts';
 import { openPdf, type ReadPdf } from './pdfjs.ts';
@@ -18,6 +18,17 @@ const JOBS: readonly FoundationJob[] = [
   usual(pinwheel(2.5), 'Вертушка', {}),
   usual(boat(), '紙船', { paper: 'a4', scale: 0.5 }),
   usual(lantern(10), 'Lantern'),
+  // A label with a leader, an arrow, a picture of the joins.
+  usual(
+    block(rectangle(3, 2), [
+      [0, 1, 3, 1],
+      [0, 1.04, 3, 1.07],
+      [1.5, 0, 1.53, 1],
+      [0.7, 1.07, 0.7, 2],
+    ]),
+    'Slivers',
+    { fabrics: Array.from({ length: 6 }, () => ({ letter: 'a', name: 'Sail white', upright: true })) },
+  ),
 ];
 
 describe.each(JOBS.map((job) => [job.title, job] as const))('%s, read by pdf.js', (title, job) => {
