@@ -8,6 +8,7 @@ import {
   transformPolygon,
   translation,
 } from '@seamwright/geometry';
+import type { Section } from '@seamwright/sewing';
 import type { Foundation } from './foundation.ts';
 import { DEGREES, type Turn } from './foundation-marks.ts';
 import type { CheckedJob } from './job.ts';
@@ -28,28 +29,34 @@ const SIDE = 28;
 /** Ink of the sections that are sewn on prints of the foundation: the palest that a home printer holds. */
 const SHADE = 0.3;
 
+/** Of more sections than these only those are drawn that are sewn on prints of the foundation: the others would be a grey mesh. */
+const MOST_SECTIONS = 25;
+
 /** Sizes that are tried for the letters, points. */
 const LETTER_SIZES: readonly number[] = [8, 7, 6, 5.5];
 
 /**
  * The block in small, as it is seen with the foundation's printed side up and lying as the foundation does: the sections
- * with their letters, those that are sewn on prints of it shaded. null where there is but one section, or where the job wants none.
+ * with their letters (of very many sections only its own), those that are sewn on prints of it shaded. null where there is but one section, or where the job wants none.
  */
 export function joinsDiagram(job: CheckedJob, foundation: Foundation, turn: Turn): Diagram | null {
   const { sections } = job.plan;
   if (sections.length < 2 || job.joinsDiagram === false) return null;
   const facing = foundation.mirroredBlock ? scaling(1) : reflection(0);
   const lying = compose(facing, rotation(DEGREES[turn]));
-  const seen = sections.map(({ outline }) => transformPolygon(lying, outline));
-  const { minX, minY, maxX, maxY } = boundingBox(seen.flat());
+  const block = transformPolygon(lying, job.arrangement.outline);
+  const { minX, minY, maxX, maxY } = boundingBox(block);
   const scale = SIDE / Math.max(maxX - minX, maxY - minY);
   const place = compose(translation(-minX, -minY), scaling<'block', 'page'>(scale));
   const { key, letters } = foundation;
-  const shapes = sections.map(({ letter }, i) => ({
-    letter,
-    own: letters.includes(letter),
-    outline: transformPolygon(place, seen[i]!),
+  const toPicture = compose(lying, place);
+  const isOwn = ({ letter }: Section) => letters.includes(letter);
+  const shapes = (sections.length > MOST_SECTIONS ? sections.filter(isOwn) : sections).map((section) => ({
+    letter: section.letter,
+    own: isOwn(section),
+    outline: transformPolygon(toPicture, section.outline),
   }));
+  const rim = polygonMark('caption', key, transformPolygon(place, block), STROKES.diagram);
   const paths = shapes.map(({ own, outline }) => ({
     ...polygonMark('caption', key, outline, STROKES.diagram),
     ...(own && { fill: SHADE }),
@@ -64,5 +71,9 @@ export function joinsDiagram(job: CheckedJob, foundation: Foundation, turn: Turn
     const base = { x: at.x, y: at.y + (CAP_HEIGHT * size) / 2 };
     return [textMark('caption', key, letter, base, { size, weight, anchor: 'middle', ink: own ? 1 : QUIET })];
   });
-  return { marks: [...paths, ...words], width: (maxX - minX) * scale, height: (maxY - minY) * scale };
+  return {
+    marks: [...paths, ...(sections.length > MOST_SECTIONS ? [rim] : []), ...words],
+    width: (maxX - minX) * scale,
+    height: (maxY - minY) * scale,
+  };
 }

@@ -6,6 +6,7 @@ import { type Block, block, type Line, pinwheel, rectangle, usual, windmill } fr
 import { boxOf, overlap } from './boxes.ts';
 import { laid } from './laid.ts';
 import { randomBlock } from './random-blocks.ts';
+import { pilings } from './repeated.ts';
 
 const isText = (mark: Mark): mark is TextMark => mark.kind === 'text';
 const isPath = (mark: Mark): mark is PathMark => mark.kind === 'path';
@@ -355,6 +356,15 @@ describe('the joins in small', () => {
       for (const { x, y } of shaded[0]!.points)
         expect(Math.min(...wanted.map((p) => Math.hypot(p.x - x, p.y - y)))).toBeLessThan(0.001);
     }
+  });
+
+  test('of very many sections only its own, in the block’s outline', () => {
+    const of = pilings(30, 1);
+    expect(of.plan.sections.length).toBeGreaterThan(25);
+    const shapes = closedIn(marksOf(usual(of, 'Pilings')).filter(({ section }) => section === 'A'));
+    expect(shapes.map(({ fill }) => fill !== undefined)).toEqual([true, false]);
+    const [own, rim] = shapes.map(boxOf);
+    expect((rim!.maxX - rim!.minX) / (own!.maxX - own!.minX)).toBeCloseTo(30, 6);
   });
 
   test('a print for two has both shaded; none where there is one section, or it is not wanted', () => {
