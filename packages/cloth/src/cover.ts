@@ -42,5 +42,5 @@ export function tolerances(
 }
 
 /** How far inside of each side of the placed piece the shape stays; below 0 where it is not covered. */
-export const marginsOver = ({ centre, sides }: NominalPlace, shape: Polygon): readonly number[] =>
+const marginsOver = ({ centre, sides }: NominalPlace, shape: Polygon): readonly number[] =>
   sides.map(({ normal, distance }) => distance - reach(shape, centre, normal, 0));
