@@ -18,3 +18,5 @@ export * from './show-through.ts';
 export type { LoadSolver } from './strips/least.ts';
 export * from './types.ts';
 export * from './waste.ts';
+export * from './words.ts';
+export * from './work-out.ts';

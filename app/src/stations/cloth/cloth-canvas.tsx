@@ -13,14 +13,18 @@ import { useLook } from '../../canvas/use-look.ts';
 import { currentDrawing, useWork } from '../../store/work.ts';
 import type { Study } from '../../study/study.ts';
 import { beginStroke, endStroke, paint } from './brush.ts';
+import { inspect } from './cutting/inspected.ts';
+import { PieceMarks } from './cutting/piece-marks.tsx';
 
 interface ClothCanvasProps {
   /** How a fabric's colour is shown: as it is, or its grey. */
   readonly shade: (colour: string) => string;
+  /** Whether presses paint; otherwise a press on a patch shows its piece. */
+  readonly paints: boolean;
 }
 
 /** The block in its fabrics. A press cuts a patch from the fabric at hand, a drag all that it goes over. */
-export function ClothCanvas({ shade }: ClothCanvasProps) {
+export function ClothCanvas({ shade, paints }: ClothCanvasProps) {
   const drawing = useWork(currentDrawing);
   const study = useWork((work) => work.study);
   const stroke = useStroke(study);
@@ -28,18 +32,21 @@ export function ClothCanvas({ shade }: ClothCanvasProps) {
     <BlockCanvas
       label="The block in its fabrics"
       bounds={blockBounds(drawing)}
-      drag="tool"
-      cursor="crosshair"
-      onPointer={stroke}
+      drag={paints ? 'tool' : 'pan'}
+      {...(paints && { cursor: 'crosshair' })}
+      onPointer={paints ? stroke : (event) => showPiece(study, event)}
       testId="cloth"
     >
       <BlockLayer>{study !== null && <Fabrics study={study} shade={shade} />}</BlockLayer>
-      <BlockLayer>{study !== null && <PointedMarks study={study} place={inFront} />}</BlockLayer>
+      <BlockLayer>
+        {study !== null && <PointedMarks study={study} place={inFront} />}
+        {!paints && <PieceMarks />}
+      </BlockLayer>
     </BlockCanvas>
   );
 }
 
-function Fabrics({ study, shade }: ClothCanvasProps & { readonly study: Study }) {
+function Fabrics({ study, shade }: Pick<ClothCanvasProps, 'shade'> & { readonly study: Study }) {
   const look = useLook(inFront);
   const fills = useFabricFills(study, true, look, shade);
   const { arrangement } = study;
@@ -51,6 +58,13 @@ function Fabrics({ study, shade }: ClothCanvasProps & { readonly study: Study })
       <Painting paint={seams} />
     </>
   );
+}
+
+/** A press on a patch shows the piece that is cut for it. */
+function showPiece(study: Study | null, { kind, at }: CanvasPointer): void {
+  if (kind !== 'up' || study === null || study.arrangement === null) return;
+  const patch = patchAt(study.arrangement, at);
+  inspect(patch === undefined ? null : (study.names[patch.index] ?? null));
 }
 
 /** Presses and drags as strokes of the brush: each is one step, and each patch is painted once in it. */

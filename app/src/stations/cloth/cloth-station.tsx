@@ -2,37 +2,64 @@ import { Palette } from 'lucide-react';
 import { useState } from 'react';
 import { useWork } from '../../store/work.ts';
 import { Button } from '../../ui/button.tsx';
+import { Choice } from '../../ui/choice.tsx';
 import { FabricsDialog } from '../draft/views/fabrics-dialog.tsx';
 import { ClothCanvas } from './cloth-canvas.tsx';
 import styles from './cloth-station.module.css';
+import { CuttingPanel } from './cutting/cutting-panel.tsx';
 import { FabricsAtHand } from './fabrics-at-hand.tsx';
 import { PaintedPatches } from './painted-patches.tsx';
 
 const asItIs = (colour: string): string => colour;
 
-/** Where patches get their fabrics. */
+type Side = 'fabrics' | 'cutting';
+
+const SIDES = [
+  { value: 'fabrics', label: 'Choose fabrics' },
+  { value: 'cutting', label: 'Cut and buy' },
+] as const satisfies readonly { value: Side; label: string }[];
+
+/** Where patches get their fabrics, and the fabrics their cutting chart. */
 export default function ClothStation() {
-  const study = useWork((work) => work.study);
-  const [changing, setChanging] = useState(false);
+  const [side, setSide] = useState<Side>('fabrics');
   return (
     <div className={styles.station}>
       <div className={styles.canvas}>
-        <ClothCanvas shade={asItIs} />
+        <ClothCanvas shade={asItIs} paints={side === 'fabrics'} />
       </div>
-      <section className={styles.panel} aria-label="Fabrics and patches">
+      <section className={styles.panel} aria-label="Fabrics and cutting">
         <div className={styles.part}>
-          <FabricsAtHand />
-          <Button icon={Palette} onClick={() => setChanging(true)}>
-            Change the fabrics…
-          </Button>
-          <FabricsDialog open={changing} onClose={() => setChanging(false)} />
+          <Choice
+            label="What is done with the fabrics"
+            bare
+            value={side}
+            options={SIDES}
+            onChange={setSide}
+          />
         </div>
-        {study !== null && (
-          <div className={styles.part}>
-            <PaintedPatches study={study} />
-          </div>
-        )}
+        {side === 'fabrics' ? <FabricsPanel /> : <CuttingPanel />}
       </section>
     </div>
+  );
+}
+
+function FabricsPanel() {
+  const study = useWork((work) => work.study);
+  const [changing, setChanging] = useState(false);
+  return (
+    <>
+      <div className={styles.part}>
+        <FabricsAtHand />
+        <Button icon={Palette} onClick={() => setChanging(true)}>
+          Change the fabrics…
+        </Button>
+        <FabricsDialog open={changing} onClose={() => setChanging(false)} />
+      </div>
+      {study !== null && (
+        <div className={styles.part}>
+          <PaintedPatches study={study} />
+        </div>
+      )}
+    </>
   );
 }

@@ -1,13 +1,11 @@
 import {
+  type BlockOfCloth,
   type ChartRow,
-  type ClothPlan,
+  type CutOut,
   chartCsv,
   chartOfBlocks,
-  checkCutRules,
-  cutPieces,
   cuttingReport,
-  type PieceCut,
-  planCloths,
+  workOut,
 } from '@seamwright/cloth';
 import { boundingBox, type Result } from '@seamwright/geometry';
 import { prettyJson } from '@seamwright/pattern';
@@ -51,7 +49,7 @@ async function run(call: Call, io: Io): Promise<Status> {
   const stuck = drawings.blocks.filter(({ plan }) => plan.verdict === 'not sewable');
   if (stuck.length > 0) return sayStuck(stuck, drawings, order, io);
 
-  const worked = await workOut(drawings, order, io);
+  const worked = await cutOut(drawings, order, io);
   if (!worked.ok) return complain(io, worked.problem, order.file);
   const { pieces, rows, plans } = worked.value;
   switch (order.form) {
@@ -87,49 +85,25 @@ function sayStuck(stuck: readonly Drawn[], drawings: Drawings, { form }: Cutting
   return 1;
 }
 
-interface Worked {
-  readonly batches: readonly {
-    readonly pieces: readonly PieceCut[];
-    readonly blocks: number;
-    readonly mirrored: number;
-  }[];
-  readonly pieces: readonly PieceCut[];
-  readonly rows: readonly ChartRow[];
-  readonly plans: readonly ClothPlan[];
-}
-
-async function workOut(drawings: Drawings, order: CuttingOrder, io: Io): Promise<Result<Worked>> {
-  const rules = checkCutRules(order.cut);
-  if (!rules.ok) return rules;
+function cutOut(drawings: Drawings, order: CuttingOrder, io: Io): Promise<Result<CutOut>> | Result<CutOut> {
   const dressed = clothsOf(drawings, order);
   if (!dressed.ok) return dressed;
-  const { cloths, clothOf } = dressed.value;
-  const batches = drawings.blocks.map((block) => {
-    const { minX, maxX } = boundingBox(block.arrangement.outline);
-    const pieces = cutPieces({
-      arrangement: block.arrangement,
-      plan: block.plan,
-      rules: order.cut,
-      clothOf: (patch) => clothOf(block.records[patch]),
-      alongGrain: ({ straight = false }) => straight,
-      copies: order.copies + order.mirrored,
+  const { cloths, fabricOf } = dressed.value;
+  const blocks = drawings.blocks.map(({ name, arrangement, plan, records }): BlockOfCloth => {
+    const { minX, maxX } = boundingBox(arrangement.outline);
+    return {
+      ...(drawings.blocks.length > 1 && { name }),
+      arrangement,
+      plan,
+      fabrics: arrangement.patches.map(({ index }) => fabricOf(records[index])),
+      copies: order.copies,
+      mirrored: order.mirrored,
       scale: order.width === undefined ? 1 : order.width / (maxX - minX),
-    });
-    const named =
-      drawings.blocks.length === 1
-        ? pieces
-        : pieces.map((piece) => ({ ...piece, name: `${block.name} ${piece.name}` }));
-    return { pieces: named, blocks: order.copies, mirrored: order.mirrored };
+    };
   });
-  const rows = chartOfBlocks(batches, { cloths });
-  const plans = await planCloths(rows, cloths, order.plan, io.solver);
-  if (!plans.ok) return plans;
-  return {
-    ok: true,
-    value: { batches, pieces: batches.flatMap(({ pieces }) => pieces), rows, plans: plans.value },
-  };
+  return workOut(blocks, cloths, order, io.solver);
 }
 
 /** By section where it is asked for; what is bought is reckoned without sections. */
-const chartOf = ({ batches, rows, plans }: Worked, { bySection }: CuttingOrder): readonly ChartRow[] =>
+const chartOf = ({ batches, rows, plans }: CutOut, { bySection }: CuttingOrder): readonly ChartRow[] =>
   bySection ? chartOfBlocks(batches, { cloths: plans.map(({ cloth }) => cloth), bySection }) : rows;

@@ -1,16 +1,16 @@
 import {
-  batchSteps,
+  buyText,
   type ChartRow,
   type ClothPlan,
   CUTTING_CAUTIONS,
   clothNames,
   layerCautions,
-  METRIC_FAT_QUARTER,
   noteText,
-  type SheetPlan,
-  type SubCut,
+  sizeText,
+  stripTexts,
+  takesText,
 } from '@seamwright/cloth';
-import { formatInches, formatLength, type LengthUnit } from '@seamwright/geometry';
+import { formatLength, type LengthUnit } from '@seamwright/geometry';
 import { oneLine } from '../complaint.ts';
 import type { Drawings } from '../drawings.ts';
 import { counted } from '../report-text.ts';
@@ -86,52 +86,20 @@ function chartLines(rows: readonly ChartRow[], unit: LengthUnit): string[] {
   return table([head, ...cells]).map(oneLineKeepingSpaces);
 }
 
-function stripLines({ plan, cloth }: ClothPlan, layers: number, unit: LengthUnit): string[] {
-  const steps = batchSteps(plan.strips, layers);
-  if (!steps.ok || steps.value.length === 0) return [];
-  const lines = steps.value.flatMap(({ height, strips, groups }) => [
-    `${counted(strips, 'strip', 'strips')} of ${formatLength(height, unit)}`,
-    ...groups.map(({ strips: some, cuts, leftover, runs }) => {
-      const from = some === strips ? (some === 1 ? '' : 'each: ') : `${some} of them: `;
-      return `  ${from}${cuts.map((cut) => subCutText(cut, unit)).join(', ')}; ${leftoverText(leftover, cloth.usableWidth, unit)}; ${counted(runs, 'cut', 'cuts')}`;
-    }),
-  ]);
+function stripLines(plan: ClothPlan, layers: number, unit: LengthUnit): string[] {
+  const steps = stripTexts(plan, layers, unit);
+  if (steps.length === 0) return [];
+  const lines = steps.flatMap(({ strips, cuts }) => [strips, ...cuts.map(indented)]);
   return [
     `Strips across the fabric, cut in ${counted(layers, 'layer', 'layers')} at a time:`,
     ...lines.map(indented),
   ];
 }
 
-const subCutText = ({ width, height, count }: SubCut, unit: LengthUnit): string =>
-  `${count} of ${formatLength(width, unit)}${height === undefined ? '' : ` trimmed to ${formatLength(height, unit)}`}`;
-
-const leftoverText = (leftover: number, usableWidth: number, unit: LengthUnit): string =>
-  leftover < usableWidth / 1000 ? 'nothing left over' : `${formatLength(leftover, unit)} left over`;
-
-function buyingLines({ plan, purchase, wastePercent, sheets }: ClothPlan, unit: LengthUnit): string[] {
-  const { lengthInches, atLeast, provenLeast } = plan;
-  const proof = provenLeast
-    ? 'and no less will do'
-    : `and less may do, from ${formatLength(atLeast, unit)} up`;
-  const instead = sheets
-    .filter(({ sheet }) => (sheet === METRIC_FAT_QUARTER) === (unit === 'cm'))
-    .map(sheetText);
-  return [
-    `The strips take ${formatLength(lengthInches, unit)} of fabric, ${proof}; ${wastePercent.toFixed(0)} % of it is waste.`,
-    `Buy ${formatInches(purchase.buyYards)} yd or ${purchase.buyMetres} m${instead.length === 0 ? '' : `; instead, ${instead.join(', or ')}`}.`,
-  ];
-}
-
-function sheetText({ sheet, sheets, atLeast, provenLeast, tooLarge }: SheetPlan): string {
-  if (tooLarge.length > 0) return `no ${sheet.name}: pieces are larger`;
-  const count = counted(sheets.length, sheet.name, `${sheet.name}s`);
-  return provenLeast ? count : `${count} (at least ${atLeast})`;
-}
-
-const sizeText = (width: number, height: number, unit: LengthUnit): string =>
-  unit === 'in'
-    ? `${formatInches(width)} × ${formatInches(height)} in`
-    : `${formatLength(width, unit)} × ${formatLength(height, unit)}`;
+const buyingLines = (plan: ClothPlan, unit: LengthUnit): string[] => [
+  takesText(plan, unit),
+  buyText(plan, unit),
+];
 
 /** Columns under one another, numbers and words alike to the left. */
 function table(rows: readonly (readonly string[])[]): string[] {

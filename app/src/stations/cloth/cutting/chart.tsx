@@ -1,0 +1,150 @@
+import {
+  buyText,
+  type ChartRow,
+  type ClothPlan,
+  noteText,
+  sizeText,
+  stripTexts,
+  takesText,
+} from '@seamwright/cloth';
+import { formatLength, type LengthUnit } from '@seamwright/geometry';
+import { useMemo } from 'react';
+import { useCuttingHabits } from '../../../store/cutting-habits.ts';
+import { fabricsOf } from '../../../store/fabrics.ts';
+import { useWork } from '../../../store/work.ts';
+import type { CuttingQuestion } from '../../../study/cut-out.ts';
+import { usePointing } from '../../../ui/use-pointing.ts';
+import station from '../cloth-station.module.css';
+import styles from './cutting.module.css';
+import { inspect, useInspected } from './inspected.ts';
+
+interface ChartProps {
+  readonly plan: ClothPlan;
+  /** Of all fabrics. */
+  readonly rows: readonly ChartRow[];
+  readonly question: CuttingQuestion;
+}
+
+/** One fabric: what is cut from it, and what is bought. */
+export function Chart({ plan, rows, question }: ChartProps) {
+  const fabric = useWork((work) => fabricsOf(work).find(({ id }) => id === plan.cloth.id));
+  const unit = useWork((work) => work.history.present.unit);
+  const own = rows.filter(({ cloth }) => (cloth ?? '') === plan.cloth.id);
+  const name = fabric?.name ?? 'No fabric yet';
+  const heading = `Cut from ${name}`;
+  return (
+    <section className={station.part} aria-label={heading}>
+      <h2 className={styles.cloth}>
+        <span
+          className={fabric === undefined ? `${station.swatch} ${station.bare}` : station.swatch}
+          style={fabric === undefined ? undefined : { background: fabric.colour }}
+          aria-hidden="true"
+        />
+        {name}
+      </h2>
+      <p>{buyText(plan, unit)}</p>
+      <table className={styles.chart} aria-label={heading}>
+        <thead>
+          <tr>
+            <th scope="col">Cut</th>
+            <th scope="col">Size</th>
+            <th scope="col">For</th>
+          </tr>
+        </thead>
+        <tbody>
+          {own.map((row) => (
+            <Row key={`${row.shape} ${row.width} ${row.height}`} row={row} question={question} unit={unit} />
+          ))}
+        </tbody>
+      </table>
+      {plan.notes.map((note) => (
+        <p key={`${note.kind} ${note.pieces.join()}`} className={styles.note}>
+          {noteText(note, plan.cloth, unit)}.
+        </p>
+      ))}
+      <Strips plan={plan} unit={unit} />
+    </section>
+  );
+}
+
+interface RowProps {
+  readonly row: ChartRow;
+  readonly question: CuttingQuestion;
+  readonly unit: LengthUnit;
+}
+
+function Row({ row: { shape, width, height, cut, yields, pieces }, question, unit }: RowProps) {
+  const { study, block } = question;
+  const patches = useMemo(
+    () =>
+      block.plan.sections.flatMap(({ letter, order }) =>
+        order.filter((_, k) => pieces.includes(`${letter}${k + 1}`)),
+      ),
+    [block, pieces],
+  );
+  const { onPointerEnter, onPointerLeave } = usePointing({ of: study.drawing, patches });
+  return (
+    <tr onPointerEnter={onPointerEnter} onPointerLeave={onPointerLeave}>
+      <td>{cut}</td>
+      <td>
+        {sizeText(width, height, unit)}
+        {shape === 'half-rectangle' && (
+          <span className={styles.halves}>
+            {yields === 2 * cut ? 'halved corner to corner' : `halved corner to corner into ${yields}`}
+          </span>
+        )}
+      </td>
+      <td>
+        <span className={styles.names}>
+          {pieces.map((name) => (
+            <Piece key={name} name={name} />
+          ))}
+        </span>
+      </td>
+    </tr>
+  );
+}
+
+/** A patch's name; pressed, its piece is shown on the block. */
+function Piece({ name }: { readonly name: string }) {
+  const pressed = useInspected((inspected) => inspected.name === name);
+  return (
+    <button
+      type="button"
+      className={styles.piece}
+      aria-pressed={pressed}
+      title={`Show the piece for ${name} on the block`}
+      onClick={() => inspect(pressed ? null : name)}
+    >
+      {name}
+    </button>
+  );
+}
+
+/** How the fabric is cut, folded away until it is on the table. */
+function Strips({ plan, unit }: { readonly plan: ClothPlan; readonly unit: LengthUnit }) {
+  const layers = useCuttingHabits((habits) => habits.layers);
+  const steps = stripTexts(plan, layers, unit);
+  return (
+    <details className={styles.strips}>
+      <summary>
+        {steps.length === 0
+          ? 'Strips: none'
+          : `Strips across ${formatLength(plan.cloth.usableWidth, unit)} of width`}
+      </summary>
+      <p>{takesText(plan, unit)}</p>
+      <ol>
+        {steps.map(({ strips, cuts }) => (
+          <li key={strips}>
+            {strips}
+            <ul>
+              {cuts.map((cut) => (
+                <li key={cut}>{cut}</li>
+              ))}
+            </ul>
+          </li>
+        ))}
+      </ol>
+    </details>
+  );
+}

@@ -1,0 +1,49 @@
+import { sentence } from '@seamwright/geometry';
+import { useEffect } from 'react';
+import { useWork } from '../../../store/work.ts';
+import { startCuttingOut, useCutting } from '../../../study/cut-out.ts';
+import { Foldable } from '../../../ui/foldable.tsx';
+import styles from '../cloth-station.module.css';
+import { Chart } from './chart.tsx';
+import { HabitsPart } from './habits-part.tsx';
+import { PiecePart } from './piece-part.tsx';
+import { SaveChart } from './save-chart.tsx';
+
+/** What to cut for the open block, and what to buy. */
+export function CuttingPanel() {
+  useEffect(startCuttingOut, []);
+  const answer = useCutting((cutting) => cutting.answer);
+  const problem = useCutting((cutting) => cutting.problem);
+  const question = useCutting((cutting) => cutting.question);
+  const unsewable = useWork(({ study }) => study !== null && (study.plan?.sections.length ?? 0) === 0);
+  return (
+    <>
+      {unsewable ? (
+        <p className={styles.part}>
+          There is nothing to cut yet: the block has to be one that can be sewn. Order says what stands in the
+          way.
+        </p>
+      ) : (
+        <>
+          {problem !== null && (
+            <p className={styles.part} role="alert">
+              {sentence(problem)}
+            </p>
+          )}
+          {answer !== null && question !== null && (
+            <>
+              <PiecePart />
+              {answer.plans.map((plan) => (
+                <Chart key={plan.cloth.id} plan={plan} rows={answer.rows} question={question} />
+              ))}
+              <SaveChart answer={answer} />
+            </>
+          )}
+        </>
+      )}
+      <Foldable id="cutting habits" title="How you cut and buy" more="">
+        <HabitsPart />
+      </Foldable>
+    </>
+  );
+}

@@ -1,0 +1,51 @@
+import type { Point, Polygon } from '@seamwright/geometry';
+import { useMemo } from 'react';
+import { addPolygon, inFront, type Look } from '../../../canvas/paint-patches.ts';
+import { type Paint, Painting } from '../../../canvas/painting.tsx';
+import { useLook } from '../../../canvas/use-look.ts';
+import { type InspectedPiece, useInspectedPiece } from './use-inspected-piece.ts';
+
+/** On the block: what the piece must cover, where it lies after the flip, and what it leaves bare. */
+export function PieceMarks() {
+  const look = useLook(inFront);
+  const inspected = useInspectedPiece();
+  const paint = useMemo(() => paintPiece(inspected, look), [inspected, look]);
+  return <Painting paint={paint} />;
+}
+
+/** CSS pixels. */
+const LINE = 2.5;
+const CASING = 2.5;
+const DASHES: readonly number[] = [8, 5];
+
+function paintPiece(inspected: InspectedPiece | null, look: Look): Paint {
+  const { theme, scale: pixels } = look;
+  return (context) => {
+    if (inspected === null) return;
+    const { need, sewn, scale } = inspected;
+    const outline = (polygon: Polygon, colour: string, dashes: readonly number[]) => {
+      context.beginPath();
+      addPolygon(context, drawn(polygon, scale), look.place);
+      context.lineJoin = 'round';
+      context.setLineDash([]);
+      context.strokeStyle = theme.sheet;
+      context.lineWidth = (LINE + 2 * CASING) / pixels;
+      context.stroke();
+      context.setLineDash(dashes.map((length) => length / pixels));
+      context.strokeStyle = colour;
+      context.lineWidth = LINE / pixels;
+      context.stroke();
+      context.setLineDash([]);
+    };
+    outline(need.needed, theme.ink, DASHES);
+    outline(sewn.flipped, theme.accent, []);
+    context.beginPath();
+    for (const part of sewn.uncovered) addPolygon(context, drawn(part, scale), look.place);
+    context.fillStyle = theme.wrong;
+    context.fill();
+  };
+}
+
+/** From the size that is sewn to the size that is drawn. */
+const drawn = (polygon: Polygon, scale: number): Polygon =>
+  polygon.map(({ x, y }): Point => ({ x: x / scale, y: y / scale }));

@@ -1,0 +1,61 @@
+import { sizeText } from '@seamwright/cloth';
+import { formatLength, type LengthRange, SAME_COORDINATE } from '@seamwright/geometry';
+import { useWork } from '../../../store/work.ts';
+import { Button } from '../../../ui/button.tsx';
+import { LengthField } from '../../../ui/length-field.tsx';
+import station from '../cloth-station.module.css';
+import styles from './cutting.module.css';
+import { inspect, tryLength } from './inspected.ts';
+import { type InspectedPiece, useInspectedPiece } from './use-inspected-piece.ts';
+
+/** What a typed size may be: from a scrap to the widest backing. */
+const TRIED_RANGE: LengthRange = { least: 1 / 8, most: 130 };
+
+/** The piece that is shown on the block: how it lies, how well it covers, and another size to try. */
+export function PiecePart() {
+  const inspected = useInspectedPiece();
+  if (inspected === null)
+    return (
+      <p className={`${station.part} ${styles.note}`}>
+        Press a patch’s name below to see its piece on the block: laid, sewn and flipped.
+      </p>
+    );
+  const { piece, size, isTried } = inspected;
+  return (
+    <section className={station.part} aria-label={`The piece for ${piece.name}`}>
+      <h2>The piece for {piece.name}</h2>
+      <p role="status">{coverWords(inspected, useWork.getState().history.present.unit)}</p>
+      <div className={styles.tried}>
+        <LengthField
+          label="Width"
+          value={size.width}
+          range={TRIED_RANGE}
+          onChange={(width) => tryLength({ width })}
+        />
+        <LengthField
+          label="Height"
+          value={size.height}
+          range={TRIED_RANGE}
+          onChange={(height) => tryLength({ height })}
+        />
+      </div>
+      <div className={styles.row}>
+        {isTried && <Button onClick={() => inspect(piece.name)}>The size that was worked out</Button>}
+        <Button onClick={() => inspect(null)}>Show no piece</Button>
+      </div>
+    </section>
+  );
+}
+
+/** How it is laid, by how much it covers, and how far off it may be laid. */
+function coverWords({ piece, need, sewn, size, isTried }: InspectedPiece, unit: 'in' | 'cm'): string {
+  const shape = piece.shape === 'rectangle' ? '' : 'half of ';
+  const how = need.sewLine === null ? 'laid on the blank side' : 'laid along its sew line and flipped';
+  const what = `${shape}${sizeText(size.width, size.height, unit)}, ${how}`;
+  if (sewn.margin < -SAME_COORDINATE)
+    return `Too small: ${what}, it leaves bare what is marked, up to ${formatLength(-sewn.margin, unit)} wide.`;
+  const spare = `reaches ${formatLength(Math.max(sewn.margin, 0), unit)} beyond what it must cover`;
+  if (isTried) return `Large enough: ${what}, it ${spare}.`;
+  const turn = piece.toleranceAngle >= 180 ? 'any way' : `by ${Math.floor(piece.toleranceAngle * 10) / 10}°`;
+  return `${what}, ${spare}. It still covers when it lies ${formatLength(piece.toleranceShift, unit)} off, or is turned ${turn}.`;
+}

@@ -1,0 +1,37 @@
+import { type PatchNeed, type PieceCut, patchNeeds, placeSewFlip, type SewnPiece } from '@seamwright/cloth';
+import { useMemo } from 'react';
+import { useCutting } from '../../../study/cut-out.ts';
+import { useInspected } from './inspected.ts';
+
+/** A piece laid, sewn on and flipped, with what it has to cover. */
+export interface InspectedPiece {
+  /** As it was worked out. */
+  readonly piece: PieceCut;
+  readonly need: PatchNeed;
+  /** What comes of it, or of the size that is tried. */
+  readonly sewn: SewnPiece;
+  readonly size: Pick<PieceCut, 'width' | 'height'>;
+  readonly isTried: boolean;
+  /** Size that is sewn ÷ size that is drawn: the piece's places are at the size that is sewn. */
+  readonly scale: number;
+}
+
+/** The piece that is looked at closely; null where none is, or its patch is gone. */
+export function useInspectedPiece(): InspectedPiece | null {
+  const { name, tried } = useInspected();
+  const question = useCutting((cutting) => cutting.question);
+  const answer = useCutting((cutting) => cutting.answer);
+  return useMemo(() => {
+    const piece = answer?.pieces.find((one) => one.name === name);
+    if (question === null || piece === undefined) return null;
+    const { arrangement, plan, scale } = question.block;
+    const need = patchNeeds(arrangement, plan, question.cut.allowance, scale).find(
+      ({ patch }) => patch === piece.patch,
+    );
+    if (need === undefined) return null;
+    const size = { width: tried.width ?? piece.width, height: tried.height ?? piece.height };
+    const sewn = placeSewFlip({ ...piece, ...size }, need);
+    const isTried = size.width !== piece.width || size.height !== piece.height;
+    return { piece, need, sewn, size, isTried, scale };
+  }, [name, tried, question, answer]);
+}

@@ -1,0 +1,64 @@
+import { LAYERS, PLAIN_RULES, USABLE_WIDTH, USUAL_CUTS } from '@seamwright/cloth';
+import { create } from 'zustand';
+
+/** How the maker cuts and buys, kept between visits; no part of any pattern. Lengths are inches. */
+export interface CuttingHabits {
+  readonly spare: number;
+  /** Degrees. */
+  readonly turn: number;
+  readonly roundUpTo: number;
+  readonly usableWidth: number;
+  readonly layers: number;
+  readonly trim: boolean;
+  readonly spareOfLargest: boolean;
+  /** Parts of the length, from 0 to below 1. */
+  readonly shrinkage: number;
+  readonly safety: number;
+  /** Buy whole quarters of a yard, not eighths. */
+  readonly quarterYards: boolean;
+  readonly moreOnTheLine: boolean;
+}
+
+const USUAL: CuttingHabits = {
+  spare: USUAL_CUTS.spare,
+  turn: USUAL_CUTS.turn,
+  roundUpTo: USUAL_CUTS.roundUpTo,
+  usableWidth: USABLE_WIDTH,
+  layers: LAYERS.usual,
+  trim: PLAIN_RULES.trim,
+  spareOfLargest: PLAIN_RULES.spareOfLargest,
+  shrinkage: PLAIN_RULES.shrinkage,
+  safety: PLAIN_RULES.safety,
+  quarterYards: false,
+  moreOnTheLine: PLAIN_RULES.moreOnTheLine,
+};
+
+const KEY = 'seamwright cutting';
+
+/** What was kept, as far as it is of the kind that is expected. Whether numbers make sense is asked when they are used. */
+function read(): CuttingHabits {
+  try {
+    const kept: unknown = JSON.parse(localStorage.getItem(KEY) ?? '{}');
+    if (typeof kept !== 'object' || kept === null) return USUAL;
+    const known = kept as Record<string, unknown>;
+    const entries = Object.entries(USUAL).map(([name, usual]) => {
+      const value = known[name];
+      return [name, typeof value === typeof usual ? value : usual] as const;
+    });
+    return Object.fromEntries(entries) as unknown as CuttingHabits;
+  } catch {
+    // Storage switched off, or something else's text under our name: the usual ones serve.
+    return USUAL;
+  }
+}
+
+export const useCuttingHabits = create<CuttingHabits>()(read);
+
+export function cutAs(change: Partial<CuttingHabits>): void {
+  useCuttingHabits.setState(change);
+  try {
+    localStorage.setItem(KEY, JSON.stringify(useCuttingHabits.getState()));
+  } catch {
+    // Not kept then; it holds for this visit.
+  }
+}

@@ -1,0 +1,138 @@
+import {
+  asCloth,
+  type BlockOfCloth,
+  type Cloth,
+  type CutOut,
+  type CutRules,
+  PLAIN_RULES,
+  type PlanRules,
+} from '@seamwright/cloth';
+import type { Problem } from '@seamwright/geometry';
+import { fabricIn } from '@seamwright/pattern';
+import { type Remote, wrap } from 'comlink';
+import { create } from 'zustand';
+import { type CuttingHabits, useCuttingHabits } from '../store/cutting-habits.ts';
+import { fabricsOf } from '../store/fabrics.ts';
+import { warn } from '../store/notices.ts';
+import { useSettings } from '../store/settings.ts';
+import { currentBlock, currentColourway, currentPrinting, useWork, type Work } from '../store/work.ts';
+import type { CutOutWorker } from './cut-out.worker.ts';
+import type { Study } from './study.ts';
+
+/** What is to be worked out. */
+export interface CuttingQuestion {
+  /** The study whose patches the pieces are for. */
+  readonly study: Study;
+  readonly block: BlockOfCloth;
+  readonly cloths: readonly Cloth[];
+  readonly cut: CutRules;
+  readonly plan: PlanRules;
+}
+
+/** What to cut for the open block and what to buy, as the worker found it last. */
+interface Cutting {
+  readonly question: CuttingQuestion | null;
+  readonly answer: CutOut | null;
+  readonly problem: Problem | null;
+}
+
+/** Apart from the work: it follows from it, and is worked out only while the Cloth station is open. */
+export const useCutting = create<Cutting>()(() => ({ question: null, answer: null, problem: null }));
+
+/** Milliseconds of quiet before it is worked out: not at every patch that a brush goes over. */
+const QUIET = 150;
+
+/** Keeps {@link useCutting} up to date until the function that it gives back is called. */
+export function startCuttingOut(): () => void {
+  const worker = new Worker(new URL('./cut-out.worker.ts', import.meta.url), {
+    type: 'module',
+    name: 'cutting',
+  });
+  const remote = wrap<CutOutWorker>(worker);
+  let timer: ReturnType<typeof setTimeout> | undefined;
+  let busy = false;
+  const ask = async () => {
+    if (busy) return;
+    busy = true;
+    for (let question = waiting(); question !== null; question = waiting()) await answerTo(question, remote);
+    busy = false;
+  };
+  const later = () => {
+    clearTimeout(timer);
+    timer = setTimeout(() => void ask(), QUIET);
+  };
+  const stops = [useWork.subscribe(later), useSettings.subscribe(later), useCuttingHabits.subscribe(later)];
+  worker.addEventListener('error', () =>
+    warn('What to cut could not be worked out. Reload the page and try again; the pattern is kept.'),
+  );
+  void ask();
+  return () => {
+    clearTimeout(timer);
+    for (const stop of stops) stop();
+    worker.terminate();
+  };
+}
+
+async function answerTo(question: CuttingQuestion, remote: Remote<CutOutWorker>): Promise<void> {
+  const { block, cloths, cut, plan } = question;
+  const found = await remote.cutOut([block], cloths, { cut, plan });
+  useCutting.setState(
+    found.ok
+      ? { question, answer: found.value, problem: null }
+      : { question, answer: null, problem: found.problem },
+  );
+}
+
+/** The question that has no answer yet; null when there is none, or nothing to cut. */
+function waiting(): CuttingQuestion | null {
+  const question = questionOf(useWork.getState());
+  const known = useCutting.getState().question;
+  return question === null || (known !== null && same(question, known)) ? null : question;
+}
+
+function questionOf(work: Work): CuttingQuestion | null {
+  const { study } = work;
+  if (study === null || study.stale || !study.refined || study.arrangement === null || study.plan === null)
+    return null;
+  const habits = useCuttingHabits.getState();
+  const { allowance } = useSettings.getState();
+  const { copies, scale } = currentPrinting(work);
+  const colourway = currentColourway(work);
+  const recordOf = new Map(currentBlock(work).patches.map((record) => [record.id, record]));
+  const fabrics = study.records.map(({ id }) => {
+    const record = recordOf.get(id);
+    return (record === undefined ? undefined : fabricIn(record, colourway)) ?? null;
+  });
+  return {
+    study,
+    block: { arrangement: study.arrangement, plan: study.plan, fabrics, copies, mirrored: 0, scale },
+    cloths: fabricsOf(work).map((fabric) => asCloth(fabric, habits.usableWidth)),
+    ...rulesOf(habits, allowance),
+  };
+}
+
+const rulesOf = (habits: CuttingHabits, allowance: number): Pick<CuttingQuestion, 'cut' | 'plan'> => ({
+  cut: { allowance, spare: habits.spare, turn: habits.turn, roundUpTo: habits.roundUpTo },
+  plan: {
+    ...PLAIN_RULES,
+    usableWidth: habits.usableWidth,
+    trim: habits.trim,
+    spareOfLargest: habits.spareOfLargest,
+    shrinkage: habits.shrinkage,
+    safety: habits.safety,
+    partsOfYard: habits.quarterYards ? 4 : PLAIN_RULES.partsOfYard,
+    moreOnTheLine: habits.moreOnTheLine,
+  },
+});
+
+/** What was studied by identity, all else by value: it is put together anew each time. */
+function same(a: CuttingQuestion, b: CuttingQuestion): boolean {
+  const valueOf = ({
+    block: { arrangement: _arranged, plan: _planned, ...block },
+    cloths,
+    cut,
+    plan,
+  }: CuttingQuestion) => JSON.stringify([block, cloths, cut, plan]);
+  const studied = a.block.arrangement === b.block.arrangement && a.block.plan === b.block.plan;
+  return studied && valueOf(a) === valueOf(b);
+}
