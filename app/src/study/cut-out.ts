@@ -127,12 +127,12 @@ const rulesOf = (habits: CuttingHabits, allowance: number): Pick<CuttingQuestion
 
 /** What was studied by identity, all else by value: it is put together anew each time. */
 function same(a: CuttingQuestion, b: CuttingQuestion): boolean {
-  const valueOf = ({
+  const stated = ({
     block: { arrangement: _arranged, plan: _planned, ...block },
     cloths,
     cut,
     plan,
   }: CuttingQuestion) => JSON.stringify([block, cloths, cut, plan]);
   const studied = a.block.arrangement === b.block.arrangement && a.block.plan === b.block.plan;
-  return studied && valueOf(a) === valueOf(b);
+  return studied && stated(a) === stated(b);
 }

@@ -54,7 +54,8 @@ export function takesText({ plan, wastePercent }: ClothPlan, unit: LengthUnit): 
 /** What is bought, and how many fat quarters would do instead. */
 export function buyText({ purchase, sheets }: ClothPlan, unit: LengthUnit): string {
   const instead = sheets
-    .filter(({ sheet }) => (sheet === METRIC_FAT_QUARTER) === (unit === 'cm'))
+    // By name: plans may have come from a worker, as copies.
+    .filter(({ sheet }) => (sheet.name === METRIC_FAT_QUARTER.name) === (unit === 'cm'))
     .map(sheetText);
   const rest = instead.length === 0 ? '' : `; instead, ${instead.join(', or ')}`;
   return `Buy ${formatInches(purchase.buyYards)} yd or ${purchase.buyMetres} m${rest}.`;

@@ -1,8 +1,8 @@
-import type { Point } from '@seamwright/geometry';
+import { boundingBox, type Point } from '@seamwright/geometry';
 import { useMemo, useRef } from 'react';
 import { BlockCanvas } from '../../canvas/block-canvas.tsx';
 import { BlockLayer } from '../../canvas/block-layer.tsx';
-import { blockBounds } from '../../canvas/bounds.ts';
+import { corners } from '../../canvas/bounds.ts';
 import { useFabricFills } from '../../canvas/fabric-fills.ts';
 import { inFront, paintFills, paintSeams } from '../../canvas/paint-patches.ts';
 import { Painting } from '../../canvas/painting.tsx';
@@ -15,6 +15,7 @@ import type { Study } from '../../study/study.ts';
 import { beginStroke, endStroke, paint } from './brush.ts';
 import { inspect } from './cutting/inspected.ts';
 import { PieceMarks } from './cutting/piece-marks.tsx';
+import { usePiecePlace } from './cutting/use-inspected-piece.ts';
 
 interface ClothCanvasProps {
   /** How a fabric's colour is shown: as it is, or its grey. */
@@ -28,10 +29,12 @@ export function ClothCanvas({ shade, paints }: ClothCanvasProps) {
   const drawing = useWork(currentDrawing);
   const study = useWork((work) => work.study);
   const stroke = useStroke(study);
+  const piece = usePiecePlace();
+  const bounds = boundingBox([...corners(drawing), ...(paints ? [] : piece)]);
   return (
     <BlockCanvas
       label="The block in its fabrics"
-      bounds={blockBounds(drawing)}
+      bounds={bounds}
       drag={paints ? 'tool' : 'pan'}
       {...(paints && { cursor: 'crosshair' })}
       onPointer={paints ? stroke : (event) => showPiece(study, event)}

@@ -1,4 +1,4 @@
-import type { Point, Polygon } from '@seamwright/geometry';
+import { type Polygon, scaling, transformPolygon } from '@seamwright/geometry';
 import { useMemo } from 'react';
 import { addPolygon, inFront, type Look } from '../../../canvas/paint-patches.ts';
 import { type Paint, Painting } from '../../../canvas/painting.tsx';
@@ -23,9 +23,10 @@ function paintPiece(inspected: InspectedPiece | null, look: Look): Paint {
   return (context) => {
     if (inspected === null) return;
     const { need, sewn, scale } = inspected;
+    const drawn = scaling(1 / scale);
     const outline = (polygon: Polygon, colour: string, dashes: readonly number[]) => {
       context.beginPath();
-      addPolygon(context, drawn(polygon, scale), look.place);
+      addPolygon(context, transformPolygon(drawn, polygon), look.place);
       context.lineJoin = 'round';
       context.setLineDash([]);
       context.strokeStyle = theme.sheet;
@@ -40,12 +41,8 @@ function paintPiece(inspected: InspectedPiece | null, look: Look): Paint {
     outline(need.needed, theme.ink, DASHES);
     outline(sewn.flipped, theme.accent, []);
     context.beginPath();
-    for (const part of sewn.uncovered) addPolygon(context, drawn(part, scale), look.place);
+    for (const part of sewn.uncovered) addPolygon(context, transformPolygon(drawn, part), look.place);
     context.fillStyle = theme.wrong;
     context.fill();
   };
 }
-
-/** From the size that is sewn to the size that is drawn. */
-const drawn = (polygon: Polygon, scale: number): Polygon =>
-  polygon.map(({ x, y }): Point => ({ x: x / scale, y: y / scale }));

@@ -1,8 +1,9 @@
 import { sizeText } from '@seamwright/cloth';
-import { formatLength, type LengthRange, SAME_COORDINATE } from '@seamwright/geometry';
+import { type LengthRange, type LengthUnit, SAME_COORDINATE } from '@seamwright/geometry';
 import { useWork } from '../../../store/work.ts';
 import { Button } from '../../../ui/button.tsx';
 import { LengthField } from '../../../ui/length-field.tsx';
+import { roughLength } from '../../../ui/rough-length.ts';
 import station from '../cloth-station.module.css';
 import styles from './cutting.module.css';
 import { inspect, tryLength } from './inspected.ts';
@@ -14,6 +15,7 @@ const TRIED_RANGE: LengthRange = { least: 1 / 8, most: 130 };
 /** The piece that is shown on the block: how it lies, how well it covers, and another size to try. */
 export function PiecePart() {
   const inspected = useInspectedPiece();
+  const unit = useWork((work) => work.history.present.unit);
   if (inspected === null)
     return (
       <p className={`${station.part} ${styles.note}`}>
@@ -24,7 +26,7 @@ export function PiecePart() {
   return (
     <section className={station.part} aria-label={`The piece for ${piece.name}`}>
       <h2>The piece for {piece.name}</h2>
-      <p role="status">{coverWords(inspected, useWork.getState().history.present.unit)}</p>
+      <p role="status">{coverWords(inspected, unit)}</p>
       <div className={styles.tried}>
         <LengthField
           label="Width"
@@ -48,14 +50,14 @@ export function PiecePart() {
 }
 
 /** How it is laid, by how much it covers, and how far off it may be laid. */
-function coverWords({ piece, need, sewn, size, isTried }: InspectedPiece, unit: 'in' | 'cm'): string {
+function coverWords({ piece, need, sewn, size, isTried }: InspectedPiece, unit: LengthUnit): string {
   const shape = piece.shape === 'rectangle' ? '' : 'half of ';
   const how = need.sewLine === null ? 'laid on the blank side' : 'laid along its sew line and flipped';
   const what = `${shape}${sizeText(size.width, size.height, unit)}, ${how}`;
   if (sewn.margin < -SAME_COORDINATE)
-    return `Too small: ${what}, it leaves bare what is marked, up to ${formatLength(-sewn.margin, unit)} wide.`;
-  const spare = `reaches ${formatLength(Math.max(sewn.margin, 0), unit)} beyond what it must cover`;
+    return `Too small: ${what}, it leaves bare what is marked, up to ${roughLength(-sewn.margin, unit)} wide.`;
+  const spare = `reaches ${roughLength(Math.max(sewn.margin, 0), unit)} beyond what it must cover`;
   if (isTried) return `Large enough: ${what}, it ${spare}.`;
   const turn = piece.toleranceAngle >= 180 ? 'any way' : `by ${Math.floor(piece.toleranceAngle * 10) / 10}°`;
-  return `${what}, ${spare}. It still covers when it lies ${formatLength(piece.toleranceShift, unit)} off, or is turned ${turn}.`;
+  return `${what}, ${spare}. It still covers when it lies ${roughLength(piece.toleranceShift, unit)} off, or is turned ${turn}.`;
 }

@@ -1,4 +1,5 @@
 import { type PatchNeed, type PieceCut, patchNeeds, placeSewFlip, type SewnPiece } from '@seamwright/cloth';
+import { type Polygon, scaling, transformPolygon } from '@seamwright/geometry';
 import { useMemo } from 'react';
 import { useCutting } from '../../../study/cut-out.ts';
 import { useInspected } from './inspected.ts';
@@ -34,4 +35,14 @@ export function useInspectedPiece(): InspectedPiece | null {
     const isTried = size.width !== piece.width || size.height !== piece.height;
     return { piece, need, sewn, size, isTried, scale };
   }, [name, tried, question, answer]);
+}
+
+/** Where that piece lies on the block as it is drawn, as it was worked out: trying sizes moves nothing. */
+export function usePiecePlace(): Polygon {
+  const inspected = useInspectedPiece();
+  return useMemo(() => {
+    if (inspected === null) return [];
+    const { piece, need, scale } = inspected;
+    return transformPolygon(scaling(1 / scale), placeSewFlip(piece, need).flipped);
+  }, [inspected]);
 }
