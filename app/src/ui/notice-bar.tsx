@@ -3,7 +3,7 @@ import { dismiss, useNotices } from '../store/notices.ts';
 import { Button, IconButton } from './button.tsx';
 import styles from './notice-bar.module.css';
 
-/** The one notice, at the same place on every station. */
+/** The one notice, at the same place on every station, over what lies there. */
 export function NoticeBar() {
   const notice = useNotices((notices) => notices.notice);
   const Icon = notice?.kind === 'problem' ? CircleAlert : Info;
