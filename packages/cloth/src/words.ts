@@ -3,6 +3,8 @@ import { batchSteps } from './batch.ts';
 import type { ClothPlan } from './plan-cloths.ts';
 import { METRIC_FAT_QUARTER, type SheetPlan } from './plan-sheets.ts';
 import type { SubCut } from './plan-strips.ts';
+import type { ChartRow } from './types.ts';
+import type { Waste } from './waste.ts';
 
 /** Plans as a maker reads them. Lengths are written in the unit that is asked for; fabric is bought in yards or metres. */
 
@@ -11,6 +13,28 @@ export const sizeText = (width: number, height: number, unit: LengthUnit): strin
   unit === 'in'
     ? `${formatInches(width)} × ${formatInches(height)} in`
     : `${formatLength(width, unit).replace(/ cm$/, '')} × ${formatLength(height, unit)}`;
+
+/**
+ * How a half-rectangle's whole is laid and cut (`CutShape` has the convention); nothing for rectangles. Of squares, both
+ * ways give the same halves.
+ */
+export function halvedText(
+  { shape, width, height, cut, yields }: Omit<ChartRow, 'cloth' | 'pieces'>,
+  unit: LengthUnit,
+): string | null {
+  if (shape === 'rectangle') return null;
+  const how =
+    width === height
+      ? 'halved corner to corner'
+      : `right side up, ${formatLength(width, unit)} across: halved from bottom left to top right`;
+  return yields < 2 * cut ? `${how}; one half is left over` : how;
+}
+
+/** How much of what is cut is trimmed off, beside what plain chunks would lose. */
+export function wasteText({ wastePercent, chunkWastePercent }: Waste): string {
+  const plain = `cut as plain chunks, 1 in larger than each patch both ways, it would be ${chunkWastePercent.toFixed(0)} %`;
+  return `${wastePercent.toFixed(0)} % of the pieces is trimmed off; ${plain}.`;
+}
 
 /** Strips of one height, and what is cut from them, line by line. */
 export interface StripText {

@@ -2,6 +2,7 @@ import {
   buyText,
   type ChartRow,
   type ClothPlan,
+  halvedText,
   noteText,
   sizeText,
   stripTexts,
@@ -17,6 +18,7 @@ import { usePointing } from '../../../ui/use-pointing.ts';
 import station from '../cloth-station.module.css';
 import styles from './cutting.module.css';
 import { inspect, useInspected } from './inspected.ts';
+import { PiecePart } from './piece-part.tsx';
 
 interface ChartProps {
   readonly plan: ClothPlan;
@@ -30,8 +32,9 @@ export function Chart({ plan, rows, question }: ChartProps) {
   const fabric = useWork((work) => fabricsOf(work).find(({ id }) => id === plan.cloth.id));
   const unit = useWork((work) => work.history.present.unit);
   const own = rows.filter(({ cloth }) => (cloth ?? '') === plan.cloth.id);
-  const name = fabric?.name ?? 'No fabric yet';
-  const heading = `Cut from ${name}`;
+  const name = fabric?.name ?? 'No fabric chosen yet';
+  const inspected = useInspected(({ name }) => name);
+  const heading = fabric === undefined ? 'Cut from fabric not chosen yet' : `Cut from ${name}`;
   return (
     <section className={station.part} aria-label={heading}>
       <h2 className={styles.cloth}>
@@ -57,6 +60,7 @@ export function Chart({ plan, rows, question }: ChartProps) {
           ))}
         </tbody>
       </table>
+      {own.some(({ pieces }) => inspected !== null && pieces.includes(inspected)) && <PiecePart />}
       {plan.notes.map((note) => (
         <p key={`${note.kind} ${note.pieces.join()}`} className={styles.note}>
           {noteText(note, plan.cloth, unit)}.
@@ -73,7 +77,9 @@ interface RowProps {
   readonly unit: LengthUnit;
 }
 
-function Row({ row: { shape, width, height, cut, yields, pieces }, question, unit }: RowProps) {
+function Row({ row, question, unit }: RowProps) {
+  const { width, height, cut, pieces } = row;
+  const halved = halvedText(row, unit);
   const { study, block } = question;
   const patches = useMemo(
     () =>
@@ -88,11 +94,7 @@ function Row({ row: { shape, width, height, cut, yields, pieces }, question, uni
       <td>{cut}</td>
       <td>
         {sizeText(width, height, unit)}
-        {shape === 'half-rectangle' && (
-          <span className={styles.halves}>
-            {yields === 2 * cut ? 'halved corner to corner' : `halved corner to corner into ${yields}`}
-          </span>
-        )}
+        {halved !== null && <span className={styles.halves}>{halved}</span>}
       </td>
       <td>
         <span className={styles.names}>

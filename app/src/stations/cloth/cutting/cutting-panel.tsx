@@ -4,10 +4,11 @@ import { useWork } from '../../../store/work.ts';
 import { startCuttingOut, useCutting } from '../../../study/cut-out.ts';
 import { Foldable } from '../../../ui/foldable.tsx';
 import styles from '../cloth-station.module.css';
+import { BlocksToSew } from './blocks-to-sew.tsx';
 import { Chart } from './chart.tsx';
 import { HabitsPart } from './habits-part.tsx';
-import { PiecePart } from './piece-part.tsx';
 import { SaveChart } from './save-chart.tsx';
+import { WastePart } from './waste-part.tsx';
 
 /** What to cut for the open block, and what to buy. */
 export function CuttingPanel() {
@@ -32,10 +33,11 @@ export function CuttingPanel() {
           )}
           {answer !== null && question !== null && (
             <>
-              <PiecePart />
+              <BlocksToSew />
               {answer.plans.map((plan) => (
                 <Chart key={plan.cloth.id} plan={plan} rows={answer.rows} question={question} />
               ))}
+              <WastePart question={question} answer={answer} />
               <SaveChart answer={answer} />
             </>
           )}

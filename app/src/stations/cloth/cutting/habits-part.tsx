@@ -2,9 +2,7 @@ import { LAYERS } from '@seamwright/cloth';
 import { ALLOWANCE_RANGE, type LengthRange } from '@seamwright/geometry';
 import { FABRIC_WIDTH_RANGE } from '@seamwright/pattern';
 import { cutAs, useCuttingHabits } from '../../../store/cutting-habits.ts';
-import { askOfSheets } from '../../../store/printing.ts';
 import { setting, useSettings } from '../../../store/settings.ts';
-import { currentPrinting, useWork } from '../../../store/work.ts';
 import { AngleField } from '../../../ui/angle-field.tsx';
 import { CountField } from '../../../ui/count-field.tsx';
 import { LengthField } from '../../../ui/length-field.tsx';
@@ -25,16 +23,8 @@ const SWITCHES = [
 export function HabitsPart() {
   const habits = useCuttingHabits();
   const allowance = useSettings((settings) => settings.allowance);
-  const copies = useWork((work) => currentPrinting(work).copies);
   return (
     <div className={styles.habits}>
-      <CountField
-        label="Blocks to sew"
-        value={copies}
-        least={1}
-        most={9999}
-        onChange={(count) => askOfSheets({ copies: count })}
-      />
       <LengthField
         label="Seam allowance"
         value={allowance}

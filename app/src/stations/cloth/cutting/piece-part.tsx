@@ -1,10 +1,10 @@
-import { sizeText } from '@seamwright/cloth';
+import { sizeText, wasteOf } from '@seamwright/cloth';
 import { type LengthRange, type LengthUnit, SAME_COORDINATE } from '@seamwright/geometry';
+import { useEffect, useRef } from 'react';
 import { useWork } from '../../../store/work.ts';
 import { Button } from '../../../ui/button.tsx';
 import { LengthField } from '../../../ui/length-field.tsx';
 import { roughLength } from '../../../ui/rough-length.ts';
-import station from '../cloth-station.module.css';
 import styles from './cutting.module.css';
 import { inspect, tryLength } from './inspected.ts';
 import { type InspectedPiece, useInspectedPiece } from './use-inspected-piece.ts';
@@ -16,16 +16,16 @@ const TRIED_RANGE: LengthRange = { least: 1 / 8, most: 130 };
 export function PiecePart() {
   const inspected = useInspectedPiece();
   const unit = useWork((work) => work.history.present.unit);
-  if (inspected === null)
-    return (
-      <p className={`${station.part} ${styles.note}`}>
-        Press a patch’s name below to see its piece on the block: laid, sewn and flipped.
-      </p>
-    );
+  const part = useRef<HTMLElement>(null);
+  const name = inspected?.piece.name;
+  useEffect(() => {
+    if (name !== undefined) part.current?.scrollIntoView({ block: 'nearest' });
+  }, [name]);
+  if (inspected === null) return null;
   const { piece, size, isTried } = inspected;
   return (
-    <section className={station.part} aria-label={`The piece for ${piece.name}`}>
-      <h2>The piece for {piece.name}</h2>
+    <section ref={part} className={styles.inspected} aria-label={`The piece for ${piece.name}`}>
+      <h3>The piece for {piece.name}</h3>
       <p role="status">{coverWords(inspected, unit)}</p>
       <div className={styles.tried}>
         <LengthField
@@ -59,5 +59,6 @@ function coverWords({ piece, need, sewn, size, isTried }: InspectedPiece, unit: 
   const spare = `reaches ${roughLength(Math.max(sewn.margin, 0), unit)} beyond what it must cover`;
   if (isTried) return `Large enough: ${what}, it ${spare}.`;
   const turn = piece.toleranceAngle >= 180 ? 'any way' : `by ${Math.floor(piece.toleranceAngle * 10) / 10}°`;
-  return `${what}, ${spare}. It still covers when it lies ${roughLength(piece.toleranceShift, unit)} off, or is turned ${turn}.`;
+  const waste = wasteOf([piece], [need]).wastePercent.toFixed(0);
+  return `${what}, ${spare}. It still covers when it lies ${roughLength(piece.toleranceShift, unit)} off, or is turned ${turn}; ${waste} % of it is trimmed off.`;
 }
