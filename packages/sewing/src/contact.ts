@@ -1,140 +1,126 @@
 import { type Arrangement, across } from '@seamwright/arrangement';
 import { parameterOn, type Segment } from '@seamwright/geometry';
+import { type AlongLines, alongLines } from './along-lines.ts';
+import { type Corners, cornersOf } from './corners.ts';
 
-/** One edge that a patch shares with a neighbour. */
+/**
+ * Who touches whom: all that peeling looks at, in flat arrays. Objects of a large block lie about in memory; of these arrays
+ * whoever walks from patch to patch finds the next entries beside those before.
+ *
+ * A contact is one edge as seen by one of the two patches that share it. The contacts of patch p have the numbers `first[p]` up
+ * to `first[p + 1]`, in the order of its ring; edges on the block's outline are none. The arrays are by contact.
+ */
+export interface Contacts extends Corners {
+  /** How many patches there are. */
+  readonly count: number;
+  readonly first: Int32Array;
+  /** The patch on the other side; {@link nobody} where the seam is left open. */
+  readonly neighbour: Int32Array;
+  /** The edge, by its rank along the lines. */
+  readonly rank: Int32Array;
+  /** The number of its line among the lines on which its own patch touches anything. */
+  readonly slot: Int32Array;
+  /** The neighbour's contact along the same edge. */
+  readonly twin: Int32Array;
+  /** The corner between a contact and the patch's next one; -1 where they do not follow each other. */
+  readonly cornerAfter: Int32Array;
+}
+
+/**
+ * Who touches whom in a block, on which line: all that sewability depends on. Coordinates play no part; which edges lie on one
+ * straight line was settled by the arrangement. Corners are the block's vertices.
+ */
+export interface Touching extends Contacts, AlongLines {
+  /** For each contact, its own patch. */
+  readonly owner: Int32Array;
+  /** For each rank, the contact along it that the lesser of the two patches has; -1 where nobody touches. */
+  readonly contactAt: Int32Array;
+}
+
+/** The number that stands for no patch: the one after the last. Masks have a place for it, which is never filled. */
+export const nobody = ({ count }: Contacts): number => count;
+
+/** One contact by itself. */
 export interface Contact {
   readonly edge: number;
   readonly line: number;
   readonly neighbour: number;
-  /** The number of this line among the lines on which the patch touches anything: index into `linesOf[patch]`. */
-  readonly slot: number;
 }
 
-/**
- * Who touches whom, on which line: all that sewability depends on. Coordinates play no part; which edges lie on one
- * straight line was settled by the arrangement.
- */
-export interface Touching {
-  readonly count: number;
-  /** For each patch, its shared edges in the order of its ring; edges on the block's outline are left out. */
-  readonly contacts: readonly (readonly Contact[])[];
-  /** For each patch, the different lines of its contacts. */
-  readonly linesOf: readonly (readonly number[])[];
-  /** For each vertex, the patches round it; -1 stands for the outside of the block. */
-  readonly around: readonly (readonly number[])[];
-  /** The vertex that two edges share, or -1. */
-  readonly sharedVertex: (edge: number, other: number) => number;
-  /** All edges, line after line, along each in the line's direction. */
-  readonly alongLines: readonly AlongLine[];
-  /** For each edge, its place in `alongLines`. */
-  readonly rankOf: readonly number[];
+/** The contacts of a patch one by one, for what is not done to all patches of a large block. */
+export function contactsOf(touching: Contacts & AlongLines, patch: number): Contact[] {
+  const { first, neighbour, rank, edge, line } = touching;
+  const own: Contact[] = [];
+  for (let c = first[patch]!; c < first[patch + 1]!; c += 1) {
+    if (neighbour[c] === nobody(touching)) continue;
+    own.push({ edge: edge[rank[c]!]!, line: line[rank[c]!]!, neighbour: neighbour[c]! });
+  }
+  return own;
 }
 
-/** An edge as part of its line. */
-export interface AlongLine {
-  readonly edge: number;
-  readonly line: number;
-  /** The vertices at its ends, in the line's direction. */
-  readonly start: number;
-  readonly end: number;
-}
+/** The patches that touch one, one for each contact. */
+export const neighboursOf = ({ first, neighbour }: Contacts, patch: number): Int32Array =>
+  neighbour.subarray(first[patch]!, first[patch + 1]!);
 
 export function touching(arrangement: Arrangement): Touching {
   const { patches, edges, lines } = arrangement;
-  const linesOf: number[][] = [];
+  const count = patches.length;
+  const along = alongLines(arrangement);
+  const first = new Int32Array(count + 1);
+  for (const { left, right } of edges) {
+    if (left < 0 || right < 0) continue;
+    first[left + 1]! += 1;
+    first[right + 1]! += 1;
+  }
+  for (let p = 0; p < count; p += 1) first[p + 1]! += first[p]!;
+  const total = first[count]!;
+  const [owner, neighbour] = [new Int32Array(total), new Int32Array(total)];
+  const [rank, slot] = [new Int32Array(total), new Int32Array(total)];
+  const [twin, cornerAfter] = [new Int32Array(total), new Int32Array(total)];
+  const contactAt = new Int32Array(edges.length).fill(-1);
   // For each line, its number among those of the patch that is looked at.
   const slotOf = new Int32Array(lines.length).fill(-1);
-  // Filled anew for each patch, and kept as a copy: an array that has grown holds room for more, which a large block has
-  // none to spare for.
-  const own: number[] = [];
-  const shared: Contact[] = [];
-  const contacts = patches.map(({ index, border }) => {
-    own.length = 0;
-    shared.length = 0;
-    for (const edge of border) {
-      const neighbour = across(arrangement, edge, index);
-      if (neighbour < 0) continue;
-      const { line } = edges[edge]!;
-      if (slotOf[line] === -1) slotOf[line] = own.push(line) - 1;
-      shared.push({ edge, line, neighbour, slot: slotOf[line]! });
+  for (let p = 0; p < count; p += 1) {
+    let c = first[p]!;
+    let slots = 0;
+    for (const edge of patches[p]!.border) {
+      const other = across(arrangement, edge, p);
+      if (other < 0) continue;
+      const r = along.rankOf[edge]!;
+      const line = along.line[r]!;
+      if (slotOf[line] === -1) {
+        slotOf[line] = slots;
+        slots += 1;
+      }
+      owner[c] = p;
+      neighbour[c] = other;
+      rank[c] = r;
+      slot[c] = slotOf[line]!;
+      if (contactAt[r] === -1) contactAt[r] = c;
+      else {
+        twin[c] = contactAt[r]!;
+        twin[contactAt[r]!] = c;
+      }
+      c += 1;
     }
-    for (const line of own) slotOf[line] = -1;
-    linesOf.push(own.slice());
-    return shared.slice();
-  });
-  const alongLines = sortedAlongLines(arrangement);
-  const rankOf = edges.map(() => 0);
-  alongLines.forEach(({ edge }, rank) => {
-    rankOf[edge] = rank;
-  });
+    for (let own = first[p]!; own < c; own += 1) {
+      slotOf[along.line[rank[own]!]!] = -1;
+      const next = own + 1 === c ? first[p]! : own + 1;
+      cornerAfter[own] = own === next ? -1 : sharedEnd(along, rank[own]!, rank[next]!);
+    }
+  }
   return {
-    count: patches.length,
-    alongLines,
-    rankOf,
-    contacts,
-    linesOf,
-    around: patchesRound(arrangement),
-    sharedVertex: (e, f) => {
-      const { from, to } = edges[e]!;
-      const other = edges[f]!;
-      if (from === other.from || from === other.to) return from;
-      return to === other.from || to === other.to ? to : -1;
-    },
+    ...{ count, first, neighbour, rank, slot, twin, cornerAfter },
+    ...cornersOf(arrangement),
+    ...along,
+    ...{ owner, contactAt },
   };
 }
 
-/** For each vertex, the patches round it, each once; -1 stands for the outside. */
-export function patchesRound({ vertices, edges }: Arrangement): number[][] {
-  // The edges at vertex v are `edgesAt[first[v]]` … `edgesAt[first[v + 1] - 1]`.
-  const first = new Int32Array(vertices.length + 1);
-  for (const { from, to } of edges) {
-    first[from + 1]! += 1;
-    first[to + 1]! += 1;
-  }
-  for (let v = 0; v < vertices.length; v += 1) first[v + 1]! += first[v]!;
-  const free = first.slice();
-  const edgesAt = new Int32Array(2 * edges.length);
-  for (const { index, from, to } of edges) {
-    for (const vertex of [from, to]) {
-      edgesAt[free[vertex]!] = index;
-      free[vertex]! += 1;
-    }
-  }
-  const round: number[] = [];
-  return vertices.map(({ index }) => {
-    round.length = 0;
-    for (let i = first[index]!; i < first[index + 1]!; i += 1) {
-      const { left, right } = edges[edgesAt[i]!]!;
-      if (!round.includes(left)) round.push(left);
-      if (!round.includes(right)) round.push(right);
-    }
-    return round.slice();
-  });
-}
-
-function sortedAlongLines({ edges, lines, vertices }: Arrangement): AlongLine[] {
-  const onLine: number[][] = lines.map(() => []);
-  // For each edge, where it starts on its line, and whether that is its end `from`.
-  const startsAt = new Float64Array(edges.length);
-  const forwards = new Uint8Array(edges.length);
-  for (const { index, line, from, to } of edges) {
-    const { a, b } = lines[line]!;
-    const s = parameterOn(a, b, vertices[from]!.at);
-    const t = parameterOn(a, b, vertices[to]!.at);
-    startsAt[index] = Math.min(s, t);
-    forwards[index] = s < t ? 1 : 0;
-    onLine[line]!.push(index);
-  }
-  return onLine.flatMap((own, line) =>
-    own
-      .sort((e, f) => startsAt[e]! - startsAt[f]!)
-      .map((edge) => {
-        const { from, to } = edges[edge]!;
-        return forwards[edge] === 1
-          ? { edge, line, start: from, end: to }
-          : { edge, line, start: to, end: from };
-      }),
-  );
+/** The vertex that two edges share, or -1. */
+function sharedEnd({ start, end }: AlongLines, r: number, s: number): number {
+  if (start[r] === start[s] || start[r] === end[s]) return start[r]!;
+  return end[r] === start[s] || end[r] === end[s] ? end[r]! : -1;
 }
 
 /** The straight run from the first to the last of some edges of one line. */

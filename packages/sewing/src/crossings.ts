@@ -1,5 +1,5 @@
 import type { Arrangement } from '@seamwright/arrangement';
-import { patchesRound } from './contact.ts';
+import { cornersOf, patchesRound } from './corners.ts';
 
 /**
  * A vertex inside the block at which no patch runs straight on: the last join round it must be along a line right
@@ -16,7 +16,7 @@ export interface Crossing {
 /** The crossings of a block, those with the fewest lines first. */
 export function crossingsOf(arrangement: Arrangement): Crossing[] {
   const { vertices, edges, patches } = arrangement;
-  const patchesAt = patchesRound(arrangement);
+  const corners = cornersOf(arrangement);
   const linesAt: number[][] = vertices.map(() => []);
   for (const { from, to, line } of edges) {
     linesAt[from]!.push(line);
@@ -30,10 +30,10 @@ export function crossingsOf(arrangement: Arrangement): Crossing[] {
     });
   }
   return vertices
-    .filter(({ index }) => !straight.has(index) && !patchesAt[index]!.includes(-1))
+    .filter(({ index }) => !straight.has(index) && corners.outer[index] === 0)
     .map(({ index }) => {
       const lines = linesAt[index]!.filter((line, i, all) => all.indexOf(line) < i);
-      return { vertex: index, patches: patchesAt[index]!, lines };
+      return { vertex: index, patches: [...patchesRound(corners, index)], lines };
     })
     .sort((c, d) => c.lines.length - d.lines.length);
 }

@@ -1,5 +1,6 @@
 import type { Touching } from './contact.ts';
-import { type Region, withMask } from './region.ts';
+import { isInside } from './corners.ts';
+import { type Region, ranksWithin, withMask } from './region.ts';
 import { mayCut, type Will } from './will.ts';
 
 /** A stretch of one line right across a region, from its boundary to its boundary. */
@@ -27,25 +28,15 @@ function runsAcross(touching: Touching, region: Region): Run[] {
 }
 
 function runsOf(touching: Touching, region: Region, mask: Uint8Array): Run[] {
-  const inner: number[] = [];
-  for (const p of region) {
-    for (const { edge, neighbour } of touching.contacts[p]!) {
-      if (p < neighbour && mask[neighbour] === 1) inner.push(touching.rankOf[edge]!);
-    }
-  }
-  const ranks = Int32Array.from(inner).sort();
-  const onBoundary = (vertex: number) => touching.around[vertex]!.some((p) => p < 0 || mask[p] === 0);
+  const onBoundary = (vertex: number) => !isInside(touching, mask, vertex);
 
   const runs: Run[] = [];
   let edges: number[] = [];
   let passed: number[] = [];
   let before = -1;
-  for (const rank of ranks) {
-    const { edge, line, start, end } = touching.alongLines[rank]!;
-    const previous = touching.alongLines[before];
-    const goesOn =
-      edges.length > 0 && before === rank - 1 && previous?.line === line && previous.end === start;
-    if (goesOn) {
+  for (const rank of ranksWithin(touching, region, mask)) {
+    const [start, end] = [touching.start[rank]!, touching.end[rank]!];
+    if (edges.length > 0 && before === rank - 1 && touching.goesOn[before] === 1) {
       passed.push(start);
     } else {
       edges = [];
@@ -53,9 +44,9 @@ function runsOf(touching: Touching, region: Region, mask: Uint8Array): Run[] {
     }
     before = rank;
     if (edges.length === 0 && !onBoundary(start)) continue;
-    edges.push(edge);
+    edges.push(touching.edge[rank]!);
     if (!onBoundary(end)) continue;
-    runs.push({ line, edges, inner: passed });
+    runs.push({ line: touching.line[rank]!, edges, inner: passed });
     edges = [];
     passed = [];
   }
@@ -65,19 +56,21 @@ function runsOf(touching: Touching, region: Region, mask: Uint8Array): Run[] {
 /** The two parts that a run leaves of a region; null when it leaves one (in a region with a hole). */
 function partsBeside(touching: Touching, region: Region, { edges }: Run): readonly [Region, Region] | null {
   const cut = new Set(edges);
-  const [first] = edges;
-  const beside = region.filter((p) => touching.contacts[p]!.some(({ edge }) => edge === first));
+  const { first, owner, neighbour, rank, edge, rankOf, contactAt } = touching;
+  const contact = contactAt[rankOf[edges[0]!]!]!;
+  const [start, other] = [owner[contact]!, neighbour[contact]!];
   return withMask(touching, region, (left) => {
-    const open = [beside[0]!];
-    left[beside[0]!] = 0;
+    const open = [start];
+    left[start] = 0;
     for (let patch = open.pop(); patch !== undefined; patch = open.pop()) {
-      for (const { edge, neighbour } of touching.contacts[patch]!) {
-        if (left[neighbour] === 0 || cut.has(edge)) continue;
-        left[neighbour] = 0;
-        open.push(neighbour);
+      for (let c = first[patch]!; c < first[patch + 1]!; c += 1) {
+        const q = neighbour[c]!;
+        if (left[q] === 0 || cut.has(edge[rank[c]!]!)) continue;
+        left[q] = 0;
+        open.push(q);
       }
     }
-    if (left[beside[1]!] === 0) return null;
+    if (left[other] === 0) return null;
     return [region.filter((p) => left[p] === 0), region.filter((p) => left[p] === 1)];
   });
 }

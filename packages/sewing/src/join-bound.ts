@@ -1,5 +1,5 @@
+import type { Touching } from './contact.ts';
 import type { Crossing } from './crossings.ts';
-import type { FlatTouching } from './flat-touching.ts';
 import type { Stretch } from './stretches.ts';
 
 /** Lower bounds for regions of one block, each in a time that grows with the region and not with the block. */
@@ -8,10 +8,10 @@ export class JoinBound {
   private readonly crossingAt: Int32Array;
 
   constructor(
-    private readonly flat: FlatTouching,
+    private readonly touching: Touching,
     crossings: readonly Crossing[],
   ) {
-    this.crossingAt = new Int32Array(flat.aroundFirst.length - 1).fill(-1);
+    this.crossingAt = new Int32Array(touching.outer.length).fill(-1);
     crossings.forEach(({ vertex }, i) => {
       this.crossingAt[vertex] = i;
     });
@@ -46,7 +46,7 @@ export class JoinBound {
         joins += 1;
       }
       for (let r = stretch.first; r < stretch.last; r += 1) {
-        const crossing = this.crossingAt[this.flat.end[r]!]!;
+        const crossing = this.crossingAt[this.touching.end[r]!]!;
         if (crossing === -1) continue;
         const own = through.get(crossing);
         if (own === undefined) through.set(crossing, [i]);
@@ -65,14 +65,14 @@ export class JoinBound {
 
   /** Whether, between two crossings, other seams end on both sides of a stretch. */
   hasPatchesOnBothSides({ first, last }: Stretch): boolean {
-    const { end, sides } = this.flat;
+    const { end } = this.touching;
     let straight = -1;
     for (let r = first; r < last; r += 1) {
       if (this.isCrossing(end[r]!)) {
         straight = -1;
         continue;
       }
-      const along = sharedSide(sides, r);
+      const along = sharedSide(this.touching, r);
       if (straight !== -1 && along !== straight) return true;
       straight = along;
     }
@@ -80,8 +80,9 @@ export class JoinBound {
   }
 }
 
-/** The patch that lies along an edge and along the next one of the line. */
-function sharedSide(sides: Int32Array, r: number): number {
-  const [p, q] = [sides[2 * r]!, sides[2 * r + 1]!];
-  return p === sides[2 * r + 2] || p === sides[2 * r + 3] ? p : q;
+/** The patch that lies along an edge and along the next one of the line, between patches that touch there. */
+function sharedSide({ contactAt, owner, neighbour }: Touching, r: number): number {
+  const [here, next] = [contactAt[r]!, contactAt[r + 1]!];
+  const p = owner[here]!;
+  return p === owner[next] || p === neighbour[next] ? p : neighbour[here]!;
 }

@@ -1,5 +1,6 @@
-import { type FlatTouching, isInside } from './flat-touching.ts';
-import type { Region } from './region.ts';
+import type { Touching } from './contact.ts';
+import { isInside } from './corners.ts';
+import { emptyMask, type Region } from './region.ts';
 
 /** Rounds of colour refinement: patches that far apart are told apart when their regions are compared. */
 const ROUNDS = 2;
@@ -24,16 +25,16 @@ export class Likeness {
   private readonly imageOfSlot: Int32Array;
   private readonly slotOfImage: Int32Array;
 
-  constructor(private readonly flat: FlatTouching) {
-    const patches = flat.first.length - 1;
-    const slots = flat.slot.reduce((most, slot) => Math.max(most, slot + 1), 0);
-    this.inRegion = new Uint8Array(patches);
-    this.inImage = new Uint8Array(patches);
+  constructor(private readonly touching: Touching) {
+    const patches = touching.count;
+    const slots = touching.slot.reduce((most, slot) => Math.max(most, slot + 1), 0);
+    this.inRegion = emptyMask(touching);
+    this.inImage = emptyMask(touching);
     this.colours = new Int32Array(patches);
     this.imageColours = new Int32Array(patches);
     this.imageOf = new Int32Array(patches).fill(-1);
     this.taken = new Uint8Array(patches);
-    this.imageOfRank = new Int32Array(flat.goesOn.length).fill(-1);
+    this.imageOfRank = new Int32Array(touching.goesOn.length).fill(-1);
     this.imageOfSlot = new Int32Array(slots).fill(-1);
     this.slotOfImage = new Int32Array(slots).fill(-1);
   }
@@ -45,7 +46,7 @@ export class Likeness {
    */
   coloursOf(region: Region): Int32Array {
     const { inRegion: mask, colours, imageColours: before } = this;
-    const { first, neighbour } = this.flat;
+    const { first, neighbour } = this.touching;
     for (const p of region) mask[p] = 1;
     for (const p of region) {
       let contacts = 0;
@@ -98,7 +99,7 @@ export class Likeness {
 
   /** Whether the region can be laid on its image so that `p` comes to lie on `q`. */
   private canLay(region: Region, p: number, image: Region, q: number): boolean {
-    const { first, neighbour } = this.flat;
+    const { first, neighbour } = this.touching;
     const contact = this.nextIn(this.inRegion, first[p + 1]! - 1);
     for (let c = first[q]!; c < first[q + 1]!; c += 1) {
       if (this.inImage[neighbour[c]!] === 0) continue;
@@ -113,7 +114,7 @@ export class Likeness {
 
   /** Lays patch on patch, from one contact and its image on. */
   private lay(contact: number, image: number, mirrored: boolean): boolean {
-    const { owner, twin, neighbour } = this.flat;
+    const { owner, twin, neighbour } = this.touching;
     if (!this.put(owner[contact]!, owner[image]!)) return false;
     const open = [contact, image];
     while (open.length > 0) {
@@ -142,7 +143,7 @@ export class Likeness {
 
   /** Whether the contacts round a patch, from `c` on, agree with those round its image, from `d` on. */
   private contactsAgree(c: number, d: number, mirrored: boolean): boolean {
-    const { rank, slot } = this.flat;
+    const { rank, slot } = this.touching;
     const { inRegion, imageOfSlot, slotOfImage, imageOfRank } = this;
     let agree = true;
     let [a, b] = [c, d];
@@ -166,7 +167,7 @@ export class Likeness {
   }
 
   private forgetSlots(c: number, d: number): void {
-    const { first, owner, slot } = this.flat;
+    const { first, owner, slot } = this.touching;
     const [p, q] = [owner[c]!, owner[d]!];
     for (let i = first[p]!; i < first[p + 1]!; i += 1) this.imageOfSlot[slot[i]!] = -1;
     for (let i = first[q]!; i < first[q + 1]!; i += 1) this.slotOfImage[slot[i]!] = -1;
@@ -174,7 +175,7 @@ export class Likeness {
 
   /** Whether lines go on in the image wherever they do in the region, and nowhere else. */
   private linesAgree(region: Region, image: Region): boolean {
-    const { first, rank, owner, neighbour } = this.flat;
+    const { first, rank, owner, neighbour } = this.touching;
     const { inRegion, inImage, imageOfRank } = this;
     let more = 0;
     for (const p of region) {
@@ -199,8 +200,8 @@ export class Likeness {
 
   /** Whether the line of an edge goes on, through a vertex inside, to another edge inside. */
   private goesOn(mask: Uint8Array, r: number): boolean {
-    const { goesOn, end, sides } = this.flat;
-    return goesOn[r] === 1 && sides[2 * r + 2] !== -1 && isInside(this.flat, mask, end[r]!);
+    const { goesOn, end, contactAt } = this.touching;
+    return goesOn[r] === 1 && contactAt[r + 1] !== -1 && isInside(this.touching, mask, end[r]!);
   }
 
   /** Whether a vertex inside lies between a contact and the next; of two contacts, each comes after the other. */
@@ -211,13 +212,13 @@ export class Likeness {
   }
 
   private isCornerInside(mask: Uint8Array, contact: number): boolean {
-    const vertex = this.flat.vertexAfter[contact]!;
-    return vertex >= 0 && isInside(this.flat, mask, vertex);
+    const corner = this.touching.cornerAfter[contact]!;
+    return corner >= 0 && isInside(this.touching, mask, corner);
   }
 
   /** The next contact round the same patch with a patch of the mask. */
   private nextIn(mask: Uint8Array, contact: number): number {
-    const { first, owner, neighbour } = this.flat;
+    const { first, owner, neighbour } = this.touching;
     const p = owner[contact]!;
     let c = contact;
     do c = c + 1 === first[p + 1] ? first[p]! : c + 1;
@@ -228,7 +229,7 @@ export class Likeness {
   /** From a contact round a patch of the image to the one that the next contact in the region comes to lie on. */
   private stepIn(contact: number, mirrored: boolean): number {
     if (!mirrored) return this.nextIn(this.inImage, contact);
-    const { first, owner, neighbour } = this.flat;
+    const { first, owner, neighbour } = this.touching;
     const q = owner[contact]!;
     let c = contact;
     do c = c === first[q] ? first[q + 1]! - 1 : c - 1;
@@ -237,7 +238,7 @@ export class Likeness {
   }
 
   private liftAll(region: Region): void {
-    const { first, rank } = this.flat;
+    const { first, rank } = this.touching;
     for (const p of region) {
       if (this.imageOf[p] !== -1) this.taken[this.imageOf[p]!] = 0;
       this.imageOf[p] = -1;

@@ -1,5 +1,5 @@
 import { type Arrangement, boundaryRing, cornersOfRing } from '@seamwright/arrangement';
-import { runOf, type Touching } from './contact.ts';
+import { contactsOf, runOf, type Touching } from './contact.ts';
 import { chooseOrder, type OrderOptions, orderCosts } from './order/choose.ts';
 import type { Region } from './region.ts';
 import type { Section, SewLine } from './types.ts';
@@ -38,7 +38,7 @@ export function sectionInOrder(
 export function isGoodOrder(touching: Touching, order: readonly number[]): boolean {
   const sewn = new Set<number>();
   return order.every((patch, k) => {
-    const contacts = touching.contacts[patch]!.filter(({ neighbour }) => sewn.has(neighbour));
+    const contacts = contactsOf(touching, patch).filter(({ neighbour }) => sewn.has(neighbour));
     sewn.add(patch);
     return k === 0 || (contacts.length > 0 && contacts.every(({ line }) => line === contacts[0]!.line));
   });
@@ -64,7 +64,7 @@ function laidOut(
 function sewLinesOf(arrangement: Arrangement, touching: Touching, order: readonly number[]): SewLine[] {
   const sewn = new Set(order.slice(0, 1));
   return order.slice(1).map((patch) => {
-    const contacts = touching.contacts[patch]!.filter(({ neighbour }) => sewn.has(neighbour));
+    const contacts = contactsOf(touching, patch).filter(({ neighbour }) => sewn.has(neighbour));
     sewn.add(patch);
     const { line } = contacts[0]!;
     return {

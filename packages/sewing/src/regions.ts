@@ -2,11 +2,10 @@ import type { Assembly } from './assembly.ts';
 import type { Touching } from './contact.ts';
 import type { Crossing } from './crossings.ts';
 import type { Cut } from './cuts.ts';
-import { type FlatTouching, flatten, ranksWithin } from './flat-touching.ts';
 import { JoinBound } from './join-bound.ts';
 import { Likeness, rarest } from './likeness.ts';
 import { peel } from './peel.ts';
-import { type Region, withMask } from './region.ts';
+import { emptyMask, type Region, ranksWithin, withMask } from './region.ts';
 import { type Stretch, stretchesOf } from './stretches.ts';
 import { mayBeSection, mayCut, type Will } from './will.ts';
 
@@ -53,7 +52,6 @@ export class Regions {
   /** What is known of the very arrays that were asked for: most are asked for again. */
   private readonly knownOf = new WeakMap<Region, Known>();
   private readonly alike = new Map<number, Alike[]>();
-  private readonly flat: FlatTouching;
   private readonly bound: JoinBound;
   /** Null where the maker's pins make patches differ that are alike otherwise. */
   private readonly likeness: Likeness | null;
@@ -70,12 +68,11 @@ export class Regions {
     private readonly will: Will,
     private readonly spend: (contacts: number) => void,
   ) {
-    this.flat = flatten(touching);
-    this.bound = new JoinBound(this.flat, crossings);
-    this.likeness = pinsPatches(will) ? null : new Likeness(this.flat);
+    this.bound = new JoinBound(touching, crossings);
+    this.likeness = pinsPatches(will) ? null : new Likeness(touching);
     this.weights = weightsOf(touching.count);
-    this.sideOf = new Uint8Array(touching.count);
-    this.blocked = new Uint8Array(touching.alongLines.length);
+    this.sideOf = emptyMask(touching);
+    this.blocked = new Uint8Array(touching.edge.length);
     this.open = new Int32Array(touching.count);
   }
 
@@ -95,7 +92,9 @@ export class Regions {
     if (known.cuts !== undefined) return known.cuts;
     const { region } = known;
     const runs = withMask(this.touching, region, (mask) =>
-      stretchesOf(this.flat, ranksWithin(this.flat, region, mask), mask).filter(({ across }) => across),
+      stretchesOf(this.touching, ranksWithin(this.touching, region, mask), mask).filter(
+        ({ across }) => across,
+      ),
     );
     this.spend((runs.length + 1) * this.contactsOf(region));
     if (stop()) return [];
@@ -112,11 +111,11 @@ export class Regions {
   written(cut: KnownCut): Cut {
     if (cut.written === undefined) {
       const { first, last, line, parts } = cut;
-      const along = this.touching.alongLines.slice(first, last + 1);
+      const { edge, start } = this.touching;
       const run = {
         line,
-        edges: along.map(({ edge }) => edge),
-        inner: along.slice(1).map(({ start }) => start),
+        edges: [...edge.subarray(first, last + 1)],
+        inner: [...start.subarray(first + 1, last + 1)],
       };
       cut.written = { run, parts: [parts[0].region, parts[1].region] };
     }
@@ -125,12 +124,12 @@ export class Regions {
 
   /** The cut along a run; none where it leaves one part (in a region with a hole), or parts what is to stay together. */
   private cutAlong({ region, hash }: Known, run: Stretch): KnownCut[] {
-    const { first, neighbour, rank, sides } = this.flat;
+    const { first, owner, neighbour, rank, contactAt, line } = this.touching;
     const { sideOf, blocked, open, weights } = this;
     for (const p of region) sideOf[p] = 1;
     blocked.fill(1, run.first, run.last + 1);
-    const start = sides[2 * run.first]!;
-    const other = sides[2 * run.first + 1]!;
+    const start = owner[contactAt[run.first]!]!;
+    const other = neighbour[contactAt[run.first]!]!;
     let [from, to] = [0, 1];
     let ownHash = weights[start]!;
     open[0] = start;
@@ -156,8 +155,7 @@ export class Regions {
       : null;
     for (const p of region) sideOf[p] = 0;
     if (parts === null || !mayCut(this.will, parts[0].region)) return [];
-    const { line } = this.touching.alongLines[run.first]!;
-    return [{ ...run, line, parts, costsNothing: this.costsNothing(run) }];
+    return [{ ...run, line: line[run.first]!, parts, costsNothing: this.costsNothing(run) }];
   }
 
   /** The part of a region on one side, as it was met before or for the first time. */
@@ -180,7 +178,8 @@ export class Regions {
    * and may as well be cut after it. So the foundations are those of the two parts. (Derived here.)
    */
   private costsNothing(run: Stretch): boolean {
-    for (let r = run.first; r < run.last; r += 1) if (this.bound.isCrossing(this.flat.end[r]!)) return false;
+    for (let r = run.first; r < run.last; r += 1)
+      if (this.bound.isCrossing(this.touching.end[r]!)) return false;
     return this.bound.hasPatchesOnBothSides(run);
   }
 
@@ -206,13 +205,15 @@ export class Regions {
   private lookAt(example: Known, colours: Int32Array): Alike {
     this.lookedAt += 1;
     const { region } = example;
-    const { will, touching, flat } = this;
+    const { will, touching } = this;
     const core = peel(touching, region, will).core.length;
     const exact = core === 1 && mayBeSection(will, region);
     const atLeast = exact
       ? 1
       : withMask(touching, region, (mask) => {
-          const joins = this.bound.leastJoins(stretchesOf(flat, ranksWithin(flat, region, mask), mask));
+          const joins = this.bound.leastJoins(
+            stretchesOf(touching, ranksWithin(touching, region, mask), mask),
+          );
           return Math.max(2, joins + 1, Math.ceil(region.length / will.largestSection));
         });
     return {
@@ -227,7 +228,7 @@ export class Regions {
   }
 
   private contactsOf(region: Region): number {
-    const { first } = this.flat;
+    const { first } = this.touching;
     let contacts = 0;
     for (const p of region) contacts += first[p + 1]! - first[p]!;
     return contacts;

@@ -1,4 +1,5 @@
-import { type FlatTouching, isInside } from './flat-touching.ts';
+import type { Touching } from './contact.ts';
+import { isInside } from './corners.ts';
 
 /** A stretch of one line within a region: ranks along the lines, from the first to the last. */
 export interface Stretch {
@@ -14,17 +15,17 @@ export interface Stretch {
  *
  * @param ranks the edges inside the region, ascending
  */
-export function stretchesOf(flat: FlatTouching, ranks: Int32Array, mask: Uint8Array): Stretch[] {
-  const { start, end, goesOn } = flat;
+export function stretchesOf(touching: Touching, ranks: Int32Array, mask: Uint8Array): Stretch[] {
+  const { start, end, goesOn } = touching;
   const stretches: Stretch[] = [];
   for (let i = 0; i < ranks.length; i += 1) {
     const first = ranks[i]!;
     let last = first;
-    while (goesOn[last] === 1 && ranks[i + 1] === last + 1 && isInside(flat, mask, end[last]!)) {
+    while (goesOn[last] === 1 && ranks[i + 1] === last + 1 && isInside(touching, mask, end[last]!)) {
       last += 1;
       i += 1;
     }
-    const across = !isInside(flat, mask, start[first]!) && !isInside(flat, mask, end[last]!);
+    const across = !isInside(touching, mask, start[first]!) && !isInside(touching, mask, end[last]!);
     stretches.push({ first, last, across });
   }
   return stretches;

@@ -9,7 +9,7 @@ import {
   type Transform,
   transformPoint,
 } from '@seamwright/geometry';
-import { patchesRound } from './contact.ts';
+import { type Corners, cornersOf, patchesRound } from './corners.ts';
 import type { Region } from './region.ts';
 
 /** How one section is a copy of another: the same template, turned and perhaps mirrored. */
@@ -155,10 +155,10 @@ const SAME_TURN = 1;
 
 /** Finds out how sections of one plan are best taken for copies of each other. */
 export class Copies {
-  private readonly around: readonly (readonly number[])[];
+  private readonly corners: Corners;
 
   constructor(private readonly arrangement: Arrangement) {
-    this.around = patchesRound(arrangement);
+    this.corners = cornersOf(arrangement);
   }
 
   /**
@@ -196,8 +196,8 @@ export class Copies {
     const corners = new Set(outline);
     return ring.flatMap((vertex) => {
       const { at } = this.arrangement.vertices[vertex]!;
-      const others = this.around[vertex]!.filter((p) => !own.has(p));
-      return corners.has(at) || others.length < 2 ? [] : [at];
+      const others = patchesRound(this.corners, vertex).filter((p) => !own.has(p)).length;
+      return corners.has(at) || others + this.corners.outer[vertex]! < 2 ? [] : [at];
     });
   }
 }

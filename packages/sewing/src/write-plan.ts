@@ -1,7 +1,7 @@
 import type { Arrangement } from '@seamwright/arrangement';
 import { distance } from '@seamwright/geometry';
 import type { Assembly } from './assembly.ts';
-import { runOf, type Touching } from './contact.ts';
+import { contactsOf, runOf, type Touching } from './contact.ts';
 import { letterOf, unitName } from './letters.ts';
 import { isGoodOrder, sectionInOrder, sewSection } from './order.ts';
 import type { Region } from './region.ts';
@@ -171,7 +171,7 @@ class PlanWriter {
   private seamBetween(a: Unit, b: Unit, line: number): { seam: Join['seam']; inner: number } {
     const [small, large] = bySize(a, b);
     const edges = small.patches.flatMap((p) =>
-      this.touching.contacts[p]!.flatMap(({ edge, neighbour }) =>
+      contactsOf(this.touching, p).flatMap(({ edge, neighbour }) =>
         this.unitOf[neighbour] === large.number ? [edge] : [],
       ),
     );

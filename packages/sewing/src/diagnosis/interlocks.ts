@@ -1,5 +1,5 @@
 import type { Arrangement } from '@seamwright/arrangement';
-import type { Touching } from '../contact.ts';
+import { contactsOf, type Touching } from '../contact.ts';
 import { maskOf, partsOf, type Region } from '../region.ts';
 import {
   type ContactGraph,
@@ -202,7 +202,7 @@ function withEnclosed(arrangement: Arrangement, touching: Touching, patches: Reg
   const mask = maskOf(touching, patches);
   const others = arrangement.patches.map(({ index }) => index).filter((p) => mask[p] === 0);
   const enclosed = partsOf(touching, others, maskOf(touching, others)).filter((part) =>
-    part.every((p) => touching.contacts[p]!.length === arrangement.patches[p]!.border.length),
+    part.every((p) => contactsOf(touching, p).length === arrangement.patches[p]!.border.length),
   );
   return [...patches, ...enclosed.flat()].sort((p, q) => p - q);
 }

@@ -208,7 +208,7 @@ export function innerPatches(
   ring.seams.forEach(({ end }, i) => {
     for (const edge of sideEdges(seams, ring, i)) {
       const { from, left, right } = arrangement.edges[edge]!;
-      const along = touching.alongLines[touching.rankOf[edge]!]!.start === from ? 1 : -1;
+      const along = touching.start[touching.rankOf[edge]!] === from ? 1 : -1;
       const walked = end === 1 ? along : -along;
       inner.add(walked === ring.side ? right : left);
     }

@@ -1,5 +1,6 @@
 import type { Touching } from '../contact.ts';
-import { type Region, withMask } from '../region.ts';
+import { isInside } from '../corners.ts';
+import { type Region, ranksWithin, withMask } from '../region.ts';
 
 /** A seam of a region as long as it runs straight on: from where it begins to where it ends, be it at another seam. */
 export interface SeamRun {
@@ -29,14 +30,7 @@ export const seamsOf = (touching: Touching, region: Region): Seams =>
   withMask(touching, region, (mask) => seamsWithin(touching, region, mask));
 
 function seamsWithin(touching: Touching, region: Region, mask: Uint8Array): Seams {
-  const ranks: number[] = [];
-  for (const p of region) {
-    for (const { edge, neighbour } of touching.contacts[p]!) {
-      if (p < neighbour && mask[neighbour] === 1) ranks.push(touching.rankOf[edge]!);
-    }
-  }
-  ranks.sort((r, s) => r - s);
-  const inside = (vertex: number) => touching.around[vertex]!.every((p) => p >= 0 && mask[p] === 1);
+  const inside = (vertex: number) => isInside(touching, mask, vertex);
 
   const runs: SeamRun[] = [];
   let edges: number[] = [];
@@ -48,16 +42,16 @@ function seamsWithin(touching: Touching, region: Region, mask: Uint8Array): Seam
     runs.push({ index: runs.length, line, edges, vertices, blocked });
     edges = [];
   };
-  for (const rank of ranks) {
-    const along = touching.alongLines[rank]!;
-    const goesOn = edges.length > 0 && along.line === line && vertices.at(-1) === along.start;
-    if (!goesOn || !inside(along.start)) {
+  for (const rank of ranksWithin(touching, region, mask)) {
+    const start = touching.start[rank]!;
+    const goesOn = edges.length > 0 && touching.line[rank] === line && vertices.at(-1) === start;
+    if (!goesOn || !inside(start)) {
       close();
-      line = along.line;
-      vertices = [along.start];
+      line = touching.line[rank]!;
+      vertices = [start];
     }
-    edges.push(along.edge);
-    vertices.push(along.end);
+    edges.push(touching.edge[rank]!);
+    vertices.push(touching.end[rank]!);
   }
   close();
 

@@ -1,5 +1,6 @@
 import type { Arrangement } from '@seamwright/arrangement';
-import type { Touching } from '../contact.ts';
+import { contactsOf, type Touching } from '../contact.ts';
+import { patchesRound } from '../corners.ts';
 import type { Region } from '../region.ts';
 import type { ContactGraph, Link } from './labelled-graph.ts';
 import { innerPatches, middleEdges, type Ring } from './rings.ts';
@@ -27,7 +28,7 @@ export class RegionGraph implements ContactGraph {
   get(patch: number): readonly Link[] {
     let links = this.known.get(patch);
     if (links === undefined) {
-      links = this.touching.contacts[patch]!.filter(({ neighbour }) => this.patches.has(neighbour));
+      links = contactsOf(this.touching, patch).filter(({ neighbour }) => this.patches.has(neighbour));
       this.known.set(patch, links);
     }
     return links;
@@ -125,13 +126,13 @@ export function middleOf(
 
 /** The patches round some vertices. */
 export const patchesAt = (touching: Touching, vertices: readonly number[]): number[] => [
-  ...new Set(vertices.flatMap((vertex) => touching.around[vertex]!)),
+  ...new Set(vertices.flatMap((vertex) => [...patchesRound(touching, vertex)])),
 ];
 
 function verticesAlong(touching: Touching, edges: readonly number[]): number[] {
   return edges.flatMap((edge) => {
-    const { start, end } = touching.alongLines[touching.rankOf[edge]!]!;
-    return [start, end];
+    const rank = touching.rankOf[edge]!;
+    return [touching.start[rank]!, touching.end[rank]!];
   });
 }
 
@@ -140,7 +141,7 @@ function filled(touching: Touching, from: ReadonlySet<number>, walls: ReadonlySe
   const fill = new Set(from);
   const open = [...from];
   for (let p = open.pop(); p !== undefined; p = open.pop()) {
-    for (const { edge, neighbour } of touching.contacts[p]!) {
+    for (const { edge, neighbour } of contactsOf(touching, p)) {
       if (walls.has(edge) || fill.has(neighbour)) continue;
       fill.add(neighbour);
       open.push(neighbour);

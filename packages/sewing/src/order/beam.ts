@@ -1,3 +1,4 @@
+import { neighboursOf } from '../contact.ts';
 import { comesOff, type Piecing } from './piecing.ts';
 import type { StepCosts } from './step-costs.ts';
 
@@ -109,7 +110,7 @@ function follow({ touching, earlier }: Piecing, onward: Onward): Way {
   const candidates = new Set(from.candidates);
   candidates.delete(patch);
   // Only these can have become ready by it.
-  for (const { neighbour } of touching.contacts[patch]!) if (left[neighbour] === 1) candidates.add(neighbour);
+  for (const p of neighboursOf(touching, patch)) if (left[p] === 1) candidates.add(p);
   for (const p of earlier.get(patch) ?? []) if (left[p] === 1) candidates.add(p);
   return {
     left,

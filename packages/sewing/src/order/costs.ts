@@ -1,3 +1,4 @@
+import { neighboursOf } from '../contact.ts';
 import type { OrderCosts, OrderWeights } from '../types.ts';
 import { SewnSoFar } from './far-side.ts';
 import type { Piecing } from './piecing.ts';
@@ -66,24 +67,25 @@ export class Neighbourhoods {
   }
 
   areNear(patch: number, other: number): boolean {
-    const { contacts } = this.piecing.touching;
+    const { touching } = this.piecing;
     if (this.marked !== patch) {
-      for (const { neighbour } of contacts[patch]!) this.mark[neighbour] = patch;
+      for (const neighbour of neighboursOf(touching, patch)) this.mark[neighbour] = patch;
       this.marked = patch;
     }
-    return contacts[other]!.some(({ neighbour }) => neighbour === patch || this.mark[neighbour] === patch);
+    return neighboursOf(touching, other).some((p) => p === patch || this.mark[p] === patch);
   }
 
   /** A table of all pairs: `near[p * n + q]` is 1 when p and q are near each other. */
   table(): Uint8Array {
-    const { contacts, count } = this.piecing.touching;
+    const { touching, all } = this.piecing;
+    const { count } = touching;
     const near = new Uint8Array(count * count);
-    contacts.forEach((own, p) => {
-      for (const { neighbour } of own) {
+    for (const p of all) {
+      for (const neighbour of neighboursOf(touching, p)) {
         near[p * count + neighbour] = 1;
-        for (const { neighbour: q } of contacts[neighbour]!) near[p * count + q] = 1;
+        for (const q of neighboursOf(touching, neighbour)) near[p * count + q] = 1;
       }
-    });
+    }
     return near;
   }
 }

@@ -1,9 +1,10 @@
 import type { Arrangement } from '@seamwright/arrangement';
 import { distance } from '@seamwright/geometry';
 import type { Touching } from '../contact.ts';
-import { holdsWithout, type Region } from '../region.ts';
+import { holdsWithout } from '../holds-without.ts';
+import type { Region } from '../region.ts';
 import { NO_WILL, type Will } from '../will.ts';
-import { touchingAlone } from './alone.ts';
+import { type TouchingAlone, touchingAlone } from './alone.ts';
 
 /**
  * One section as its piecing orders are compared. Its patches are numbered 0 … n − 1 here; sets of them are masks, which
@@ -14,7 +15,7 @@ export interface Piecing {
   /** For each number here, the patch of the block. */
   readonly patches: Region;
   readonly all: Region;
-  readonly touching: Touching;
+  readonly touching: TouchingAlone;
   readonly will: Will;
   /** For each patch, those that the maker wants sewn before it. */
   readonly earlier: ReadonlyMap<number, readonly number[]>;
@@ -76,16 +77,17 @@ function willWithin(region: Region, { firsts, before }: Will): Will {
  * Whether `patch` can be taken off the connected set `left`, of which it is one of several; {@link peel} says why that
  * is all there is to know.
  */
-export function comesOff({ touching, all, will }: Piecing, patch: number, left: Uint8Array): boolean {
+export function comesOff({ touching, will }: Piecing, patch: number, left: Uint8Array): boolean {
+  const { first, neighbour, slot } = touching;
   let line = -1;
   let edges = 0;
-  for (const contact of touching.contacts[patch]!) {
-    if (left[contact.neighbour] === 0) continue;
-    if (edges > 0 && contact.line !== line) return false;
-    line = contact.line;
+  for (let c = first[patch]!; c < first[patch + 1]!; c += 1) {
+    if (left[neighbour[c]!] === 0) continue;
+    if (edges > 0 && slot[c] !== line) return false;
+    line = slot[c]!;
     edges += 1;
   }
   if (edges === 0 || will.firsts.has(patch)) return false;
   if (will.before.get(patch)?.some((later) => left[later] === 1)) return false;
-  return edges === 1 || holdsWithout(touching, all, left, patch);
+  return edges === 1 || holdsWithout(touching, left, patch);
 }

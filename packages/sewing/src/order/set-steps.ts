@@ -1,3 +1,4 @@
+import { contactsOf } from '../contact.ts';
 import type { Piecing } from './piecing.ts';
 import { sideOf } from './step.ts';
 import type { StepCosts } from './step-costs.ts';
@@ -35,7 +36,10 @@ export class SetSteps {
   ) {
     const { all, touching, will, shade } = piecing;
     this.near = all.map((p) => setOf(all.filter((q) => !costs.isJump(p, q))));
-    this.seams = all.map((p) => touching.linesOf[p]!.flatMap((line) => this.seamOn(p, line)));
+    this.seams = all.map((p) => {
+      const lines = new Set(contactsOf(touching, p).map(({ line }) => line));
+      return [...lines].map((line) => this.seamOn(p, line));
+    });
     this.neighbours = this.seams.map((seams) => seams.reduce((set, { neighbours }) => set | neighbours, 0));
     this.darker = all.map((p) => setOf(all.filter((q) => shade[p]! > shade[q]!)));
     this.heldBy = all.map((p) => setOf([...(will.before.get(p) ?? []), ...(will.firsts.has(p) ? [p] : [])]));
@@ -43,24 +47,18 @@ export class SetSteps {
     this.mask = new Uint8Array(all.length);
   }
 
-  private seamOn(patch: number, line: number): Seam[] {
+  private seamOn(patch: number, line: number): Seam {
     const { touching } = this.piecing;
-    const contacts = touching.contacts[patch]!.filter((contact) => contact.line === line);
-    if (contacts.length === 0) return [];
+    const contacts = contactsOf(touching, patch).filter((contact) => contact.line === line);
     const ranks = contacts.map(({ edge }) => touching.rankOf[edge]!).sort((r, s) => r - s);
     const sides = new Set(contacts.map(({ edge }) => sideOf(this.piecing, patch, edge)));
     const side = sides.has(1) ? 1 : -1;
-    return [
-      {
-        neighbours: setOf(contacts.map(({ neighbour }) => neighbour)),
-        beyond: setOf(this.costs.farSides.reachingBeyond({ line, side })),
-        unbroken: ranks.every((rank, i) => {
-          const before = touching.alongLines[ranks[i - 1] ?? -1];
-          return before === undefined || before.end === touching.alongLines[rank]!.start;
-        }),
-        bothSides: sides.size > 1,
-      },
-    ];
+    return {
+      neighbours: setOf(contacts.map(({ neighbour }) => neighbour)),
+      beyond: setOf(this.costs.farSides.reachingBeyond({ line, side })),
+      unbroken: ranks.every((rank, i) => i === 0 || touching.end[ranks[i - 1]!] === touching.start[rank]),
+      bothSides: sides.size > 1,
+    };
   }
 
   /** The cost of taking `patch` off the connected set, without that of a jump; Infinity where it does not come off. */

@@ -1,3 +1,4 @@
+import { neighboursOf } from '../contact.ts';
 import type { OrderWeights } from '../types.ts';
 import { Neighbourhoods } from './costs.ts';
 import { FarSides } from './far-side.ts';
@@ -32,8 +33,8 @@ export class StepCosts {
   /** What `patch` costs whenever it is sewn on to others: where all its neighbours are darker, it lies on one of them. */
   unavoidable(patch: number): number {
     const { touching, shade } = this.piecing;
-    const neighbours = touching.contacts[patch]!;
-    const allDarker = neighbours.every(({ neighbour }) => shade[patch]! > shade[neighbour]!);
+    const neighbours = neighboursOf(touching, patch);
+    const allDarker = neighbours.every((p) => shade[patch]! > shade[p]!);
     return allDarker && neighbours.length > 0 ? this.weights.showThrough : 0;
   }
 

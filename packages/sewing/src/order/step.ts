@@ -12,20 +12,22 @@ export interface Step {
 /** How `patch` is sewn to the patches of `sewn`; its contact with them lies on one line. */
 export function stepOnto(piecing: Piecing, patch: number, sewn: Uint8Array): Step {
   const { touching, shade } = piecing;
-  let first = Number.POSITIVE_INFINITY;
+  const { first, neighbour, rank } = touching;
+  let least = Number.POSITIVE_INFINITY;
   let showsThrough = false;
-  for (const { edge, neighbour } of touching.contacts[patch]!) {
-    if (sewn[neighbour] === 0) continue;
-    first = Math.min(first, touching.rankOf[edge]!);
-    if (shade[patch]! > shade[neighbour]!) showsThrough = true;
+  for (let c = first[patch]!; c < first[patch + 1]!; c += 1) {
+    const q = neighbour[c]!;
+    if (sewn[q] === 0) continue;
+    least = Math.min(least, rank[c]!);
+    if (shade[patch]! > shade[q]!) showsThrough = true;
   }
-  const { line, edge } = touching.alongLines[first]!;
-  return { line, side: sideOf(piecing, patch, edge), showsThrough };
+  const side = sideOf(piecing, patch, touching.edge[least]!);
+  return { line: touching.line[least]!, side, showsThrough };
 }
 
 /** On which side of an edge's line, seen in the line's direction, the edge has the patch: 1 right, −1 left. */
 export function sideOf({ arrangement, patches, touching }: Piecing, patch: number, edge: number): 1 | -1 {
   const { from, right } = arrangement.edges[edge]!;
-  const { start } = touching.alongLines[touching.rankOf[edge]!]!;
+  const start = touching.start[touching.rankOf[edge]!];
   return (right === patches[patch]) === (from === start) ? 1 : -1;
 }

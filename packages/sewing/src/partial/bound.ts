@@ -1,6 +1,7 @@
 import type { Arrangement } from '@seamwright/arrangement';
 import type { Joinery } from '../assemble.ts';
 import type { Touching } from '../contact.ts';
+import { patchesRound } from '../corners.ts';
 import { middleEdges, type Ring, shortestRing, windmills } from '../diagnosis/rings.ts';
 import { seamsOf } from '../diagnosis/seam-runs.ts';
 import { stuckParts } from '../diagnosis/stuck-parts.ts';
@@ -51,7 +52,7 @@ export function leastWithPartialSeams(
 /** Whether at every vertex of a ring one seam ends on another that runs straight through, and no third one meets them. */
 function hasOnlyTees(
   { edges }: Arrangement,
-  { around }: Touching,
+  touching: Touching,
   linesAt: readonly ReadonlySet<number>[],
   sides: readonly number[],
   { kind }: Ring,
@@ -59,8 +60,8 @@ function hasOnlyTees(
   if (kind === 'corner') return false;
   const vertices = sides.flatMap((edge) => [edges[edge]!.from, edges[edge]!.to]);
   return vertices.every((vertex) => {
-    const patches = around[vertex]!;
-    return patches.length <= 3 && !patches.includes(-1) && linesAt[vertex]!.size <= 2;
+    const atMostThree = patchesRound(touching, vertex).length <= 3;
+    return atMostThree && touching.outer[vertex] === 0 && linesAt[vertex]!.size <= 2;
   });
 }
 

@@ -1,5 +1,5 @@
 import type { Joinery } from '../assemble.ts';
-import type { Contact, Touching } from '../contact.ts';
+import { nobody, type Touching } from '../contact.ts';
 import { seamsOf } from '../diagnosis/seam-runs.ts';
 import type { Region } from '../region.ts';
 
@@ -84,28 +84,29 @@ export function apart(slits: readonly Slit[]): Slit[] {
 
 /** A block of which more and more seams are left open: across them nobody touches, and their vertices lie on a boundary. */
 export class OpenedBlock {
-  private readonly contacts: (readonly Contact[])[];
-  private readonly around: (readonly number[])[];
   /** Who touches whom now; it changes as seams are opened. */
   readonly touching: Touching;
 
   constructor(touching: Touching) {
-    this.contacts = [...touching.contacts];
-    this.around = [...touching.around];
-    this.touching = { ...touching, contacts: this.contacts, around: this.around };
+    this.touching = {
+      ...touching,
+      neighbour: touching.neighbour.slice(),
+      contactAt: touching.contactAt.slice(),
+      outer: touching.outer.slice(),
+    };
   }
 
   open(slits: readonly Slit[]): void {
+    const { neighbour, contactAt, outer, rankOf, twin } = this.touching;
     for (const { open, vertices } of slits) {
-      const apart = new Set(open);
-      const beside = new Set(vertices.flatMap((vertex) => this.around[vertex]!));
-      for (const p of beside) {
-        if (p >= 0) this.contacts[p] = this.contacts[p]!.filter(({ edge }) => !apart.has(edge));
+      for (const edge of open) {
+        const rank = rankOf[edge]!;
+        const contact = contactAt[rank]!;
+        neighbour[contact] = nobody(this.touching);
+        neighbour[twin[contact]!] = nobody(this.touching);
+        contactAt[rank] = -1;
       }
-      for (const vertex of vertices) {
-        const patches = this.around[vertex]!;
-        if (!patches.includes(-1)) this.around[vertex] = [...patches, -1];
-      }
+      for (const vertex of vertices) outer[vertex] = 1;
     }
   }
 }
