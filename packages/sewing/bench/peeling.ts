@@ -23,7 +23,7 @@ export function measurePeeling(families: Readonly<Record<string, Family>>, growt
       const all = arrangement.patches.map(({ index }) => index);
       const contacts = timed(() => touching(arrangement));
       const peeled = timed(() => peel(contacts.result, all));
-      if (peeled.result.core.length !== 1) throw new Error(`${name} do not peel`);
+      if (peeled.result.length !== 1) throw new Error(`${name} do not peel`);
       table.row(
         name,
         patches,

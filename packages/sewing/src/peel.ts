@@ -4,14 +4,6 @@ import { type PeelState, peeling } from './peel-state.ts';
 import type { Region } from './region.ts';
 import { mayBeSection, NO_WILL, type Will } from './will.ts';
 
-/** The outcome of taking patches off a region for as long as one comes off. */
-export interface Peeling {
-  /** In the order in which they came off. */
-  readonly taken: readonly number[];
-  /** What is left: one patch when the region is good on one foundation, several when it is stuck. */
-  readonly core: Region;
-}
-
 /**
  * Takes patches off a connected region, again and again, whose contact with all that remains lies on one straight
  * line and that leave the rest connected.
@@ -23,19 +15,24 @@ export interface Peeling {
  *
  * The maker's will changes nothing of that: a patch that is to be first never comes off, one that is to be sewn before
  * others does not while they are there, and neither is ever taken back.
+ *
+ * @returns what is left: one patch when the region is good on one foundation, several when it is stuck
  */
-export const peel = (contacts: Contacts, region: Region, will: Will = NO_WILL): Peeling =>
+export const peel = (contacts: Contacts, region: Region, will: Will = NO_WILL): Region =>
   peeling(contacts, region, will, (state, stack) => {
     for (const p of region) if (state.touchesOnOneLine(p)) stack.push(p);
     const push = (p: number) => stack.push(p);
-    const taken: number[] = [];
-    for (let p = stack.pop(); p !== -1; p = stack.pop()) {
-      if (!state.comesOff(p)) continue;
-      state.take(p, push);
-      taken.push(p);
-    }
-    return peeled(state, region, taken);
+    for (let p = stack.pop(); p !== -1; p = stack.pop()) if (state.comesOff(p)) state.take(p, push);
+    return region.filter((p) => state.has(p));
   });
+
+/** The outcome of taking patches off a region for as long as one comes off. */
+export interface Peeling {
+  /** In the order in which they came off. */
+  readonly taken: readonly number[];
+  /** What is left, as of {@link peel}. */
+  readonly core: Region;
+}
 
 /**
  * The same, without jumping about: the next patch is taken beside the one taken before where that is possible (a
@@ -72,14 +69,9 @@ export const peelNearby = (
       state.take(next, push);
       taken.push(next);
     }
-    return peeled(state, region, taken);
+    return { taken, core: region.filter((p) => state.has(p)) };
   });
-
-const peeled = (state: PeelState, region: Region, taken: readonly number[]): Peeling => ({
-  taken,
-  core: region.filter((p) => state.has(p)),
-});
 
 /** Whether a connected region is good on one foundation, as the maker wants it. */
 export const isOneFoundation = (contacts: Contacts, region: Region, will: Will = NO_WILL): boolean =>
-  mayBeSection(will, region) && peel(contacts, region, will).core.length === 1;
+  mayBeSection(will, region) && peel(contacts, region, will).length === 1;

@@ -206,7 +206,7 @@ export class Regions {
     this.lookedAt += 1;
     const { region } = example;
     const { will, touching } = this;
-    const core = peel(touching, region, will).core.length;
+    const core = peel(touching, region, will).length;
     const exact = core === 1 && mayBeSection(will, region);
     const atLeast = exact
       ? 1

@@ -15,7 +15,7 @@ export function stuckParts(touching: Touching, region: Region): Region[] {
   const found: Region[] = [];
   const open = [region];
   for (let part = open.pop(); part !== undefined; part = open.pop()) {
-    const { core } = peel(touching, part);
+    const core = peel(touching, part);
     if (core.length === 1) continue;
     const cut = someCut(touching, core, () => false, NO_WILL);
     if (cut === null) found.push(core);
