@@ -18,10 +18,10 @@ export interface Contacts extends Corners {
   readonly neighbour: Int32Array;
   /** The edge, by its rank along the lines. */
   readonly rank: Int32Array;
-  /** The number of its line among the lines on which its own patch touches anything. */
+  /** The line, by its number among those on which its own patch touches anything; they are numbered from `first[p]` on. */
   readonly slot: Int32Array;
-  /** The neighbour's contact along the same edge. */
-  readonly twin: Int32Array;
+  /** The same line by its number among the neighbour's. */
+  readonly slotAcross: Int32Array;
   /** The corner between a contact and the patch's next one; -1 where they do not follow each other. */
   readonly cornerAfter: Int32Array;
 }
@@ -33,6 +33,8 @@ export interface Contacts extends Corners {
 export interface Touching extends Contacts, AlongLines {
   /** For each contact, its own patch. */
   readonly owner: Int32Array;
+  /** For each contact, the neighbour's along the same edge. */
+  readonly twin: Int32Array;
   /** For each rank, the contact along it that the lesser of the two patches has; -1 where nobody touches. */
   readonly contactAt: Int32Array;
 }
@@ -76,21 +78,22 @@ export function touching(arrangement: Arrangement): Touching {
   const total = first[count]!;
   const [owner, neighbour] = [new Int32Array(total), new Int32Array(total)];
   const [rank, slot] = [new Int32Array(total), new Int32Array(total)];
-  const [twin, cornerAfter] = [new Int32Array(total), new Int32Array(total)];
+  const [slotAcross, cornerAfter] = [new Int32Array(total), new Int32Array(total)];
+  const twin = new Int32Array(total);
   const contactAt = new Int32Array(edges.length).fill(-1);
-  // For each line, its number among those of the patch that is looked at.
+  // For each line, its number among those of the patch that is looked at; -1 where it is none.
   const slotOf = new Int32Array(lines.length).fill(-1);
   for (let p = 0; p < count; p += 1) {
     let c = first[p]!;
-    let slots = 0;
+    let free = c;
     for (const edge of patches[p]!.border) {
       const other = across(arrangement, edge, p);
       if (other < 0) continue;
       const r = along.rankOf[edge]!;
       const line = along.line[r]!;
       if (slotOf[line] === -1) {
-        slotOf[line] = slots;
-        slots += 1;
+        slotOf[line] = free;
+        free += 1;
       }
       owner[c] = p;
       neighbour[c] = other;
@@ -98,8 +101,11 @@ export function touching(arrangement: Arrangement): Touching {
       slot[c] = slotOf[line]!;
       if (contactAt[r] === -1) contactAt[r] = c;
       else {
-        twin[c] = contactAt[r]!;
-        twin[contactAt[r]!] = c;
+        const before = contactAt[r]!;
+        twin[c] = before;
+        twin[before] = c;
+        slotAcross[c] = slot[before]!;
+        slotAcross[before] = slot[c]!;
       }
       c += 1;
     }
@@ -110,10 +116,10 @@ export function touching(arrangement: Arrangement): Touching {
     }
   }
   return {
-    ...{ count, first, neighbour, rank, slot, twin, cornerAfter },
+    ...{ count, first, neighbour, rank, slot, slotAcross, cornerAfter },
     ...cornersOf(arrangement),
     ...along,
-    ...{ owner, contactAt },
+    ...{ owner, twin, contactAt },
   };
 }
 

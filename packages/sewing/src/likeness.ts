@@ -27,7 +27,6 @@ export class Likeness {
 
   constructor(private readonly touching: Touching) {
     const patches = touching.count;
-    const slots = touching.slot.reduce((most, slot) => Math.max(most, slot + 1), 0);
     this.inRegion = emptyMask(touching);
     this.inImage = emptyMask(touching);
     this.colours = new Int32Array(patches);
@@ -35,8 +34,8 @@ export class Likeness {
     this.imageOf = new Int32Array(patches).fill(-1);
     this.taken = new Uint8Array(patches);
     this.imageOfRank = new Int32Array(touching.goesOn.length).fill(-1);
-    this.imageOfSlot = new Int32Array(slots).fill(-1);
-    this.slotOfImage = new Int32Array(slots).fill(-1);
+    this.imageOfSlot = new Int32Array(touching.slot.length).fill(-1);
+    this.slotOfImage = new Int32Array(touching.slot.length).fill(-1);
   }
 
   /**

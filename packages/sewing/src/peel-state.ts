@@ -6,7 +6,7 @@ import { WorkingMemory } from './working-memory.ts';
 
 /** What peeling counts, and the patches that it is to ask about. */
 interface PeelMemory {
-  /** For the slot s of patch p, at `first[p] + s`: the edges on that line to patches that are left. */
+  /** For each slot, the edges on that line to patches that are left. */
   readonly edgesLeft: Int32Array;
   /** For each patch, the lines on which it touches patches that are left. */
   readonly linesLeft: Int32Array;
@@ -83,9 +83,9 @@ export class PeelState {
       let lines = 0;
       for (let c = from; c < to; c += 1) {
         if (mask[neighbour[c]!] === 0) continue;
-        const place = from + slot[c]!;
-        if (edgesLeft[place] === 0) lines += 1;
-        edgesLeft[place]! += 1;
+        const own = slot[c]!;
+        if (edgesLeft[own] === 0) lines += 1;
+        edgesLeft[own]! += 1;
       }
       linesLeft[p] = lines;
     }
@@ -116,7 +116,7 @@ export class PeelState {
    *   have held the patch that is gone
    */
   take(patch: number, mayComeOff: (neighbour: number) => void): void {
-    const { first, neighbour, slot, twin } = this.contacts;
+    const { first, neighbour, slotAcross } = this.contacts;
     const { edgesLeft, linesLeft } = this.memory;
     this.mask[patch] = 0;
     this.left -= 1;
@@ -124,9 +124,9 @@ export class PeelState {
     for (let c = first[patch]!; c < to; c += 1) {
       const q = neighbour[c]!;
       if (this.mask[q] === 0) continue;
-      const place = first[q]! + slot[twin[c]!]!;
-      edgesLeft[place]! -= 1;
-      if (edgesLeft[place] === 0) linesLeft[q]! -= 1;
+      const theirs = slotAcross[c]!;
+      edgesLeft[theirs]! -= 1;
+      if (edgesLeft[theirs] === 0) linesLeft[q]! -= 1;
       if (linesLeft[q] === 1) mayComeOff(q);
     }
     for (const [earlier, later] of this.will.before) {

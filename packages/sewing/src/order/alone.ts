@@ -17,19 +17,19 @@ export function touchingAlone(touching: Touching, region: Region): TouchingAlone
   const numberOf = new Map(region.map((patch, i) => [patch, i]));
   const first = new Int32Array(region.length + 1);
   const kept: number[] = [];
-  const slots: number[] = [];
+  const slotOf = new Map<number, number>();
   region.forEach((patch, i) => {
-    const slotOf = new Map<number, number>();
+    let free = kept.length;
     for (let c = touching.first[patch]!; c < touching.first[patch + 1]!; c += 1) {
       if (!numberOf.has(touching.neighbour[c]!)) continue;
-      const slot = slotOf.get(touching.slot[c]!) ?? slotOf.size;
-      slotOf.set(touching.slot[c]!, slot);
-      slots.push(slot);
+      if (!slotOf.has(touching.slot[c]!)) {
+        slotOf.set(touching.slot[c]!, free);
+        free += 1;
+      }
       kept.push(c);
     }
     first[i + 1] = kept.length;
   });
-  const contactOf = new Map(kept.map((c, i) => [c, i]));
   const { edge, line, start, end, goesOn, rankOf } = touching;
   return {
     ...{ edge, line, start, end, goesOn, rankOf },
@@ -37,8 +37,8 @@ export function touchingAlone(touching: Touching, region: Region): TouchingAlone
     first,
     neighbour: Int32Array.from(kept, (c) => numberOf.get(touching.neighbour[c]!)!),
     rank: Int32Array.from(kept, (c) => touching.rank[c]!),
-    slot: Int32Array.from(slots),
-    twin: Int32Array.from(kept, (c) => contactOf.get(touching.twin[c]!)!),
+    slot: Int32Array.from(kept, (c) => slotOf.get(touching.slot[c]!)!),
+    slotAcross: Int32Array.from(kept, (c) => slotOf.get(touching.slotAcross[c]!)!),
     ...cornersAlone(touching, kept, numberOf),
   };
 }
