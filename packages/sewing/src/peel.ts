@@ -1,6 +1,6 @@
 import FlatQueue from 'flatqueue';
 import { type Contacts, neighboursOf } from './contact.ts';
-import { type PeelState, peeling } from './peel-state.ts';
+import { peeling } from './peel-state.ts';
 import type { Region } from './region.ts';
 import { mayBeSection, NO_WILL, type Will } from './will.ts';
 
