@@ -1,6 +1,6 @@
 /** Milliseconds of the processor spent on repeating what takes little time; the least of the runs is least disturbed. */
 const SPENT = 300;
-const MOST_RUNS = 100;
+const MOST_RUNS = 3000;
 /** Milliseconds. What takes longer is run once. */
 const LONG = 1000;
 /** A run that takes fewer of the smallest steps in which the system counts the processor's use is timed by the clock alone. */

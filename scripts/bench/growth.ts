@@ -1,7 +1,7 @@
 import { factor, Table } from './table.ts';
 
-/** Milliseconds. Shorter times say more of the computer's caches and compiler than of what is measured. */
-const MEASURABLE = 5;
+/** Milliseconds. Shorter times say more of the clock than of what is measured. */
+const MEASURABLE = 0.01;
 
 interface Measured {
   readonly size: number;

@@ -3,9 +3,7 @@ import { measureArranging } from './arranging.ts';
 import { measureDiagnosing } from './diagnosing.ts';
 import {
   atticWindows,
-  geese,
   grid,
-  logCabin,
   needles,
   stars,
   stripedWindmill,
@@ -14,15 +12,13 @@ import {
   upTo,
   windmills,
 } from './drawings.ts';
-import { measurePeeling } from './peeling.ts';
 import { measureSectioning } from './sectioning.ts';
 
 /**
- * How long it takes to take a drawing apart, to find the fewest foundations, to say what stands in the way and to arrange it, as
- * blocks grow; beside the last, a reference library on the same drawings. Run: `npm run bench -- sewing`.
+ * How long it takes to find the fewest foundations, to say what stands in the way and to arrange a drawing, as blocks grow; beside
+ * the last, a reference library on the same drawings. Run: `npm run bench -- sewing`, which takes peeling.bench.ts with it.
  */
 const growths = new Growths();
-measurePeeling({ strips, 'log cabins': logCabin, geese }, growths);
 measureSectioning({ grids: grid, 'Ohio stars': stars, stubs }, [10, 20, 50, 100, 200, 500, 1000, 2000, 5000]);
 measureDiagnosing(
   {

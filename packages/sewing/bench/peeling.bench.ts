@@ -1,13 +1,20 @@
 import { timed } from '../../../scripts/bench/clock.ts';
-import type { Growths } from '../../../scripts/bench/growth.ts';
+import { Growths } from '../../../scripts/bench/growth.ts';
 import { factor, ms, Table } from '../../../scripts/bench/table.ts';
 import { touching } from '../src/contact.ts';
 import { peel } from '../src/peel.ts';
-import type { Family } from './drawings.ts';
+import { type Family, geese, logCabin, strips } from './drawings.ts';
 import { ofSizes } from './sizes.ts';
 
-/** Who touches whom, and taking a block apart that one foundation holds. */
-export function measurePeeling(families: Readonly<Record<string, Family>>, growths: Growths): void {
+/**
+ * Who touches whom, and taking a block apart that one foundation holds, as blocks grow. A part of `npm run bench -- sewing`; alone:
+ * `npm run bench -- peeling`. Each figure is the least of many runs.
+ */
+const growths = new Growths();
+measurePeeling({ strips, 'log cabins': logCabin, geese });
+growths.print();
+
+function measurePeeling(families: Readonly<Record<string, Family>>): void {
   const table = new Table('Peeling: is it good on one foundation?', [
     'drawing',
     'patches',
