@@ -1,5 +1,5 @@
 import type { Arrangement } from '@seamwright/arrangement';
-import type { AlongLine, Touching } from './contact.ts';
+import type { Touching } from './contact.ts';
 
 /** A block and who touches whom in it. */
 export interface Touched {
@@ -32,41 +32,46 @@ export function renumbering(one: Touched, other: Touched): Renumbering | null {
   for (const [name, run] of runsByLine(one)) {
     const match = runs.get(name);
     if (match === undefined || match.length !== run.length) return null;
-    lines[run[0]!.line] = match[0]!.line;
-    for (const [i, stretch] of run.entries()) {
-      const stretchThere = match[i]!;
-      const [left, right] = sidesOf(one, stretch);
-      const [leftThere, rightThere] = sidesOf(other, stretchThere);
+    lines[one.touching.line[run.first]!] = other.touching.line[match.first]!;
+    for (let i = 0; i < run.length; i += 1) {
+      const [rank, rankThere] = [run.first + i, match.first + i];
+      const [left, right] = sidesOf(one, rank);
+      const [leftThere, rightThere] = sidesOf(other, rankThere);
       const same =
         patches.pair(left, leftThere) &&
         patches.pair(right, rightThere) &&
-        vertices.pair(stretch.start, stretchThere.start) &&
-        vertices.pair(stretch.end, stretchThere.end);
+        vertices.pair(one.touching.start[rank]!, other.touching.start[rankThere]!) &&
+        vertices.pair(one.touching.end[rank]!, other.touching.end[rankThere]!);
       if (!same) return null;
     }
   }
-  const whole =
-    one.touching.alongLines.length === other.touching.alongLines.length && patches.all && vertices.all;
+  const whole = one.touching.edge.length === other.touching.edge.length && patches.all && vertices.all;
   return whole ? { patches: patches.there, lines } : null;
 }
 
-/** The edges of each line along it, by what the maker drew on the line; lines without edges are left out. */
-function runsByLine({ arrangement, touching }: Touched): Map<string, readonly AlongLine[]> {
-  const runs = new Map<number, AlongLine[]>();
-  for (const stretch of touching.alongLines) {
-    const run = runs.get(stretch.line);
-    if (run === undefined) runs.set(stretch.line, [stretch]);
-    else run.push(stretch);
-  }
+/** The edges of one line along it: the rank of the first, and how many they are. */
+interface Run {
+  readonly first: number;
+  length: number;
+}
+
+/** The edges of each line, by what the maker drew on the line; lines without edges are left out. */
+function runsByLine({ arrangement, touching: { line } }: Touched): Map<string, Run> {
+  const runs = new Map<number, Run>();
+  line.forEach((own, rank) => {
+    const run = runs.get(own);
+    if (run === undefined) runs.set(own, { first: rank, length: 1 });
+    else run.length += 1;
+  });
   return new Map(
-    [...runs].map(([line, run]) => [JSON.stringify([...arrangement.lines[line]!.members].sort()), run]),
+    [...runs].map(([own, run]) => [JSON.stringify([...arrangement.lines[own]!.members].sort()), run]),
   );
 }
 
-/** The patches on the left and on the right of an edge along its line's direction; -1: outside the block. */
-function sidesOf({ arrangement }: Touched, { edge, start }: AlongLine): readonly [number, number] {
-  const { from, left, right } = arrangement.edges[edge]!;
-  return from === start ? [left, right] : [right, left];
+/** The patches on the left and on the right of an edge along its line's direction, by its rank; -1: outside the block. */
+function sidesOf({ arrangement, touching }: Touched, rank: number): readonly [number, number] {
+  const { from, left, right } = arrangement.edges[touching.edge[rank]!]!;
+  return from === touching.start[rank] ? [left, right] : [right, left];
 }
 
 /** Numbers of one kind in two blocks, each paired with at most one of the other block. */
