@@ -85,7 +85,7 @@ test('the unit, the station and the paper are there after a reload', async ({ pa
   await page.keyboard.press('u');
   await expect(page.getByRole('radio', { name: 'Centimetres' })).toBeChecked();
   await goTo(page, 'Paper');
-  await page.getByRole('radio', { name: 'A4' }).check();
+  await page.getByRole('combobox', { name: 'Paper', exact: true }).selectOption('A4');
   await expect(page.getByRole('heading', { name: /sheets? of A4/ })).toBeVisible();
   await page.reload();
   await expect(page.getByRole('heading', { name: /sheets? of A4/ })).toBeVisible();

@@ -2,6 +2,7 @@ import { sentence } from '@seamwright/geometry';
 import { type History, type Pattern, startHistory } from '@seamwright/pattern';
 import { freshPattern } from '../store/fresh.ts';
 import { tell, warn } from '../store/notices.ts';
+import { keptPrinting } from '../store/printing.ts';
 import { NOTHING, type Origin, useWork, type Work } from '../store/work.ts';
 import { flush, keepNow, useKeeping } from './autosave.ts';
 import { recallCurrent, rememberCurrent } from './current.ts';
@@ -67,12 +68,13 @@ export async function openKept(work: FoundWork): Promise<boolean> {
     return false;
   }
   const origin = work.demo ? 'demo' : 'work';
+  const place = { ...work, printing: keptPrinting(work.printing) };
   if (await takeForThisTab(work.id)) {
-    await show(work.id, history.value, origin, work);
+    await show(work.id, history.value, origin, place);
     rememberCurrent(work.id);
     useKeeping.setState({ state: 'kept' });
   } else {
-    await show(newKept(), history.value, origin, work);
+    await show(newKept(), history.value, origin, place);
     await keepNow();
     tell(
       `“${work.title}” is open in another tab. This is a copy of it: what you change here does not change it there.`,

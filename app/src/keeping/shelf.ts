@@ -17,7 +17,8 @@ export interface KeptWork {
   readonly steps: Pick<History<Pattern>, 'past' | 'future'> & { readonly format: string };
   readonly blockId: string;
   readonly station: Work['station'];
-  readonly printing: Work['printing'];
+  /** As it was kept, by this version or an earlier one: `keptPrinting` reads it. */
+  readonly printing: unknown;
   /** True for a demo pattern in which nothing was changed. */
   readonly demo: boolean;
 }

@@ -1,15 +1,32 @@
 import { type Ends, SNAP_KINDS, type SnapKind } from '@seamwright/drafting';
 import { ALLOWANCE_RANGE, checkLength } from '@seamwright/geometry';
-import { USUAL_ALLOWANCE } from '@seamwright/pages';
+import {
+  type FoundationJob,
+  type Margins,
+  type PaperChoice,
+  USUAL_ALLOWANCE,
+  USUAL_MARGINS,
+  USUAL_OVERLAP,
+} from '@seamwright/pages';
 import { create } from 'zustand';
+import { isInk, isMargins, isOverlap, isPaper } from './sheet-settings.ts';
 
 /** The maker's habits, kept between visits; no part of any pattern. */
 export interface Settings {
-  readonly paper: 'letter' | 'a4';
+  readonly paper: PaperChoice;
+  /** What stays blank at the sheet's edges where no printer that was measured is in use. */
+  readonly margins: Margins;
+  /** Inches by which tiles show the same. */
+  readonly overlap: number;
   /** Seam allowance, inches. */
   readonly allowance: number;
   /** Sections that are turned copies of one another are printed on one foundation. */
   readonly shareTemplates: boolean;
+  readonly ink: NonNullable<FoundationJob['ink']>;
+  /** Seam lines have their lengths beside them. */
+  readonly seamLengths: boolean;
+  /** Foundations say from which fabric each patch is cut in the colourway that is in hand. */
+  readonly fabricsOnPaper: boolean;
   /** Keys without Ctrl or Alt do something; off for those who dictate or whose keys slip (WCAG 2.2, 2.1.4). */
   readonly singleKeys: boolean;
   /** Inches: patches that come out smaller on paper are worth a caution. 0: none is. */
@@ -39,12 +56,18 @@ function defaults(): Settings {
   return {
     paper: LETTER_REGIONS.includes(region) ? 'letter' : 'a4',
     allowance: USUAL_ALLOWANCE,
+    margins: USUAL_MARGINS,
+    overlap: USUAL_OVERLAP,
     shareTemplates: true,
+    ink: 'dark',
+    seamLengths: false,
+    fabricsOnPaper: false,
     singleKeys: true,
     leastSize: 0,
     // Where there are none, there is little to see; the others are for who looks for them.
     folded: [
       ...['no findings', 'repeating', 'catching'],
+      ...['paper printer', 'paper marks', 'paper placing', 'paper prints', 'paper copier'],
       ...[
         'line along',
         'line parallel',
@@ -67,22 +90,17 @@ function read(): Settings {
   try {
     const kept: unknown = JSON.parse(localStorage.getItem(KEY) ?? '{}');
     if (typeof kept !== 'object' || kept === null) return known;
-    const { paper, allowance, shareTemplates, singleKeys, leastSize, folded, ...drawing } = kept as Record<
-      string,
-      unknown
-    >;
-    const { notCaught, angleStep, ends, chain } = drawing;
+    const values = kept as Record<string, unknown>;
+    const { folded, notCaught } = values;
     return {
-      paper: paper === 'letter' || paper === 'a4' ? paper : known.paper,
-      allowance: isAllowance(allowance) ? allowance : known.allowance,
-      shareTemplates: typeof shareTemplates === 'boolean' ? shareTemplates : known.shareTemplates,
-      singleKeys: typeof singleKeys === 'boolean' ? singleKeys : known.singleKeys,
-      leastSize: isLeastSize(leastSize) ? leastSize : known.leastSize,
+      ...known,
+      ...(Object.fromEntries(
+        Object.entries(READABLE)
+          .filter(([name, readable]) => readable(values[name]))
+          .map(([name]) => [name, values[name]]),
+      ) as Partial<Settings>),
       folded: Array.isArray(folded) ? folded.filter((name) => typeof name === 'string') : known.folded,
       notCaught: Array.isArray(notCaught) ? notCaught.filter(isSnapKind) : known.notCaught,
-      angleStep: isAngleStep(angleStep) ? angleStep : known.angleStep,
-      ends: ends === 'run' || ends === 'held' ? ends : known.ends,
-      chain: typeof chain === 'boolean' ? chain : known.chain,
     };
   } catch {
     // Storage switched off, or something else's text under our name: the defaults serve.
@@ -105,6 +123,27 @@ const isSnapKind = (value: unknown): value is SnapKind => SNAP_KINDS.some(({ kin
 export const ANGLE_STEPS: readonly number[] = [5, 7.5, 10, 15, 22.5, 30, 45];
 
 const isAngleStep = (value: unknown): value is number => ANGLE_STEPS.some((step) => step === value);
+
+const isBoolean = (value: unknown): value is boolean => typeof value === 'boolean';
+
+/** Which values can be taken from what is kept; of lists what can be taken is. */
+const READABLE: {
+  readonly [K in Exclude<keyof Settings, 'folded' | 'notCaught'>]: (value: unknown) => value is Settings[K];
+} = {
+  paper: isPaper,
+  margins: isMargins,
+  overlap: isOverlap,
+  allowance: isAllowance,
+  shareTemplates: isBoolean,
+  ink: isInk,
+  seamLengths: isBoolean,
+  fabricsOnPaper: isBoolean,
+  singleKeys: isBoolean,
+  leastSize: isLeastSize,
+  angleStep: isAngleStep,
+  ends: (value) => value === 'run' || value === 'held',
+  chain: isBoolean,
+};
 
 export const useSettings = create<Settings>()(read);
 

@@ -1,4 +1,5 @@
 import type { Drawing, LineId, PointId } from '@seamwright/arrangement';
+import type { FinishedSize } from '@seamwright/pages';
 import {
   type Block,
   type ColourwayKey,
@@ -34,13 +35,11 @@ export type Origin = 'fresh' | 'demo' | 'work';
 
 /** What the maker asks of a block's sheets; no part of the pattern. */
 export interface Printing {
-  /** How many of the block are to be sewn. */
-  readonly copies: number;
-  /** 1: as drawn; 2: twice as wide and as high. */
-  readonly scale: number;
+  /** The finished sizes that are printed in one go, one or more, and how many blocks are sewn of each. */
+  readonly sizes: readonly FinishedSize[];
 }
 
-const AS_DRAWN: Printing = { copies: 1, scale: 1 };
+const AS_DRAWN: Printing = { sizes: [{ scale: 1, copies: 1 }] };
 
 export interface Work {
   /** Under which name the browser keeps this work; see `keeping/`. */

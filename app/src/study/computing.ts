@@ -34,10 +34,23 @@ export function startComputing(): Computing {
   };
 }
 
-let pages: Computing | null = null;
-
-/** The worker that lays out and writes pages, started when first asked. It is never ended. */
-export function pagesWorker(): Computing {
-  pages ??= startComputing();
-  return pages;
+/** A worker that is started when it is first asked, and again when it was ended. */
+function whenAsked(): Computing {
+  let current: Computing | null = null;
+  return {
+    ask: (question) => {
+      current ??= startComputing();
+      return current.ask(question);
+    },
+    end: () => {
+      current?.end();
+      current = null;
+    },
+  };
 }
+
+/** Lays out sheets. */
+export const pagesWorker: Computing = whenAsked();
+
+/** Writes files of sheets: apart, so that sheets are laid out anew while a long file is written. */
+export const writingWorker: Computing = whenAsked();

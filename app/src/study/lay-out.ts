@@ -1,7 +1,9 @@
 import type { FoundationJob } from '@seamwright/pages';
+import { usePrinters } from '../store/printers.ts';
 import { useSettings } from '../store/settings.ts';
-import { currentBlock, currentPrinting, pattern, useWork } from '../store/work.ts';
+import { currentBlock, useWork } from '../store/work.ts';
 import { pagesWorker } from './computing.ts';
+import { foundationJob, sameJob } from './foundation-job.ts';
 
 /** Milliseconds of quiet before sheets are laid out: not at every step of a drag. */
 const QUIET = 150;
@@ -25,15 +27,16 @@ export function startLayingOut(): void {
     clearTimeout(timer);
     timer = setTimeout(() => void ask(), QUIET);
   };
-  useWork.subscribe((work) => [work.study, work.printing, work.history] as const, later, {
+  useWork.subscribe((work) => [work.study, work.printing, work.history, work.colourwayId] as const, later, {
     equalityFn: (a, b) => a.every((part, i) => part === b[i]),
   });
   useSettings.subscribe(later);
+  usePrinters.subscribe(later);
 }
 
 async function layOutOnce(job: FoundationJob): Promise<void> {
   const blockId = currentBlock(useWork.getState()).id;
-  const laid = await pagesWorker().ask((worker) => worker.layOut(job));
+  const laid = await pagesWorker.ask((worker) => worker.layOut(job));
   if (currentBlock(useWork.getState()).id !== blockId) return;
   useWork.setState({
     sheets: laid.ok
@@ -51,33 +54,6 @@ export function sheetsAreDue(): boolean {
 /** What is to be laid out now; null when it is laid out already, or when there is nothing to lay out yet. */
 function waitingJob(): FoundationJob | null {
   const work = useWork.getState();
-  const { study, sheets } = work;
-  // The quick plan is not worth its paper: a better one follows at once.
-  if (study === null || study.stale || !study.refined) return null;
-  if (study.arrangement === null || study.plan === null) return null;
-  const { paper, allowance, shareTemplates } = useSettings.getState();
-  const { copies, scale } = currentPrinting(work);
-  const { title, unit } = pattern(work);
-  const job: FoundationJob = {
-    title: currentBlock(work).name,
-    pattern: title,
-    arrangement: study.arrangement,
-    plan: study.plan,
-    paper,
-    allowance,
-    sizes: [{ copies, scale }],
-    unit,
-    shareTemplates,
-  };
-  return sheets !== null && sameJob(job, sheets.job) ? null : job;
+  const job = foundationJob(work);
+  return job === null || (work.sheets !== null && sameJob(job, work.sheets.job)) ? null : job;
 }
-
-const sameJob = (a: FoundationJob, b: FoundationJob): boolean =>
-  (Object.keys(a) as (keyof FoundationJob)[]).every((key) =>
-    key === 'sizes' ? sameSizes(a.sizes, b.sizes) : a[key] === b[key],
-  );
-
-/** The list is made anew each time that it is asked for. */
-const sameSizes = (a: FoundationJob['sizes'], b: FoundationJob['sizes']): boolean =>
-  a.length === b.length &&
-  a.every(({ scale, copies }, i) => scale === b[i]!.scale && copies === b[i]!.copies);

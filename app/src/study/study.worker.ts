@@ -1,5 +1,5 @@
 import { type Arrangement, arrange, carryPatches, type Finding, type Repair } from '@seamwright/arrangement';
-import type { Result } from '@seamwright/geometry';
+import { ok, type Result } from '@seamwright/geometry';
 import type { FoundationJob, PageFonts, PagePlan } from '@seamwright/pages';
 import { resolvePins } from '@seamwright/pattern';
 import {
@@ -82,6 +82,24 @@ const worker = {
     const { writePdf } = await later();
     const bytes = await writePdf(plan, fonts);
     return transfer(bytes, [bytes.buffer]);
+  },
+
+  /** Each sheet as an SVG document. */
+  async svg(plan: PagePlan): Promise<readonly string[]> {
+    const { writeSvg } = await later();
+    return plan.sheets.map((_, index) => writeSvg(plan, index));
+  },
+
+  async printHtml(plan: PagePlan, fonts: PageFonts): Promise<string> {
+    const { writePrintHtml } = await later();
+    return writePrintHtml(plan, fonts);
+  },
+
+  /** One foundation of the job as a picture, by its key. */
+  async png(job: FoundationJob, key: string, perInch: number, fonts: PageFonts): Promise<Result<Uint8Array>> {
+    const { drawFoundation } = await later();
+    const drawn = await drawFoundation(job, key, perInch, fonts);
+    return drawn.ok ? ok(transfer(drawn.value, [drawn.value.buffer])) : drawn;
   },
 };
 

@@ -6,7 +6,7 @@ import { currentPrinting, type Work } from '../store/work.ts';
 export function wantedLimits(work: Work): ShapeLimits {
   const { leastSize } = useSettings.getState();
   if (leastSize === 0) return SHAPE_LIMITS;
-  const smallestScale = currentPrinting(work).scale;
+  const smallestScale = Math.min(...currentPrinting(work).sizes.map(({ scale }) => scale));
   if (latest.leastSize !== leastSize || latest.smallestScale !== smallestScale) {
     latest = { ...SHAPE_LIMITS, leastSize, smallestScale };
   }

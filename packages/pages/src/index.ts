@@ -1,10 +1,25 @@
 export { type CheckPage, type CheckPageJob, checkPage } from './check-page.ts';
 export { PRINTER_RANGE, type Printer } from './correction.ts';
 export { FONT_FAMILY, FONT_FILES, type PageFonts } from './fonts.ts';
-export { type FinishedSize, type FoundationJob, USUAL_ALLOWANCE } from './job.ts';
+export { foundationPicture } from './foundation-picture.ts';
+export {
+  type FinishedSize,
+  type FoundationJob,
+  OVERLAP_RANGE,
+  USUAL_ALLOWANCE,
+  USUAL_OVERLAP,
+} from './job.ts';
 export { layFoundations } from './lay-foundations.ts';
 export * from './model.ts';
-export { type Margins, PAPER_RANGE, PAPERS, type Paper, type PaperChoice, type PaperName } from './paper.ts';
+export {
+  type Margins,
+  PAPER_RANGE,
+  PAPERS,
+  type Paper,
+  type PaperChoice,
+  type PaperName,
+  USUAL_MARGINS,
+} from './paper.ts';
 export type { PatchFabric } from './patch-facts.ts';
 export { writePdf } from './pdf.ts';
 export { type PhotocopyRow, type PhotocopyTable, photocopyTable } from './photocopy.ts';

@@ -1,96 +1,45 @@
 import { sentence } from '@seamwright/geometry';
-import type { PagePlan, Printable } from '@seamwright/pages';
-import { FileCode, FileDown } from 'lucide-react';
-import { useState } from 'react';
 import { FindingList } from '../../shell/finding-list.tsx';
 import { goTo } from '../../store/places.ts';
-import { useSettings } from '../../store/settings.ts';
-import { currentBlock, useWork } from '../../store/work.ts';
-import { sheetsAreDue } from '../../study/lay-out.ts';
+import { useWork } from '../../store/work.ts';
 import { verdictWords } from '../../study/verdict.ts';
 import { Button } from '../../ui/button.tsx';
-import { Choice } from '../../ui/choice.tsx';
-import { counted } from '../../ui/plural.ts';
+import { Outputs } from './outputs/outputs.tsx';
+import { CopierPart } from './panel/copier-part.tsx';
+import { MarksPart, Sharing } from './panel/marks-part.tsx';
+import panel from './panel/panel.module.css';
+import { PaperChoiceField } from './panel/paper-choice.tsx';
+import { PlacingPart } from './panel/placing-part.tsx';
+import { PrinterPart } from './panel/printer-part.tsx';
+import { PrintsPart } from './panel/prints-part.tsx';
+import { Sizes } from './panel/sizes.tsx';
 import styles from './paper-station.module.css';
-import { savePdf, saveSvg } from './save.ts';
-import { SheetControls } from './sheet-controls.tsx';
-import { SheetPreview } from './sheet-preview.tsx';
+import { SheetsShown } from './preview/sheets-shown.tsx';
 import { usePrintable } from './use-printable.ts';
 
-type Zoom = 'overview' | 'true';
-
-const ZOOMS = [
-  { value: 'overview', label: 'Overview' },
-  { value: 'true', label: 'True size' },
-] as const satisfies readonly { value: Zoom; label: string }[];
-
-/** Where the foundations are seen on their sheets, and saved. */
+/** Where the foundations are seen on their sheets, printed and saved. */
 export default function PaperStation() {
-  const plan = useWork((work) => work.sheets?.plan ?? null);
-  const ready = usePrintable(plan);
+  const ready = usePrintable(useWork((work) => work.sheets?.plan ?? null));
   const hopeless = useWork(
     ({ study }) => study !== null && (study.problem !== null || study.plan?.verdict === 'not sewable'),
   );
-  const [zoom, setZoom] = useState<Zoom>('overview');
   return (
     <div className={styles.station} data-hopeless={hopeless}>
       <section className={styles.panel} aria-label="Printing" hidden={hopeless}>
-        {ready !== null && plan !== null && <Save plan={plan} ready={ready} />}
-        <SheetControls />
-        {ready !== null && (
-          <>
-            <Choice label="Sheets shown in" value={zoom} options={ZOOMS} onChange={setZoom} />
-            <Cautions />
-          </>
-        )}
+        {ready !== null && <Outputs plan={ready.plan} notes={ready.notes} />}
+        <div className={panel.first}>
+          <Sizes />
+          <PaperChoiceField />
+          <Sharing />
+        </div>
+        <PrinterPart />
+        <MarksPart />
+        <PlacingPart />
+        {ready !== null && <PrintsPart plan={ready.plan} />}
+        <CopierPart />
+        {ready !== null && <Cautions />}
       </section>
-      <section className={styles.sheets} aria-label="Sheets" data-zoom={zoom}>
-        {ready === null ? (
-          <NoSheets />
-        ) : (
-          ready.plan.sheets.map((_, index) => (
-            <SheetPreview
-              // biome-ignore lint/suspicious/noArrayIndexKey: a sheet is known by its number
-              key={index}
-              plan={ready.plan}
-              index={index}
-              trueSize={zoom === 'true'}
-            />
-          ))
-        )}
-      </section>
-    </div>
-  );
-}
-
-function Save({ plan, ready }: { readonly plan: PagePlan; readonly ready: Printable }) {
-  const title = useWork((work) => currentBlock(work).name);
-  const [busy, setBusy] = useState(false);
-  // What the sheets are laid out for is partly there.
-  useSettings();
-  const due = useWork(sheetsAreDue);
-  const count = plan.sheets.length;
-  const save = async (write: (plan: PagePlan, title: string) => Promise<void>) => {
-    setBusy(true);
-    await write(ready.plan, title);
-    setBusy(false);
-  };
-  return (
-    <div className={styles.save}>
-      <h2>
-        {counted(count, 'sheet')} of {plan.paper.label}
-      </h2>
-      {ready.notes.map((note) => (
-        <p key={note} className={styles.note}>
-          {note}
-        </p>
-      ))}
-      <Button look="main" icon={FileDown} disabled={busy || due} onClick={() => void save(savePdf)}>
-        {busy ? 'Making the file…' : due ? 'Laying out the sheets…' : 'Save PDF'}
-      </Button>
-      <Button icon={FileCode} disabled={busy || due} onClick={() => void save(saveSvg)}>
-        {count === 1 ? 'Save SVG' : `Save ${count} SVG files`}
-      </Button>
+      {ready === null ? <NoSheets /> : <SheetsShown plan={ready.plan} />}
     </div>
   );
 }
@@ -116,10 +65,10 @@ function Cautions() {
 function NoSheets() {
   const study = useWork((work) => work.study);
   const problem = useWork((work) => work.sheets?.problem ?? study?.problem ?? null);
-  if (problem === null || study === null) return null;
+  if (problem === null || study === null) return <div />;
   const unsewable = study.plan?.verdict === 'not sewable';
   return (
-    <div className={styles.none}>
+    <section className={styles.none} aria-label="Sheets">
       <h2>No sheets yet</h2>
       <p>{unsewable ? verdictWords(study).long[0] : sentence(problem)}</p>
       {(unsewable || study.problem !== null) && (
@@ -128,6 +77,6 @@ function NoSheets() {
           <Button onClick={() => goTo('draft')}>Go to the drawing</Button>
         </>
       )}
-    </div>
+    </section>
   );
 }

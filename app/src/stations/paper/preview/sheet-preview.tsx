@@ -1,0 +1,62 @@
+import { type PagePlan, writeSvg } from '@seamwright/pages';
+import { memo, useEffect, useRef, useState } from 'react';
+import styles from './preview.module.css';
+import { whatIsOn } from './sheet-words.ts';
+import { sheetId } from './shown-sheet.ts';
+import { type Zoom, zoomedWidth } from './zoom.ts';
+
+interface SheetPreviewProps {
+  readonly plan: PagePlan;
+  readonly index: number;
+  /** How often it is to be printed. */
+  readonly times: number;
+  readonly zoom: Zoom;
+}
+
+/** One sheet, written by the very writer that saves it, once it comes into sight. */
+export const SheetPreview = memo(function SheetPreview({ plan, index, times, zoom }: SheetPreviewProps) {
+  const figure = useRef<HTMLElement>(null);
+  const holder = useRef<HTMLDivElement>(null);
+  const seen = useSeen(figure);
+
+  useEffect(() => {
+    if (!seen) return;
+    // In a tree of its own: the ids of one sheet's groups are those of the next one's.
+    const root = holder.current!.shadowRoot ?? holder.current!.attachShadow({ mode: 'open' });
+    root.innerHTML = `<style>svg { display: block; width: 100%; height: auto; }</style>${writeSvg(plan, index)}`;
+    root.querySelector('svg')?.setAttribute('aria-hidden', 'true');
+  }, [seen, plan, index]);
+
+  const { paper, sheets } = plan;
+  const holds = whatIsOn(sheets[index]!);
+  return (
+    <figure ref={figure} id={sheetId(index)} className={styles.sheet} tabIndex={-1}>
+      <div
+        ref={holder}
+        className={styles.paper}
+        style={{ inlineSize: zoomedWidth(zoom, paper), aspectRatio: `${paper.width} / ${paper.height}` }}
+        role="img"
+        aria-label={`Sheet ${index + 1}: ${holds}`}
+      />
+      <figcaption>
+        Sheet {index + 1} of {sheets.length}: {holds}
+        {times > 1 && ` · print ${times} times`}
+      </figcaption>
+    </figure>
+  );
+});
+
+/** Whether the element was in sight, or near it, at least once. */
+function useSeen(element: React.RefObject<HTMLElement | null>): boolean {
+  const [seen, setSeen] = useState(false);
+  useEffect(() => {
+    if (seen) return;
+    const observer = new IntersectionObserver(
+      (entries) => entries.some(({ isIntersecting }) => isIntersecting) && setSeen(true),
+      { rootMargin: '400px' },
+    );
+    observer.observe(element.current!);
+    return () => observer.disconnect();
+  }, [element, seen]);
+  return seen;
+}
