@@ -5,11 +5,12 @@ import {
   type Margins,
   type PaperChoice,
   USUAL_ALLOWANCE,
+  USUAL_GAP,
   USUAL_MARGINS,
   USUAL_OVERLAP,
 } from '@seamwright/pages';
 import { create } from 'zustand';
-import { isInk, isMargins, isOverlap, isPaper } from './sheet-settings.ts';
+import { isGap, isInk, isMargins, isOverlap, isPaper } from './sheet-settings.ts';
 
 /** The maker's habits, kept between visits; no part of any pattern. */
 export interface Settings {
@@ -18,6 +19,10 @@ export interface Settings {
   readonly margins: Margins;
   /** Inches by which tiles show the same. */
   readonly overlap: number;
+  /** Inches between foundations on a sheet. */
+  readonly gap: number;
+  /** No foundation is turned on its sheet. */
+  readonly keepUpright: boolean;
   /** Seam allowance, inches. */
   readonly allowance: number;
   /** Sections that are turned copies of one another are printed on one foundation. */
@@ -58,6 +63,8 @@ function defaults(): Settings {
     allowance: USUAL_ALLOWANCE,
     margins: USUAL_MARGINS,
     overlap: USUAL_OVERLAP,
+    gap: USUAL_GAP,
+    keepUpright: false,
     shareTemplates: true,
     ink: 'dark',
     seamLengths: false,
@@ -133,6 +140,8 @@ const READABLE: {
   paper: isPaper,
   margins: isMargins,
   overlap: isOverlap,
+  gap: isGap,
+  keepUpright: isBoolean,
   allowance: isAllowance,
   shareTemplates: isBoolean,
   ink: isInk,

@@ -1,6 +1,7 @@
 import { checkLength, type LengthRange } from '@seamwright/geometry';
 import {
   type FoundationJob,
+  GAP_RANGE,
   type Margins,
   OVERLAP_RANGE,
   PAPER_RANGE,
@@ -30,6 +31,8 @@ export function isMargins(value: unknown): value is Margins {
 }
 
 export const isOverlap = (value: unknown): value is number => within(value, OVERLAP_RANGE);
+
+export const isGap = (value: unknown): value is number => within(value, GAP_RANGE);
 
 export const isInk = (value: unknown): value is NonNullable<FoundationJob['ink']> =>
   value === 'dark' || value === 'light';

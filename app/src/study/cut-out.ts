@@ -23,7 +23,8 @@ import type { Study } from './study.ts';
 export interface CuttingQuestion {
   /** The study whose patches the pieces are for. */
   readonly study: Study;
-  readonly block: BlockOfCloth;
+  /** The block in each size that is asked for at Paper; pieces are looked at closely in the first. */
+  readonly blocks: readonly [BlockOfCloth, ...BlockOfCloth[]];
   readonly cloths: readonly Cloth[];
   readonly cut: CutRules;
   readonly plan: PlanRules;
@@ -74,8 +75,8 @@ export function startCuttingOut(): () => void {
 }
 
 async function answerTo(question: CuttingQuestion, remote: Remote<CutOutWorker>): Promise<void> {
-  const { block, cloths, cut, plan } = question;
-  const found = await remote.cutOut([block], cloths, { cut, plan });
+  const { blocks, cloths, cut, plan } = question;
+  const found = await remote.cutOut(blocks, cloths, { cut, plan });
   useCutting.setState(
     found.ok
       ? { question, answer: found.value, problem: null }
@@ -92,20 +93,30 @@ function waiting(): CuttingQuestion | null {
 
 function questionOf(work: Work): CuttingQuestion | null {
   const { study } = work;
-  if (study === null || study.stale || !study.refined || study.arrangement === null || study.plan === null)
-    return null;
+  if (study === null || study.stale || !study.refined) return null;
+  const { arrangement, plan } = study;
+  if (arrangement === null || plan === null) return null;
   const habits = useCuttingHabits.getState();
   const { allowance } = useSettings.getState();
-  const { copies, scale } = currentPrinting(work);
   const colourway = currentColourway(work);
   const recordOf = new Map(currentBlock(work).patches.map((record) => [record.id, record]));
   const fabrics = study.records.map(({ id }) => {
     const record = recordOf.get(id);
     return (record === undefined ? undefined : fabricIn(record, colourway)) ?? null;
   });
+  const [first, ...others] = currentPrinting(work).sizes.map(
+    ({ copies, mirrored = 0, scale }): BlockOfCloth => ({
+      arrangement,
+      plan,
+      fabrics,
+      copies,
+      mirrored,
+      scale,
+    }),
+  );
   return {
     study,
-    block: { arrangement: study.arrangement, plan: study.plan, fabrics, copies, mirrored: 0, scale },
+    blocks: [first!, ...others],
     cloths: fabricsOf(work).map((fabric) => asCloth(fabric, habits.usableWidth)),
     ...rulesOf(habits, allowance),
   };
@@ -127,12 +138,9 @@ const rulesOf = (habits: CuttingHabits, allowance: number): Pick<CuttingQuestion
 
 /** What was studied by identity, all else by value: it is put together anew each time. */
 function same(a: CuttingQuestion, b: CuttingQuestion): boolean {
-  const stated = ({
-    block: { arrangement: _arranged, plan: _planned, ...block },
-    cloths,
-    cut,
-    plan,
-  }: CuttingQuestion) => JSON.stringify([block, cloths, cut, plan]);
-  const studied = a.block.arrangement === b.block.arrangement && a.block.plan === b.block.plan;
+  const stated = ({ blocks, cloths, cut, plan: rules }: CuttingQuestion) =>
+    JSON.stringify([blocks.map(({ arrangement: _, plan: __, ...block }) => block), cloths, cut, rules]);
+  const [{ arrangement, plan }] = a.blocks;
+  const studied = arrangement === b.blocks[0].arrangement && plan === b.blocks[0].plan;
   return studied && stated(a) === stated(b);
 }

@@ -13,7 +13,8 @@ export function foundationJob(work: Work): FoundationJob | null {
   if (study === null || study.stale || !study.refined) return null;
   if (study.arrangement === null || study.plan === null) return null;
   const settings = useSettings.getState();
-  const { paper, allowance, shareTemplates, overlap, ink, seamLengths, fabricsOnPaper } = settings;
+  const { paper, allowance, shareTemplates, overlap, gap, keepUpright, ink, seamLengths, fabricsOnPaper } =
+    settings;
   const printer = chosenPrinter(usePrinters.getState());
   const { title, unit } = pattern(work);
   return {
@@ -23,7 +24,7 @@ export function foundationJob(work: Work): FoundationJob | null {
     plan: study.plan,
     sizes: currentPrinting(work).sizes,
     unit,
-    ...{ paper, allowance, shareTemplates, overlap, ink, seamLengths },
+    ...{ paper, allowance, shareTemplates, overlap, gap, keepUpright, ink, seamLengths },
     margins: printer?.margins ?? settings.margins,
     ...(printer !== null && {
       printer: { name: printer.name, across: printer.across, down: printer.down },

@@ -1,25 +1,56 @@
-import type { FoundationJob } from '@seamwright/pages';
+import type { Problem } from '@seamwright/geometry';
+import type { FoundationJob, Progress } from '@seamwright/pages';
+import { proxy } from 'comlink';
+import { create } from 'zustand';
 import { usePrinters } from '../store/printers.ts';
 import { useSettings } from '../store/settings.ts';
 import { currentBlock, useWork } from '../store/work.ts';
-import { pagesWorker } from './computing.ts';
+import { Ended, pagesWorker } from './computing.ts';
 import { foundationJob, sameJob } from './foundation-job.ts';
 
 /** Milliseconds of quiet before sheets are laid out: not at every step of a drag. */
 const QUIET = 150;
 
+/** Milliseconds after which sheets that nobody wants any more are not waited for. */
+const SLOW = 1000;
+
+/** The sheets that are being laid out. */
+export interface Laying {
+  readonly job: FoundationJob;
+  /** `performance.now()` when it began. */
+  readonly since: number;
+  readonly progress: {
+    readonly done: number;
+    readonly of: number;
+    readonly what: Parameters<Progress>[2];
+  } | null;
+}
+
+export const useLaying = create<{ readonly laying: Laying | null }>()(() => ({ laying: null }));
+
+/** What is said of sheets that the maker did not want to wait for. */
+export const STOPPED: Problem = {
+  what: 'The sheets are not laid out: that was cancelled',
+  where: '',
+  remedy: 'Ask for less, or have them laid out after all',
+};
+
 /** Keeps the store's `sheets` up to date with the study and with what the maker asks of them. */
 export function startLayingOut(): void {
   let timer: ReturnType<typeof setTimeout> | undefined;
-  let busy = false;
 
   const ask = async () => {
-    if (busy) return;
-    busy = true;
+    const { laying } = useLaying.getState();
+    if (laying !== null) {
+      const waiting = waitingJob();
+      const changed = waiting !== null && !sameJob(waiting, laying.job);
+      if (changed && performance.now() - laying.since > SLOW) pagesWorker.end();
+      return;
+    }
     try {
       for (let job = waitingJob(); job !== null; job = waitingJob()) await layOutOnce(job);
     } finally {
-      busy = false;
+      useLaying.setState({ laying: null });
     }
   };
   const later = () => {
@@ -27,23 +58,49 @@ export function startLayingOut(): void {
     clearTimeout(timer);
     timer = setTimeout(() => void ask(), QUIET);
   };
-  useWork.subscribe((work) => [work.study, work.printing, work.history, work.colourwayId] as const, later, {
-    equalityFn: (a, b) => a.every((part, i) => part === b[i]),
-  });
+  useWork.subscribe(
+    (work) => [work.study, work.printing, work.history, work.colourwayId, work.sheets] as const,
+    later,
+    { equalityFn: (a, b) => a.every((part, i) => part === b[i]) },
+  );
   useSettings.subscribe(later);
   usePrinters.subscribe(later);
 }
 
 async function layOutOnce(job: FoundationJob): Promise<void> {
   const blockId = currentBlock(useWork.getState()).id;
-  const laid = await pagesWorker.ask((worker) => worker.layOut(job));
-  if (currentBlock(useWork.getState()).id !== blockId) return;
-  useWork.setState({
-    sheets: laid.ok
-      ? { blockId, job, plan: laid.value, problem: null }
-      : { blockId, job, plan: null, problem: laid.problem },
-  });
+  const begun: Laying = { job, since: performance.now(), progress: null };
+  useLaying.setState({ laying: begun });
+  const report: Progress = (done, of, what) => {
+    const { laying } = useLaying.getState();
+    if (laying?.since === begun.since)
+      useLaying.setState({ laying: { ...begun, progress: { done, of, what } } });
+  };
+  try {
+    const laid = await pagesWorker.ask((worker) => worker.layOut(job, proxy(report)));
+    if (currentBlock(useWork.getState()).id !== blockId) return;
+    useWork.setState({
+      sheets: laid.ok
+        ? { blockId, job, plan: laid.value, problem: null }
+        : { blockId, job, plan: null, problem: laid.problem },
+    });
+  } catch (error) {
+    // Other sheets are wanted by now, or none.
+    if (!(error instanceof Ended)) throw error;
+  }
 }
+
+/** Stops laying out what is asked for. Nothing is there to save until something else is asked, or it is asked again. */
+export function stopLayingOut(): void {
+  const { laying } = useLaying.getState();
+  if (laying === null) return;
+  const blockId = currentBlock(useWork.getState()).id;
+  useWork.setState({ sheets: { blockId, job: laying.job, plan: null, problem: STOPPED } });
+  pagesWorker.end();
+}
+
+/** Lays out what is asked for after all. */
+export const layOutAgain = (): void => useWork.setState({ sheets: null });
 
 /** Whether the sheets are about to be laid out anew: those that are there are of what was before. */
 export function sheetsAreDue(): boolean {

@@ -1,6 +1,6 @@
 import { type Arrangement, arrange, carryPatches, type Finding, type Repair } from '@seamwright/arrangement';
 import { ok, type Result } from '@seamwright/geometry';
-import type { FoundationJob, PageFonts, PagePlan } from '@seamwright/pages';
+import type { FoundationJob, PageFonts, PagePlan, Progress } from '@seamwright/pages';
 import { resolvePins } from '@seamwright/pattern';
 import {
   type AlternativeName,
@@ -73,9 +73,9 @@ const worker = {
     return repairsFor(question.drawing, arrangement, finding);
   },
 
-  async layOut(job: FoundationJob): Promise<Result<PagePlan>> {
+  async layOut(job: FoundationJob, report: Progress): Promise<Result<PagePlan>> {
     const { layFoundations } = await later();
-    return layFoundations(job);
+    return layFoundations(job, report);
   },
 
   async pdf(plan: PagePlan, fonts: PageFonts): Promise<Uint8Array> {

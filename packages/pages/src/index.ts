@@ -5,8 +5,10 @@ export { foundationPicture } from './foundation-picture.ts';
 export {
   type FinishedSize,
   type FoundationJob,
+  GAP_RANGE,
   OVERLAP_RANGE,
   USUAL_ALLOWANCE,
+  USUAL_GAP,
   USUAL_OVERLAP,
 } from './job.ts';
 export { layFoundations } from './lay-foundations.ts';
@@ -28,5 +30,6 @@ export { writePrintHtml } from './print-html.ts';
 export { type Printable, printable } from './printable.ts';
 export { type Measured, printerFrom, type RulerMeasure } from './printer-measures.ts';
 export { type PrintRun, printsOf } from './prints.ts';
+export type { Progress } from './progress.ts';
 export { writeSvg } from './svg.ts';
 export { alikeSections } from './templates.ts';

@@ -2,9 +2,11 @@ import { sentence } from '@seamwright/geometry';
 import { FindingList } from '../../shell/finding-list.tsx';
 import { goTo } from '../../store/places.ts';
 import { useWork } from '../../store/work.ts';
+import { layOutAgain, STOPPED } from '../../study/lay-out.ts';
 import { verdictWords } from '../../study/verdict.ts';
 import { Button } from '../../ui/button.tsx';
 import { Outputs } from './outputs/outputs.tsx';
+import { LayingProgress } from './outputs/progress.tsx';
 import { CopierPart } from './panel/copier-part.tsx';
 import { MarksPart, Sharing } from './panel/marks-part.tsx';
 import panel from './panel/panel.module.css';
@@ -26,7 +28,7 @@ export default function PaperStation() {
   return (
     <div className={styles.station} data-hopeless={hopeless}>
       <section className={styles.panel} aria-label="Printing" hidden={hopeless}>
-        {ready !== null && <Outputs plan={ready.plan} notes={ready.notes} />}
+        {ready === null ? <LayingProgress /> : <Outputs plan={ready.plan} notes={ready.notes} />}
         <div className={panel.first}>
           <Sizes />
           <PaperChoiceField />
@@ -71,6 +73,7 @@ function NoSheets() {
     <section className={styles.none} aria-label="Sheets">
       <h2>No sheets yet</h2>
       <p>{unsewable ? verdictWords(study).long[0] : sentence(problem)}</p>
+      {problem === STOPPED && <Button onClick={layOutAgain}>Lay them out</Button>}
       {(unsewable || study.problem !== null) && (
         <>
           <FindingList />

@@ -1,4 +1,4 @@
-import { askOfSheets } from '../../../store/printing.ts';
+import { changeSize, MOST_BLOCKS } from '../../../store/printing.ts';
 import { currentPrinting, useWork } from '../../../store/work.ts';
 import { CountField } from '../../../ui/count-field.tsx';
 import station from '../cloth-station.module.css';
@@ -6,16 +6,22 @@ import styles from './cutting.module.css';
 
 /** For how many blocks all counts below are; where a patch's piece is seen. */
 export function BlocksToSew() {
-  const copies = useWork((work) => currentPrinting(work).copies);
+  const sizes = useWork((work) => currentPrinting(work).sizes);
+  const [only] = sizes;
+  const single = sizes.length === 1 && (only!.mirrored ?? 0) === 0;
   return (
     <div className={station.part}>
-      <CountField
-        label="Blocks to sew"
-        value={copies}
-        least={1}
-        most={9999}
-        onChange={(count) => askOfSheets({ copies: count })}
-      />
+      {single ? (
+        <CountField
+          label="Blocks to sew"
+          value={only!.copies}
+          least={1}
+          most={MOST_BLOCKS}
+          onChange={(copies) => changeSize(0, { copies })}
+        />
+      ) : (
+        <p>Cut for all the sizes and mirrored blocks that are asked for at Paper.</p>
+      )}
       <p className={styles.note}>
         Press a patch, or its name below, to see its piece on the block: laid, sewn and flipped.
       </p>

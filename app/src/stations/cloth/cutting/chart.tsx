@@ -80,7 +80,10 @@ interface RowProps {
 function Row({ row, question, unit }: RowProps) {
   const { width, height, cut, pieces } = row;
   const halved = halvedText(row, unit);
-  const { study, block } = question;
+  const {
+    study,
+    blocks: [block],
+  } = question;
   const patches = useMemo(
     () =>
       block.plan.sections.flatMap(({ letter, order }) =>

@@ -25,7 +25,7 @@ export function useInspectedPiece(): InspectedPiece | null {
   return useMemo(() => {
     const piece = answer?.pieces.find((one) => one.name === name);
     if (question === null || piece === undefined) return null;
-    const { arrangement, plan, scale } = question.block;
+    const { arrangement, plan, scale } = question.blocks[0];
     const need = patchNeeds(arrangement, plan, question.cut.allowance, scale).find(
       ({ patch }) => patch === piece.patch,
     );

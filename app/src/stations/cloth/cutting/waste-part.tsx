@@ -9,8 +9,10 @@ interface WastePartProps {
   readonly answer: CutOut;
 }
 
-/** How much of one block's pieces is trimmed off. */
-export function WastePart({ question: { block, cut }, answer: { pieces } }: WastePartProps) {
+/** How much of one block's pieces is trimmed off; of the first size where several are asked for. */
+export function WastePart({ question: { blocks, cut }, answer: { batches } }: WastePartProps) {
+  const [block] = blocks;
+  const { pieces } = batches[0]!;
   const words = useMemo(
     () => wasteText(wasteOf(pieces, patchNeeds(block.arrangement, block.plan, cut.allowance, block.scale))),
     [pieces, block, cut],

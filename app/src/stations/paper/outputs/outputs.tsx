@@ -1,4 +1,4 @@
-import { type PagePlan, printsOf } from '@seamwright/pages';
+import { type PackingReport, type PagePlan, printsOf } from '@seamwright/pages';
 import { FileCode, FileDown, Image, Printer } from 'lucide-react';
 import { useState } from 'react';
 import { usePrinters } from '../../../store/printers.ts';
@@ -10,12 +10,18 @@ import { counted } from '../../../ui/plural.ts';
 import { ManySheetsDialog } from './many-sheets-dialog.tsx';
 import styles from './outputs.module.css';
 import { PictureDialog } from './picture-dialog.tsx';
-import { Progress } from './progress.tsx';
+import { LayingProgress, MakingProgress } from './progress.tsx';
 import { printSheets, savePdf, saveSvg } from './save.ts';
 import { useOutput } from './under-way.ts';
 
 /** More sheets of paper than anyone has beside the printer: asked about before a file is made. */
 const MANY_SHEETS = 1000;
+
+/** `no fewer than 4 could hold them` */
+const boundWords = ({ sheets, atLeast }: PackingReport): string =>
+  sheets === atLeast
+    ? 'Fewer could not hold the foundations.'
+    : `No fewer than ${atLeast} could hold the foundations.`;
 
 type Output = (plan: PagePlan, title: string) => Promise<void>;
 
@@ -46,6 +52,7 @@ export function Outputs({ plan, notes }: OutputsProps) {
       <h2>
         {counted(length, 'sheet')} of {plan.paper.label}
       </h2>
+      {plan.packing !== undefined && <p>{boundWords(plan.packing)}</p>}
       {printed > length && <p>{counted(printed, 'sheet')} of paper in all, printed as often as is said.</p>}
       {notes.map((note) => (
         <p key={note} className={styles.note}>
@@ -66,7 +73,8 @@ export function Outputs({ plan, notes }: OutputsProps) {
           Save PNG…
         </Button>
       </div>
-      <Progress />
+      <LayingProgress />
+      <MakingProgress />
       <ManySheetsDialog
         sheets={printed}
         open={asked !== null}

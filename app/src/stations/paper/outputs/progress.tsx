@@ -1,35 +1,59 @@
-import { useEffect, useState } from 'react';
+import { type ReactNode, useEffect, useId, useState } from 'react';
+import { stopLayingOut, useLaying } from '../../../study/lay-out.ts';
 import { Button } from '../../../ui/button.tsx';
 import styles from './outputs.module.css';
 import { cancelOutput, useOutput } from './under-way.ts';
 
 /** Milliseconds: what is done sooner needs no word. */
-const SOON = 400;
+const SOON = 500;
 
 /** How far what is being made has come, and a way to stop it. */
-export function Progress() {
+export function MakingProgress() {
   const underWay = useOutput((output) => output.underWay);
-  const long = useLong(underWay !== null);
-  if (underWay === null || !long) return null;
+  if (underWay === null) return null;
   const { what, done, of } = underWay;
   return (
-    <div className={styles.progress}>
-      <p id="paper-progress" role="status">
-        Making the {what}…
-      </p>
-      <progress aria-labelledby="paper-progress" {...(of > 0 && { value: done, max: of })} />
-      <Button onClick={cancelOutput}>Cancel</Button>
-    </div>
+    <Progress done={done} of={of} onCancel={cancelOutput}>
+      Making the {what}…
+    </Progress>
   );
 }
 
-/** Whether something has been going on for longer than {@link SOON}. */
-function useLong(on: boolean): boolean {
+/** How far the sheets are laid out, where it takes long. */
+export function LayingProgress() {
+  const laying = useLaying((state) => state.laying);
+  if (laying === null) return null;
+  const { done, of, what } = laying.progress ?? { done: 0, of: 0, what: 'drawing' };
+  return (
+    <Progress key={laying.since} done={done} of={of} onCancel={stopLayingOut}>
+      {what === 'packing' ? 'Placing the foundations…' : 'Drawing the foundations…'}
+    </Progress>
+  );
+}
+
+interface ProgressProps {
+  readonly done: number;
+  /** 0 while it is not known. */
+  readonly of: number;
+  readonly onCancel: () => void;
+  readonly children: ReactNode;
+}
+
+function Progress({ done, of, onCancel, children }: ProgressProps) {
+  const words = useId();
   const [long, setLong] = useState(false);
   useEffect(() => {
-    if (!on) return setLong(false);
     const timer = setTimeout(() => setLong(true), SOON);
     return () => clearTimeout(timer);
-  }, [on]);
-  return long;
+  }, []);
+  if (!long) return null;
+  return (
+    <div className={styles.progress}>
+      <p id={words} role="status">
+        {children}
+      </p>
+      <progress aria-labelledby={words} {...(of > 0 && { value: done, max: of })} />
+      <Button onClick={onCancel}>Cancel</Button>
+    </div>
+  );
 }

@@ -1,16 +1,30 @@
 import { formatLength } from '@seamwright/geometry';
-import { OVERLAP_RANGE } from '@seamwright/pages';
+import { GAP_RANGE, OVERLAP_RANGE } from '@seamwright/pages';
 import { setting, useSettings } from '../../../store/settings.ts';
 import { useWork } from '../../../store/work.ts';
 import { Foldable } from '../../../ui/foldable.tsx';
 import { LengthField } from '../../../ui/length-field.tsx';
+import { CheckBox } from './check-box.tsx';
 
 /** How foundations are placed on the sheets. */
 export function PlacingPart() {
-  const { overlap } = useSettings();
+  const { gap, keepUpright, overlap } = useSettings();
   const unit = useWork((work) => work.history.present.unit);
   return (
-    <Foldable id="paper placing" title="On the sheets" more={`${formatLength(overlap, unit)} overlap`}>
+    <Foldable id="paper placing" title="On the sheets" more={`${formatLength(gap, unit)} apart`}>
+      <LengthField
+        label="Room between foundations"
+        value={gap}
+        range={GAP_RANGE}
+        hint="For scissors."
+        onChange={(inches) => setting({ gap: inches })}
+      />
+      <CheckBox
+        label="Keep foundations upright"
+        hint="None is turned, so that all lie along the grain of what they are printed on."
+        checked={keepUpright}
+        onChange={(checked) => setting({ keepUpright: checked })}
+      />
       <LengthField
         label="Overlap of large foundations"
         value={overlap}
