@@ -1,3 +1,4 @@
+export * from './alike.ts';
 export * from './arrange.ts';
 export * from './boundary.ts';
 export * from './drawing.ts';

@@ -1,5 +1,6 @@
 export * from './check-simple.ts';
 export * from './common-parts.ts';
+export * from './congruence.ts';
 export * from './convex-hull.ts';
 export * from './deepest-point.ts';
 export * from './length.ts';

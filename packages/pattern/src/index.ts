@@ -7,6 +7,7 @@ export { type ParsedPattern, parsePattern } from './parse-pattern.ts';
 export * from './pattern.ts';
 export { PLAIN_FABRICS } from './plain-fabrics.ts';
 export { prettyJson } from './pretty-json.ts';
+export { fabricsWorn, shuffledFabrics } from './shuffle.ts';
 export { looksLikeSvg } from './svg/looks-like-svg.ts';
 export { readSvgDrawing, type SvgDrawing } from './svg/read-svg.ts';
 export * from './tracing/index.ts';

@@ -2,7 +2,7 @@ import { type Arrangement, boundaryRing, cornersOfRing } from '@seamwright/arran
 import {
   area,
   distance,
-  type Point,
+  motionsOnto,
   type Polygon,
   perimeter,
   STRAIGHT_WITHIN,
@@ -49,17 +49,9 @@ function* waysToCopy(arrangement: Arrangement, template: Shape, copy: Shape): Ge
   if (Math.abs(copy.rim - template.rim) > n * STRAIGHT_WITHIN) return;
   if (Math.abs(copy.area - template.area) > template.rim * STRAIGHT_WITHIN) return;
 
-  for (const mirrored of [false, true]) {
-    // A mirror image runs the other way round.
-    const target = mirrored ? [...copy.outline].reverse() : copy.outline;
-    for (let shift = 0; shift < n; shift += 1) {
-      const at = (i: number) => target[(i + shift) % n]!;
-      const transform = rigidMotion(template.outline[0]!, template.outline[1]!, at(0), at(1), mirrored);
-      if (template.outline.some((p, i) => distance(transformPoint(transform, p), at(i)) > STRAIGHT_WITHIN))
-        continue;
-      const imageOf = matchPatches(arrangement, template.patches, copy.patches, transform);
-      if (imageOf !== null) yield { transform, mirrored, imageOf };
-    }
+  for (const motion of motionsOnto(template.outline, copy.outline, STRAIGHT_WITHIN)) {
+    const imageOf = matchPatches(arrangement, template.patches, copy.patches, motion.transform);
+    if (imageOf !== null) yield { ...motion, imageOf };
   }
 }
 
@@ -72,16 +64,6 @@ export function mirrorOntoItself(arrangement: Arrangement, patches: Region): Tra
   for (const { mirrored, transform, imageOf } of waysToCopy(arrangement, shape, shape))
     if (mirrored && [...imageOf].every(([patch, image]) => patch === image)) return transform;
   return null;
-}
-
-/** The motion that carries a on to `toA` and the direction a → b on to `toA` → `toB`. */
-function rigidMotion(a: Point, b: Point, toA: Point, toB: Point, mirrored: boolean): Transform {
-  const from = Math.atan2(b.y - a.y, b.x - a.x);
-  const to = Math.atan2(toB.y - toA.y, toB.x - toA.x);
-  const angle = mirrored ? to + from : to - from;
-  const [cos, sin] = [Math.cos(angle), Math.sin(angle)];
-  const [c, d] = mirrored ? [sin, -cos] : [-sin, cos];
-  return { a: cos, b: sin, c, d, e: toA.x - cos * a.x - c * a.y, f: toA.y - sin * a.x - d * a.y };
 }
 
 function matchPatches(
