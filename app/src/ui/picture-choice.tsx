@@ -1,7 +1,13 @@
 import { type ReactNode, useId } from 'react';
 import styles from './picture-choice.module.css';
 
-interface PictureChoiceProps<T extends { readonly name: string }> {
+interface Named {
+  /** Where two may have the same name. */
+  readonly id?: string;
+  readonly name: string;
+}
+
+interface PictureChoiceProps<T extends Named> {
   /** What is chosen, for the ear. */
   readonly label: string;
   readonly options: readonly T[];
@@ -12,14 +18,14 @@ interface PictureChoiceProps<T extends { readonly name: string }> {
 }
 
 /** One of several things by its picture. Native radio buttons: one stop of the Tab key, arrows go from one to the next. */
-export function PictureChoice<T extends { readonly name: string }>(props: PictureChoiceProps<T>) {
+export function PictureChoice<T extends Named>(props: PictureChoiceProps<T>) {
   const { label, options, value, onChange, picture, className = '' } = props;
   const group = useId();
   return (
     <fieldset className={`${styles.pictures} ${className}`}>
       <legend className="heard">{label}</legend>
       {options.map((option) => (
-        <label key={option.name} className={styles.picture}>
+        <label key={option.id ?? option.name} className={styles.picture}>
           <input type="radio" name={group} checked={option === value} onChange={() => onChange(option)} />
           {picture(option)}
           <span>{option.name}</span>

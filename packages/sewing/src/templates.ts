@@ -3,6 +3,7 @@ import {
   area,
   distance,
   motionsOnto,
+  type Point,
   type Polygon,
   perimeter,
   STRAIGHT_WITHIN,

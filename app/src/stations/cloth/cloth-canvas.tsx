@@ -1,5 +1,5 @@
-import { boundingBox, type Point } from '@seamwright/geometry';
-import { useMemo, useRef } from 'react';
+import { boundingBox } from '@seamwright/geometry';
+import { useEffect, useMemo, useRef } from 'react';
 import { BlockCanvas } from '../../canvas/block-canvas.tsx';
 import { BlockLayer } from '../../canvas/block-layer.tsx';
 import { corners } from '../../canvas/bounds.ts';
@@ -10,12 +10,14 @@ import { patchAt } from '../../canvas/patch-at.ts';
 import { PointedMarks } from '../../canvas/pointed-marks.tsx';
 import type { CanvasPointer } from '../../canvas/pointer.ts';
 import { useLook } from '../../canvas/use-look.ts';
+import { usePointed } from '../../store/pointed.ts';
 import { currentDrawing, useWork } from '../../store/work.ts';
 import type { Study } from '../../study/study.ts';
-import { beginStroke, endStroke, paint } from './brush.ts';
+import { beginStroke, endStroke, paint, useBrush } from './brush.ts';
 import { inspect } from './cutting/inspected.ts';
 import { PieceMarks } from './cutting/piece-marks.tsx';
 import { usePiecePlace } from './cutting/use-inspected-piece.ts';
+import { reached } from './reach.ts';
 
 interface ClothCanvasProps {
   /** How a fabric's colour is shown: as it is, or its grey. */
@@ -72,19 +74,31 @@ function showPiece(study: Study | null, { kind, at }: CanvasPointer): void {
 
 /** Presses and drags as strokes of the brush: each is one step, and each patch is painted once in it. */
 function useStroke(study: Study | null): (event: CanvasPointer) => void {
-  const last = useRef<Point | null>(null);
-  return ({ kind, at }) => {
-    if (kind === 'down') beginStroke();
-    if (kind === 'up' || kind === 'cancel') {
-      if (last.current !== null) endStroke();
-      last.current = null;
-      return;
+  const painting = useRef(false);
+  // What a press would paint is no longer to be seen when the canvas is gone.
+  useEffect(() => () => pointAt(null, null), []);
+  return ({ kind, at, touch }) => {
+    const patch = study?.arrangement ? patchAt(study.arrangement, at) : undefined;
+    if (kind === 'down') {
+      beginStroke();
+      painting.current = true;
     }
-    const goesOn = kind === 'down' || (kind === 'move' && last.current !== null);
-    if (!goesOn || study === null || study.arrangement === null) return;
-    last.current = at;
-    const patch = patchAt(study.arrangement, at);
-    const record = patch === undefined ? undefined : study.records[patch.index];
-    if (record !== undefined) paint([record.id]);
+    if (kind === 'up' || kind === 'cancel') {
+      if (painting.current) endStroke();
+      painting.current = false;
+    }
+    pointAt(study, kind === 'leave' || kind === 'cancel' || touch ? null : (patch?.index ?? null));
+    if (painting.current && study !== null && patch !== undefined) paint(study, patch.index);
   };
+}
+
+/** Shows which patches a press on one would paint, where it would paint more than that one. */
+function pointAt(study: Study | null, index: number | null): void {
+  const { reach } = useBrush.getState();
+  const patches = study === null || index === null || reach === 'one' ? [] : reached(study, index, reach);
+  const before = usePointed.getState().hovered?.patches ?? [];
+  if (patches.length === before.length && patches.every((patch, i) => patch === before[i])) return;
+  usePointed.setState({
+    hovered: study === null || patches.length === 0 ? null : { of: study.drawing, patches },
+  });
 }

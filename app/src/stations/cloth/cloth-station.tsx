@@ -6,6 +6,7 @@ import { Choice } from '../../ui/choice.tsx';
 import { FabricsDialog } from '../draft/views/fabrics-dialog.tsx';
 import { ClothCanvas } from './cloth-canvas.tsx';
 import styles from './cloth-station.module.css';
+import { ColourwaysPart } from './colourways-part.tsx';
 import { CuttingPanel } from './cutting/cutting-panel.tsx';
 import { FabricsAtHand } from './fabrics-at-hand.tsx';
 import { PaintedPatches } from './painted-patches.tsx';
@@ -54,6 +55,9 @@ function FabricsPanel() {
           Change the fabrics…
         </Button>
         <FabricsDialog open={changing} onClose={() => setChanging(false)} />
+      </div>
+      <div className={styles.part}>
+        <ColourwaysPart study={study} shade={asItIs} />
       </div>
       {study !== null && (
         <div className={styles.part}>

@@ -2,8 +2,10 @@ import { useId } from 'react';
 import { addPlainFabrics, fabricsOf } from '../../store/fabrics.ts';
 import { useWork } from '../../store/work.ts';
 import { Button } from '../../ui/button.tsx';
+import { Choice } from '../../ui/choice.tsx';
 import { fabricAtHand, useBrush } from './brush.ts';
 import styles from './cloth-station.module.css';
+import { REACHES } from './reach.ts';
 
 /** The pattern's fabrics: the one at hand is what presses on the block cut patches from. */
 export function FabricsAtHand() {
@@ -21,25 +23,33 @@ export function FabricsAtHand() {
     );
   const options = [...fabrics.map(({ id, name: words, colour }) => ({ id, words, colour })), NO_FABRIC];
   return (
-    <fieldset className={styles.fabrics}>
-      <legend>Fabric at hand</legend>
-      {options.map(({ id, words, colour }) => (
-        <label key={id ?? ''} className={styles.option}>
-          <input
-            type="radio"
-            className="pressed-through"
-            name={name}
-            checked={atHand === id}
-            onChange={() => useBrush.setState({ fabric: id })}
-          />
-          <span
-            className={colour === null ? `${styles.swatch} ${styles.bare}` : styles.swatch}
-            style={colour === null ? undefined : { background: colour }}
-          />
-          <span className={styles.name}>{words}</span>
-        </label>
-      ))}
-    </fieldset>
+    <>
+      <fieldset className={styles.fabrics}>
+        <legend>Fabric at hand</legend>
+        {options.map(({ id, words, colour }) => (
+          <label key={id ?? ''} className={styles.option}>
+            <input
+              type="radio"
+              className="pressed-through"
+              name={name}
+              checked={atHand === id}
+              onChange={() => useBrush.setState({ fabric: id })}
+            />
+            <span
+              className={colour === null ? `${styles.swatch} ${styles.bare}` : styles.swatch}
+              style={colour === null ? undefined : { background: colour }}
+            />
+            <span className={styles.name}>{words}</span>
+          </label>
+        ))}
+      </fieldset>
+      <Choice
+        label="A press paints"
+        value={brush.reach}
+        options={REACHES}
+        onChange={(reach) => useBrush.setState({ reach })}
+      />
+    </>
   );
 }
 

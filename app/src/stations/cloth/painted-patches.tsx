@@ -4,8 +4,9 @@ import { currentBlock, currentColourway, useWork } from '../../store/work.ts';
 import type { Study } from '../../study/study.ts';
 import { rove } from '../../ui/roving.ts';
 import { usePointing } from '../../ui/use-pointing.ts';
-import { beginStroke, endStroke, paint } from './brush.ts';
+import { beginStroke, endStroke, paint, useBrush } from './brush.ts';
 import styles from './cloth-station.module.css';
+import { reached } from './reach.ts';
 
 /** The patches with their fabrics: one stop of the Tab key; Enter cuts a patch from the fabric at hand. */
 export function PaintedPatches({ study }: { readonly study: Study }) {
@@ -27,7 +28,6 @@ export function PaintedPatches({ study }: { readonly study: Study }) {
               key={id}
               study={study}
               index={index}
-              id={id}
               stop={i === 0}
               colour={fabric?.colour ?? null}
               fabric={fabric?.name ?? 'no fabric yet'}
@@ -42,14 +42,16 @@ export function PaintedPatches({ study }: { readonly study: Study }) {
 interface PaintedPatchProps {
   readonly study: Study;
   readonly index: number;
-  readonly id: string;
   readonly stop: boolean;
   readonly colour: string | null;
   readonly fabric: string;
 }
 
-function PaintedPatch({ study, index, id, stop, colour, fabric }: PaintedPatchProps) {
-  const pointing = usePointing({ of: study.drawing, patches: [index] });
+function PaintedPatch({ study, index, stop, colour, fabric }: PaintedPatchProps) {
+  const pointing = usePointing(() => ({
+    of: study.drawing,
+    patches: reached(study, index, useBrush.getState().reach),
+  }));
   return (
     <li>
       <button
@@ -60,7 +62,7 @@ function PaintedPatch({ study, index, id, stop, colour, fabric }: PaintedPatchPr
         {...pointing}
         onClick={() => {
           beginStroke();
-          paint([id]);
+          paint(study, index);
           endStroke();
         }}
       >
