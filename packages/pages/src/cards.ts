@@ -50,6 +50,9 @@ const NARROWEST_CAPTION = 132;
 /** Points. A brief caption, without names, is still read at this width. */
 const NARROWEST_BRIEF_CAPTION = 84;
 
+/** Points. Where a caption has more to say, lines of a word or two would be hard to read. */
+const TALLEST_NARROW = 46;
+
 /** Points beyond a foundation, all round, in which labels may stand that find no place over it. */
 const SPARE = 80;
 
@@ -91,10 +94,11 @@ function wayOf(
   const brief = count >= MANY;
   const drawn = foundationMarks(foundation, turn, SPARE);
   const narrowest = brief ? NARROWEST_BRIEF_CAPTION : NARROWEST_CAPTION;
-  const widths = new Set([Math.max(sizeOnSheet(foundation, turn).width, narrowest), narrowest]);
-  const captions = [...widths].map((width) =>
-    captionFor(job, foundation, turn, width, { found: drawn.notes, brief }),
-  );
+  const { width: across } = sizeOnSheet(foundation, turn);
+  const widths = new Set([Math.max(across, NARROWEST_CAPTION), Math.max(across, narrowest), narrowest]);
+  const captions = [...widths]
+    .map((width) => captionFor(job, foundation, turn, width, { found: drawn.notes, brief }))
+    .filter(({ height }, i) => i === 0 || height <= TALLEST_NARROW);
   const line = cuttingLineOnSheet(foundation, turn);
   // Labels that found no place over the foundation.
   const beyond = drawn.labels.filter(({ a }) => contains(line, a) === 'outside').map(({ a, b }) => [a, b]);
