@@ -52,7 +52,8 @@ export function captionFor(
   more: CaptionWords = {},
 ): Caption {
   const { heading = headingFor(foundation, width), extra = [], found = [], brief = false } = more;
-  const diagram = joinsDiagram(job, foundation, turn);
+  const pictured = job.joinsDiagram ?? !brief;
+  const diagram = pictured ? joinsDiagram(job, foundation, turn) : null;
   const set = (where: DiagramPlace | null) =>
     captionAround(job, foundation, turn, { width, found, heading, extra, brief, diagram, where });
   if (diagram === null) return set(null);
@@ -68,7 +69,7 @@ interface CaptionWords {
   readonly extra?: readonly string[];
   /** Notes that were found when the foundation was drawn. */
   readonly found?: readonly string[];
-  /** Without the block's name, which the foot of the sheet has, too. */
+  /** Without the block's name, which the foot of the sheet has, too, and without a picture unless the job wants it. */
   readonly brief?: boolean;
 }
 

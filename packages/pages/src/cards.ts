@@ -2,7 +2,6 @@ import {
   add,
   type Box,
   contains,
-  edgesOf,
   type Point,
   type Polygon,
   SAME_COORDINATE,
@@ -60,7 +59,7 @@ const SPARE = 80;
 const TURNS: readonly Turn[] = ['upright', 'turned', 'on its head', 'turned back'];
 
 /** With so many foundations in one job each says only what the foot of the sheet does not say for all. */
-const MANY = 5;
+const MANY = 20;
 
 /** What the cards of one job have in common. */
 export interface CardOptions {
@@ -75,7 +74,7 @@ export interface CardOptions {
 /** The foundation's card where it fits on a sheet in one piece in any way; null when it does not. */
 export function wholeCard(job: CheckedJob, foundation: Foundation, options: CardOptions): Card | null {
   const { regions, keepUpright, gap } = options;
-  const turns = keepUpright ? TURNS.slice(0, 1) : isRectangle(foundation) ? TURNS.slice(0, 2) : TURNS;
+  const turns = keepUpright ? TURNS.slice(0, 1) : isHalfTurnAlike(foundation) ? TURNS.slice(0, 2) : TURNS;
   const ways = turns
     .map((turn) => wayOf(job, foundation, turn, options))
     .filter((way) => [regions.wide, regions.tall].some((region) => fits(way, region)));
@@ -177,10 +176,9 @@ const overhang = (box: Box<'page'>, { way, x, y }: Placement<Card>): number =>
   Math.max(box.minX - x, box.minY - y, x + way.width - box.maxX, y + way.height - box.maxY);
 
 /** Turned by half it covers the same. */
-const isRectangle = ({ cuttingLine }: Foundation): boolean =>
-  cuttingLine.length === 4 &&
-  edgesOf(cuttingLine).every(
-    ({ a, b }) => Math.min(Math.abs(a.x - b.x), Math.abs(a.y - b.y)) < SAME_COORDINATE,
+const isHalfTurnAlike = ({ cuttingLine, width, height }: Foundation): boolean =>
+  cuttingLine.every((p) =>
+    cuttingLine.some((q) => Math.hypot(p.x + q.x - width, p.y + q.y - height) < SAME_COORDINATE),
   );
 
 const moveTo = (polygon: Polygon<'page'>, { x, y }: Point<'page'>): Polygon<'page'> =>

@@ -63,7 +63,10 @@ export interface FoundationJob extends PatchWords {
   readonly shareTemplates?: boolean;
   /** Whether seam lines have their lengths beside them, where there is room; not when left out. */
   readonly seamLengths?: boolean;
-  /** Whether foundations of several sections carry a small picture of how they are joined; they do when left out. */
+  /**
+   * Whether foundations of several sections carry a small picture of how they are joined; when left out they do, but in jobs of
+   * many foundations, where it would cost sheets.
+   */
   readonly joinsDiagram?: boolean;
   /** `light` for sheets that are sewn in or washed away, and for translucent ones; `dark` when left out. */
   readonly ink?: 'dark' | 'light';

@@ -37,11 +37,11 @@ const LETTER_SIZES: readonly number[] = [8, 7, 6, 5.5];
 
 /**
  * The block in small, as it is seen with the foundation's printed side up and lying as the foundation does: the sections
- * with their letters (of very many sections only its own), those that are sewn on prints of it shaded. null where there is but one section, or where the job wants none.
+ * with their letters (of very many sections only its own), those that are sewn on prints of it shaded. null where there is but one section.
  */
 export function joinsDiagram(job: CheckedJob, foundation: Foundation, turn: Turn): Diagram | null {
   const { sections } = job.plan;
-  if (sections.length < 2 || job.joinsDiagram === false) return null;
+  if (sections.length < 2) return null;
   const facing = foundation.mirroredBlock ? scaling(1) : reflection(0);
   const lying = compose(facing, rotation(DEGREES[turn]));
   const block = transformPolygon(lying, job.arrangement.outline);

@@ -27,41 +27,42 @@ export class OpenSheet {
   private readonly taken: number[][];
   /** The longest stretch of each row that is not taken. */
   private readonly longest: number[];
+  private readonly regions: Regions['wide'][];
   private readonly top: number;
   private readonly left: number;
   private readonly right: number;
 
   constructor(
-    private readonly regions: Regions,
+    { wide, tall }: Regions,
     reach: number,
     private readonly budget: Budget,
   ) {
-    this.top = Math.min(regions.wide.minY, regions.tall.minY);
-    const bottom = Math.max(regions.wide.maxY, regions.tall.maxY);
+    this.top = Math.min(wide.minY, tall.minY);
+    const bottom = Math.max(wide.maxY, tall.maxY);
     const count = Math.ceil((bottom - this.top + 2 * reach) / ROW) + 1;
-    this.left = Math.min(regions.wide.minX, regions.tall.minX) - reach;
-    this.right = Math.max(regions.wide.maxX, regions.tall.maxX) + reach;
+    this.left = Math.min(wide.minX, tall.minX) - reach;
+    this.right = Math.max(wide.maxX, tall.maxX) + reach;
+    this.regions = [wide, tall];
     this.taken = Array.from({ length: count }, () => []);
     this.longest = new Array<number>(count).fill(this.right - this.left);
   }
 
   /** The best free place for a thing that lies this way; null when there is none that ranks before `before`. */
   spotFor(way: Way, { down, right }: Pull, before = Number.POSITIVE_INFINITY): Spot | null {
-    const { width, height, centre } = way;
+    const { width, height, centre, rows } = way;
     let best: Spot | null = null;
     let least = before;
-    for (const { minX, minY, maxX, maxY } of [this.regions.wide, this.regions.tall]) {
-      const [spareX, spareY] = [maxX - minX - width, maxY - minY - height];
-      if (spareX < 0 || spareY < 0) continue;
-      const first = Math.ceil((minY - this.top) / ROW);
-      for (let row = first; (row - first) * ROW <= spareY; row++) {
+    for (const { minX, minY, maxX, maxY } of this.regions) {
+      const spareX = maxX - minX - width;
+      if (spareX < 0 || maxY - minY < height) continue;
+      for (let row = Math.ceil((minY - this.top) / ROW); ; row++) {
         const y = this.top + row * ROW;
         if (y + height > maxY) break;
-        const rankAt = (x: number) => (y + centre.y) * down + (x + centre.x) * right;
-        if (rankAt(minX) >= least || way.rows.widest > this.longest[row + way.rows.widestAt]!) continue;
-        const x = this.slide(way.rows, row, minX, minX + spareX);
-        if (x === null || rankAt(x) >= least) continue;
-        least = rankAt(x);
+        const level = (y + centre.y) * down + centre.x * right;
+        if (level + minX * right >= least || rows.widest > this.longest[row + rows.widestAt]!) continue;
+        const x = this.slide(rows, row, minX, minX + spareX);
+        if (x > minX + spareX || level + x * right >= least) continue;
+        least = level + x * right;
         best = { x, y, row, rank: least };
       }
     }
@@ -89,26 +90,30 @@ export class OpenSheet {
     return Math.max(longest, this.right - from);
   }
 
-  /** The first x from `left` to `right` at which all rows are free, from left to right; null when there is none. */
-  private slide({ from, to }: Rows, top: number, left: number, right: number): number | null {
+  /** The first x from `left` to `right` at which all rows are free; a greater one when there is none. */
+  private slide({ from, to }: Rows, top: number, left: number, right: number): number {
     const count = from.length;
     let x = left;
     // Row by row, a stride apart so that a large obstacle is met early, until all are free one after another.
     const stride = strideFor(count);
-    for (let free = 0, j = 0; free < count; j = (j + stride) % count) {
+    let [free, looked, j] = [0, 0, 0];
+    while (free < count && x <= right) {
       const taken = this.taken[top + j]!;
-      let moved = false;
+      const start = from[j]!;
+      const end = to[j]!;
+      free++;
       for (let i = 0; i < taken.length; i += 2) {
-        const behind = taken[i + 1]! - from[j]!;
+        const behind = taken[i + 1]! - start;
         if (behind <= x) continue;
-        if (taken[i]! - to[j]! >= x) break;
+        if (taken[i]! - end >= x) break;
         x = behind;
-        moved = true;
+        free = 1;
       }
-      this.budget.left--;
-      if (x > right) return null;
-      free = moved ? 1 : free + 1;
+      looked++;
+      j += stride;
+      if (j >= count) j -= count;
     }
+    this.budget.left -= looked;
     return x;
   }
 }

@@ -12,8 +12,8 @@ const ROUNDING = 0.001;
 /** What a shape and the paper that must stay free round it cover of rows of the sheet, each from `from` to `to`. */
 export interface Rows {
   /** Points; from the left edge of the shape's upright rectangle. Row 0 begins `reach` above that rectangle. */
-  readonly from: readonly number[];
-  readonly to: readonly number[];
+  readonly from: Float64Array;
+  readonly to: Float64Array;
   /** The length of the longest of them, a little less for rounding, and which it is. */
   readonly widest: number;
   readonly widestAt: number;
@@ -30,8 +30,8 @@ export interface Rows {
  */
 export function rowsOf(polygons: readonly Polygon<'page'>[], height: number, reach: number): Rows {
   const count = Math.ceil((height + 2 * reach) / ROW);
-  const from = new Array<number>(count).fill(Number.POSITIVE_INFINITY);
-  const to = new Array<number>(count).fill(Number.NEGATIVE_INFINITY);
+  const from = new Float64Array(count).fill(Number.POSITIVE_INFINITY);
+  const to = new Float64Array(count).fill(Number.NEGATIVE_INFINITY);
   const cover = (row: number, left: number, right: number) => {
     if (left < from[row]!) from[row] = left;
     if (right > to[row]!) to[row] = right;

@@ -16,7 +16,7 @@ export interface PackOptions {
 
 /** How many sheets are filled in all, about, until the best is taken for each. */
 const FILLINGS = 1200;
-const FEWEST_TRIES = 12;
+const FEWEST_TRIES = 6;
 const MOST_TRIES = 60;
 
 /** Up to so many items it is tried whether they need to be turned at all. */

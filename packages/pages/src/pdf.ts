@@ -4,6 +4,7 @@ import { digest } from './digest.ts';
 import type { PageFonts } from './fonts.ts';
 import type { Mark, OutlineEntry, PagePlan, PathMark, Stroke, TextMark } from './model.ts';
 import { printable } from './printable.ts';
+import type { Progress } from './progress.ts';
 
 /**
  * Decimals of a point in the file: 1e-4 pt is 0.04 µm, three hundred times finer than the 0.01 mm that pages are
@@ -25,9 +26,11 @@ const ROUND_JOIN = 1;
  * by the page's size; some viewers do not listen, which is what the check squares are for. Characters that the
  * fonts lack are replaced as {@link printable} says.
  *
+ * Long plans say through `report` how many sheets are written.
+ *
  * The library is loaded here and only here, when it is first needed, so that it stays out of a first page load.
  */
-export async function writePdf(plan: PagePlan, fonts: PageFonts): Promise<Uint8Array> {
+export async function writePdf(plan: PagePlan, fonts: PageFonts, report?: Progress): Promise<Uint8Array> {
   const { jsPDF } = await import('jspdf');
   const { plan: setPlan } = printable(plan, fonts);
   const { paper } = plan;
@@ -58,18 +61,34 @@ export async function writePdf(plan: PagePlan, fonts: PageFonts): Promise<Uint8A
     doc.addFileToVFS(`${weight}.ttf`, binaryString(fonts[weight]));
     doc.addFont(`${weight}.ttf`, 'sans', weight);
   }
+  const widths = new Map<string, number>();
   setPlan.sheets.forEach((sheet, i) => {
+    report?.(i, setPlan.sheets.length, 'writing');
     if (i > 0) doc.addPage([paper.width, paper.height], orientation);
-    for (const mark of sheet.marks) draw(doc, mark);
+    const pen: Pen = { doc, widths, stroke: null, fill: null, text: null };
+    for (const mark of sheet.marks) draw(pen, mark);
   });
   addOutline(doc, null, plan.outline);
   return new Uint8Array(doc.output('arraybuffer'));
 }
 
-function draw(doc: jsPDF, mark: Mark): void {
+/**
+ * What the file's state is where the next mark is written, so that it is set only where it changes; null where it is not
+ * known. The library's own record goes stale on a new page and after a window.
+ */
+interface Pen {
+  readonly doc: jsPDF;
+  /** Of texts in type of 1 point, by weight and content: the same few stand on every sheet. */
+  readonly widths: Map<string, number>;
+  stroke: Stroke | null;
+  fill: number | null;
+  text: Pick<TextMark, 'weight' | 'size'> | null;
+}
+
+function draw(pen: Pen, mark: Mark): void {
   assertFinite(mark);
-  if (mark.kind === 'path') drawPath(doc, mark);
-  else drawText(doc, mark);
+  if (mark.kind === 'path') drawPath(pen, mark);
+  else drawText(pen, mark);
 }
 
 /** Infinity would go into the file as it is, and make it unreadable. */
@@ -82,7 +101,8 @@ function assertFinite(mark: Mark): void {
     throw new RangeError(`A ${mark.role} has a coordinate that is no number`);
 }
 
-function drawPath(doc: jsPDF, mark: PathMark): void {
+function drawPath(pen: Pen, mark: PathMark): void {
+  const { doc } = pen;
   const [first, ...rest] = mark.points;
   if (first === undefined || (mark.stroke === undefined && mark.fill === undefined)) return;
   if (mark.window) {
@@ -93,39 +113,67 @@ function drawPath(doc: jsPDF, mark: PathMark): void {
       .clip()
       .discardPath();
   }
-  if (mark.stroke) setStroke(doc, mark.stroke);
-  if (mark.fill !== undefined) doc.setFillColor(...greyOf(mark.fill));
+  if (mark.stroke) setStroke(pen, mark.stroke);
+  if (mark.fill !== undefined) setFill(pen, mark.fill);
   doc.moveTo(first.x, first.y);
   for (const point of rest) doc.lineTo(point.x, point.y);
   if (mark.closed) doc.close();
   if (mark.stroke && mark.fill !== undefined) doc.fillStroke();
   else if (mark.stroke) doc.stroke();
   else doc.fill();
-  if (mark.window) doc.restoreGraphicsState();
+  if (mark.window) {
+    doc.restoreGraphicsState();
+    Object.assign(pen, UNKNOWN);
+  }
 }
 
-/** Every path states all of it: the library’s own record goes stale on a new page and after a window. */
-function setStroke(doc: jsPDF, stroke: Stroke): void {
-  doc.setLineWidth(stroke.width);
-  doc.setLineDashPattern(stroke.dash ? [...stroke.dash] : [], 0);
-  doc.setLineCap(BUTT_CAP);
-  doc.setLineJoin(ROUND_JOIN);
-  doc.setDrawColor(...greyOf(stroke.ink));
+const UNKNOWN = { stroke: null, fill: null, text: null } as const satisfies Partial<Pen>;
+
+function setStroke(pen: Pen, stroke: Stroke): void {
+  const { doc, stroke: set } = pen;
+  if (set?.width !== stroke.width) doc.setLineWidth(stroke.width);
+  if (set === null || set.dash?.[0] !== stroke.dash?.[0] || set.dash?.[1] !== stroke.dash?.[1])
+    doc.setLineDashPattern(stroke.dash ? [...stroke.dash] : [], 0);
+  if (set === null) {
+    doc.setLineCap(BUTT_CAP);
+    doc.setLineJoin(ROUND_JOIN);
+  }
+  if (set?.ink !== stroke.ink) doc.setDrawColor(...greyOf(stroke.ink));
+  pen.stroke = stroke;
+}
+
+function setFill(pen: Pen, ink: number): void {
+  if (pen.fill !== ink) pen.doc.setFillColor(...greyOf(ink));
+  pen.fill = ink;
 }
 
 /** How much of a text lies before the point that it is anchored at. */
 const BEFORE = { start: 0, middle: 0.5, end: 1 } as const;
 
-function drawText(doc: jsPDF, mark: TextMark): void {
-  doc.setFont('sans', mark.weight);
-  doc.setFontSize(mark.size);
+function drawText(pen: Pen, mark: TextMark): void {
+  const { doc } = pen;
+  if (pen.text?.weight !== mark.weight) doc.setFont('sans', mark.weight);
+  if (pen.text?.size !== mark.size) doc.setFontSize(mark.size);
+  pen.text = mark;
   doc.setTextColor(...greyOf(mark.ink));
+  // The library fills texts with their own colour, and so forgets the one of paths.
+  pen.fill = null;
   // The library would shift a turned text to the left instead of back along its own line.
-  const back = BEFORE[mark.anchor] * doc.getTextWidth(mark.content);
+  const back = mark.anchor === 'start' ? 0 : BEFORE[mark.anchor] * mark.size * widthOf(pen, mark);
   const radians = (mark.angle * Math.PI) / 180;
   const x = mark.at.x - back * Math.cos(radians);
   const y = mark.at.y - back * Math.sin(radians);
   doc.text(mark.content, x, y, { angle: -mark.angle });
+}
+
+/** In type of 1 point. The pen has the mark's weight and size. */
+function widthOf({ doc, widths }: Pen, { content, size, weight }: TextMark): number {
+  const key = `${weight} ${content}`;
+  const known = widths.get(key);
+  if (known !== undefined) return known;
+  const width = doc.getTextWidth(content) / size;
+  widths.set(key, width);
+  return width;
 }
 
 /** Red, green and blue, 0 … 255; the library writes three that are alike as a grey. */

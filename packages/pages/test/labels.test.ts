@@ -361,7 +361,9 @@ describe('the joins in small', () => {
   test('of very many sections only its own, in the block’s outline', () => {
     const of = pilings(30, 1);
     expect(of.plan.sections.length).toBeGreaterThan(25);
-    const shapes = closedIn(marksOf(usual(of, 'Pilings')).filter(({ section }) => section === 'A'));
+    const shapes = closedIn(
+      marksOf(usual(of, 'Pilings', { joinsDiagram: true })).filter(({ section }) => section === 'A'),
+    );
     expect(shapes.map(({ fill }) => fill !== undefined)).toEqual([true, false]);
     const [own, rim] = shapes.map(boxOf);
     expect((rim!.maxX - rim!.minX) / (own!.maxX - own!.minX)).toBeCloseTo(30, 6);

@@ -84,10 +84,11 @@ const onPaper = ({ x, y }: Spot, scale: number): Spot => ({ x: -x * 72 * scale, 
 
 /** From the block to the sheet, so that the section comes to lie on its drawn outline. */
 function placing(drawn: readonly Spot[], outline: Polygon, scale: number): (p: Spot) => Spot {
-  for (const turned of [false, true]) {
+  for (const quarters of [0, 1, 2, 3]) {
     const print = (p: Spot): Spot => {
-      const { x, y } = onPaper(p, scale);
-      return turned ? { x: -y, y: x } : { x, y };
+      let { x, y } = onPaper(p, scale);
+      for (let k = 0; k < quarters; k++) [x, y] = [-y, x];
+      return { x, y };
     };
     const [from, to] = [boundingBox<'page'>(outline.map(print)), boundingBox<'page'>(drawn)];
     const place = (p: Spot): Spot => {
