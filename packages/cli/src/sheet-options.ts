@@ -59,11 +59,17 @@ export const SHEET_OPTIONS: readonly Option[] = [
   { name: 'mirrored', value: 'N', says: 'how many are to be sewn as its mirror image, beside the copies' },
 ];
 
-export function readSheetOrder(call: Call): Result<SheetOrder> {
-  const paper = paperOf(call.text('paper') ?? 'letter');
+/** The paper and the margins that are asked for, of a command that makes pages. */
+export function readSheet(call: Call, command: string): Result<Pick<SheetOrder, 'paper' | 'margins'>> {
+  const paper = paperOf(call.text('paper') ?? 'letter', command);
   if (!paper.ok) return paper;
-  const margins = marginsOf(call.text('margins'));
-  if (!margins.ok) return margins;
+  const margins = marginsOf(call.text('margins'), command);
+  return margins.ok ? ok({ paper: paper.value, margins: margins.value }) : margins;
+}
+
+export function readSheetOrder(call: Call): Result<SheetOrder> {
+  const sheet = readSheet(call, 'foundations');
+  if (!sheet.ok) return sheet;
   const printer = printerOf(call.text('printer'));
   if (!printer.ok) return printer;
   const sizes = sizesOf(call);
@@ -76,8 +82,7 @@ export function readSheetOrder(call: Call): Result<SheetOrder> {
   const mirrored = countOf(call, 'mirrored', 0, 'Give how many of its mirror image are to be sewn');
   if (!mirrored.ok) return mirrored;
   return ok({
-    paper: paper.value,
-    margins: margins.value,
+    ...sheet.value,
     printer: printer.value,
     sizes: sizes.value,
     allowance: seam.value,
@@ -86,13 +91,13 @@ export function readSheetOrder(call: Call): Result<SheetOrder> {
   });
 }
 
-function paperOf(text: string): Result<PaperChoice> {
+function paperOf(text: string, command: string): Result<PaperChoice> {
   const name = text.toLowerCase();
   if (isPaper(name)) return ok(name);
   const sides = /^(.*\d.*)[x×](.*\d.*)$/.exec(name);
   if (sides === null) {
     const names = Object.keys(PAPERS).join(', ');
-    return badCall('foundations', `There is no paper "${name}"`, `Choose ${names} or a size such as 13x19`);
+    return badCall(command, `There is no paper "${name}"`, `Choose ${names} or a size such as 13x19`);
   }
   const width = lengthOf('paper', sides[1]!);
   if (!width.ok) return width;
@@ -102,7 +107,7 @@ function paperOf(text: string): Result<PaperChoice> {
 
 const isPaper = (name: string): name is PaperName => Object.hasOwn(PAPERS, name);
 
-function marginsOf(text: string | undefined): Result<Margins | undefined> {
+function marginsOf(text: string | undefined, command: string): Result<Margins | undefined> {
   if (text === undefined) return ok(undefined);
   const lengths: number[] = [];
   for (const part of text.split(',')) {
@@ -113,7 +118,7 @@ function marginsOf(text: string | undefined): Result<Margins | undefined> {
   const [top, right = top, bottom = top, left = top] = lengths as [number, number?, number?, number?];
   if (lengths.length !== 1 && lengths.length !== 4)
     return badCall(
-      'foundations',
+      command,
       `--margins ${text} is neither one length nor four`,
       'Give one for all edges, or top, right, bottom, left with commas between',
     );

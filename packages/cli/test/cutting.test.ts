@@ -1,5 +1,7 @@
+import { readFileSync } from 'node:fs';
 import type { CuttingReport } from '@seamwright/cloth';
 import { describe, expect, it } from 'vitest';
+import { openPdf } from '../../pages/test/pdfjs.ts';
 import { ATTIC, CHASE, Folder, HORIZON, PANES, ran } from './harness.ts';
 
 const folder = new Folder();
@@ -124,6 +126,49 @@ describe('cutting', () => {
     ]);
   });
 
+  it('writes the chart as pages: what the text says, under the same fabrics', async () => {
+    const out = folder.file('chart.pdf');
+    const asked = [demo, '--copies', '3', '--by-section', '--layers', '4'];
+    const text = (await ran('cutting', ...asked)).out;
+    const { status, out: said, complaints } = await ran('cutting', ...asked, '--out', out, '--paper', 'a4');
+    expect([status, complaints]).toEqual([0, []]);
+    const { pages } = await openPdf(new Uint8Array(readFileSync(out)));
+    expect(said).toBe(`Wrote ${out}: ${pages.length} pages, A4.\n`);
+    for (const { view } of pages) {
+      expect(view[2]).toBeCloseTo((210 / 25.4) * 72, 2);
+      expect(view[3]).toBeCloseTo((297 / 25.4) * 72, 2);
+    }
+    const words = pages
+      .map((page) => page.text)
+      .join(' ')
+      .replace(/\s+/g, ' ');
+    expect(words).toContain('To cut for 3 of each: ');
+    const sayings = [
+      /^ +(\d+ strips? of .*)$/gm,
+      /^ +((?:each: |\d+ of ).*)$/gm,
+      /^ +(The strips take .*)$/gm,
+      /^ +(Buy .*)$/gm,
+    ].flatMap((saying) => [...text.matchAll(saying)].map((found) => found[1]!));
+    expect(sayings.length).toBeGreaterThan(6);
+    for (const saying of sayings) expect(words).toContain(saying);
+    const rows = [...text.matchAll(/^ +[A-Z].*? +(\d+) +(\S+ × \S+ in) +(?:half-)?rectangle/gm)];
+    expect(rows.length).toBeGreaterThan(6);
+    for (const [, cut, size] of rows) expect(words).toMatch(new RegExp(`(^| )${cut} ${size}( |$)`));
+  });
+
+  it('writes no pages where a block cannot be sewn, and all that can be planned where a piece is too large', async () => {
+    const attic = folder.file('attic-2.svg', ATTIC);
+    const out = folder.file('none.pdf');
+    const before = folder.listing();
+    expect((await ran('cutting', attic, '--out', out)).status).toBe(1);
+    expect(folder.listing()).toEqual(before);
+    const { status } = await ran('cutting', horizon, '--usable-width', '4.5', '--out', out);
+    expect(status).toBe(1);
+    expect((await openPdf(new Uint8Array(readFileSync(out)))).pages[0]!.text.replace(/\s+/g, ' ')).toContain(
+      'nothing is planned for it',
+    );
+  });
+
   it('cuts in the size, allowance, spare and rounding that are asked for', async () => {
     const report = await reportOf(
       ...[horizon, '--width', '12', '--allowance', '3/8', '--spare', '0', '--round-up-to', '1/8'],
@@ -198,6 +243,20 @@ describe('cutting', () => {
     [[], 'No FILE is given. See "seamwright cutting --help".'],
     [[horizon, panes], 'More than one FILE is given. Give one at a time.'],
     [[horizon, '--json', '--csv'], 'Both --json and --csv are given. Choose one.'],
+    [[horizon, '--csv', '--out', 'x.pdf'], 'Both --csv and --out are given. Choose one.'],
+    [[horizon, '--out', 'x.txt'], '--out x.txt does not end in .pdf. Name it so.'],
+    [
+      [horizon, '--paper', 'a4'],
+      '--paper is for pages, and none are written. Name the file of the pages by --out.',
+    ],
+    [
+      [horizon, '--out', 'x.pdf', '--paper', 'b9'],
+      'There is no paper "b9". Choose letter, legal, tabloid, a4, a3 or a size such as 13x19.',
+    ],
+    [
+      [horizon, '--out', folder.file('nowhere/x.pdf')],
+      `${folder.file('nowhere/x.pdf')}: There is no folder to put the file in. Make the folder, or choose another.`,
+    ],
     [[horizon, '--copies', 'many'], '--copies many is no whole number up to 10000. Give one, such as 4.'],
     [[horizon, '--copies', '0'], 'No block is sewn. Give --copies of 1 or more.'],
     [[horizon, '--layers', '9'], '--layers 9 is not how fabric is cut. Choose from 1 to 8.'],

@@ -2,6 +2,7 @@ export * from './batch.ts';
 export * from './buying.ts';
 export * from './cautions.ts';
 export * from './chart.ts';
+export * from './chart-words.ts';
 export * from './check-rules.ts';
 export * from './csv.ts';
 export * from './cut-pieces.ts';

@@ -36,6 +36,9 @@ export function wasteText({ wastePercent, chunkWastePercent }: Waste): string {
   return `${wastePercent.toFixed(0)} % of the pieces is trimmed off; ${plain}.`;
 }
 
+/** `2 strips`, `1 strip`. */
+export const counted = (count: number, one: string): string => `${count} ${count === 1 ? one : `${one}s`}`;
+
 /** Strips of one height, and what is cut from them, line by line. */
 export interface StripText {
   readonly strips: string;
@@ -90,5 +93,3 @@ function sheetText({ sheet, sheets, atLeast, provenLeast, tooLarge }: SheetPlan)
   const count = counted(sheets.length, sheet.name);
   return provenLeast ? count : `${count} (at least ${atLeast})`;
 }
-
-const counted = (count: number, one: string): string => `${count} ${count === 1 ? one : `${one}s`}`;

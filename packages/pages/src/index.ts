@@ -1,3 +1,4 @@
+export type { CuttingChartJob } from './chart-job.ts';
 export { type CheckPage, type CheckPageJob, checkPage } from './check-page.ts';
 export { PRINTER_RANGE, type Printer } from './correction.ts';
 export { FONT_FAMILY, FONT_FILES, type PageFonts } from './fonts.ts';
@@ -11,6 +12,7 @@ export {
   USUAL_GAP,
   USUAL_OVERLAP,
 } from './job.ts';
+export { layCuttingChart } from './lay-cutting-chart.ts';
 export { layFoundations } from './lay-foundations.ts';
 export * from './model.ts';
 export {

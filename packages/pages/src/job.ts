@@ -247,7 +247,7 @@ function checkNamed(inches: number, unit: LengthUnit, range: LengthRange, name: 
 }
 
 /** One line, single spaces, composed letters (the fonts have no way to set a mark over a letter). */
-function cleanName(name: string): string {
+export function cleanName(name: string): string {
   const oneLine = name.normalize('NFC').replace(/[\p{Cc}\p{Cf}\p{Cs}\p{Zl}\p{Zp}\s]+/gu, ' ');
   return [...oneLine].slice(0, LONGEST_NAME).join('').trim();
 }

@@ -34,18 +34,43 @@ export const USUAL_STRIP = NAME_ROOM + NOTE_ROOM + 2 * LINE_STEP;
 
 /** The height of the strip of words at the foot of a sheet, beside the check squares, where it is so wide. Points. */
 export const stripHeight = (job: CheckedJob, width: number): number =>
-  NAME_ROOM + NOTE_ROOM + LINE_STEP * (stripLines(job, width).length + (width < NARROW ? 1 : 0));
+  footHeight(stripLines(job, width).length, width);
 
 /** The strip, in the bottom of `foot`: the names, the page's number, how to print and sew, a line for a note. */
 export function stripMarks(job: CheckedJob, foot: Box<'page'>, numbers: SheetNumbers): readonly Mark[] {
-  const { minX: left, maxX: right, maxY: bottom } = foot;
-  const width = right - left;
-  const top = bottom - stripHeight(job, width);
   const { page, pages, times } = numbers;
-  const number = `page ${page} of ${pages}${times > 1 ? `, print ${times} times` : ''}`;
+  return footMarks(foot, {
+    names: namesOf(job),
+    number: `page ${page} of ${pages}${times > 1 ? `, print ${times} times` : ''}`,
+    lines: stripLines(job, foot.maxX - foot.minX),
+  });
+}
+
+/** `Harbour quilt – Lantern`; the block's name alone where it belongs to no pattern. */
+export const namesOf = ({ pattern, title }: { readonly pattern: string; readonly title: string }): string =>
+  pattern === '' ? title : `${pattern} – ${title}`;
+
+/** What stands at the foot of a sheet. */
+export interface Foot {
+  readonly names: string;
+  readonly number: string;
+  /** Each fits in the width. */
+  readonly lines: readonly string[];
+}
+
+/** Points that a foot with so many lines takes. */
+export const footHeight = (lines: number, width: number): number =>
+  NAME_ROOM + NOTE_ROOM + LINE_STEP * (lines + (width < NARROW ? 1 : 0));
+
+/** In the bottom of the box: the names, the page's number, lines, and a line for a pencil note. */
+export function footMarks(
+  { minX: left, maxX: right, maxY: bottom }: Box<'page'>,
+  { names, number, lines }: Foot,
+): readonly Mark[] {
+  const width = right - left;
+  const top = bottom - footHeight(lines.length, width);
   const narrow = width < NARROW;
   const beside = narrow ? 0 : textWidth(number, NAME.size, 'regular') + 12;
-  const names = job.pattern === '' ? job.title : `${job.pattern} – ${job.title}`;
   const name = shortened(names, NAME.size, NAME.weight, width - beside);
   const base = top + NAME_ROOM;
   const first = base + 11 + (narrow ? LINE_STEP : 0);
@@ -59,7 +84,7 @@ export function stripMarks(job: CheckedJob, foot: Box<'page'>, numbers: SheetNum
     narrow
       ? line(number, base + 11)
       : textMark('footer', undefined, number, { x: right, y: base }, { size: NAME.size, anchor: 'end' }),
-    ...stripLines(job, width).map((text, i) => line(text, first + i * LINE_STEP)),
+    ...lines.map((text, i) => line(text, first + i * LINE_STEP)),
     line('Note', bottom - 1),
     rule(left + 20, bottom - 0.5),
   ];

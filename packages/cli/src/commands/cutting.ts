@@ -1,27 +1,21 @@
-import {
-  type BlockOfCloth,
-  type ChartRow,
-  type CutOut,
-  chartCsv,
-  chartOfBlocks,
-  cuttingReport,
-  workOut,
-} from '@seamwright/cloth';
+import { type BlockOfCloth, type CutOut, chartCsv, cuttingReport, workOut } from '@seamwright/cloth';
 import { boundingBox, type Result } from '@seamwright/geometry';
 import { prettyJson } from '@seamwright/pattern';
 import type { Call } from '../call.ts';
 import type { Command } from '../command.ts';
 import { badCall, complain, oneLine } from '../complaint.ts';
+import { chartOf } from '../cutting/chart-of.ts';
 import { clothsOf } from '../cutting/cloths.ts';
 import { cuttingText } from '../cutting/cutting-text.ts';
 import { CUTTING_OPTIONS, type CuttingOrder, readCuttingOrder } from '../cutting/order.ts';
+import { writeChart } from '../cutting/write-chart.ts';
 import { type Drawings, type Drawn, readDrawings } from '../drawings.ts';
 import type { Io, Status } from '../io.ts';
 import { reportText } from '../report-text.ts';
 
 export const cutting: Command = {
   name: 'cutting',
-  usage: 'FILE [--json|--csv] [options]',
+  usage: 'FILE [--json|--csv|--out F.pdf] [options]',
   summary: 'Says what to cut for each patch, how to cut it from strips, and what to buy.',
   options: CUTTING_OPTIONS,
   notes: `FILE is a pattern file or an SVG drawing. All blocks of a pattern are cut together,
@@ -30,7 +24,7 @@ as 6, 6in, 15cm, 152.4mm, 1/4in or "2 3/8"; a number alone is inches.
 
 Exit status: 0 done; 1 a block cannot be sewn, and nothing is cut, or a piece is
 larger than its fabric, and all others are planned; 2 the file or the call is
-unusable.`,
+unusable, and no file is written.`,
   run,
 };
 
@@ -64,6 +58,11 @@ async function run(call: Call, io: Io): Promise<Status> {
         ),
       );
       break;
+    case 'pdf': {
+      const status = await writeChart(order.out!, drawings, order, worked.value, io);
+      if (status !== 0) return status;
+      break;
+    }
     case 'text':
       for (const note of drawings.notes) io.out(`${oneLine(note)}\n`);
       io.out(cuttingText(drawings, order, chartOf(worked.value, order), plans));
@@ -103,7 +102,3 @@ function cutOut(drawings: Drawings, order: CuttingOrder, io: Io): Promise<Result
   });
   return workOut(blocks, cloths, order, io.solver);
 }
-
-/** By section where it is asked for; what is bought is reckoned without sections. */
-const chartOf = ({ batches, rows, plans }: CutOut, { bySection }: CuttingOrder): readonly ChartRow[] =>
-  bySection ? chartOfBlocks(batches, { cloths: plans.map(({ cloth }) => cloth), bySection }) : rows;

@@ -1,11 +1,14 @@
 import {
+  blocksText,
   buyText,
   type ChartRow,
   type ClothPlan,
   CUTTING_CAUTIONS,
   clothNames,
+  halvesText,
   layerCautions,
   noteText,
+  rulesText,
   sizeText,
   stripTexts,
   takesText,
@@ -24,14 +27,15 @@ export function cuttingText(
   plans: readonly ClothPlan[],
 ): string {
   const nameOf = clothNames(plans.map(({ cloth }) => cloth));
-  const { allowance, spare, turn, roundUpTo } = order.cut;
   const length = (inches: number) => formatLength(inches, unit);
   const lines = [
-    `To cut for ${blocksText(
-      blocks.map(({ name }) => name),
-      order,
-    )}`,
-    `Seam allowance ${length(allowance)}. Pieces still cover when laid ${length(spare)}${turn === 0 ? '' : ` and turned ${turn}°`} off true; sizes are rounded up to ${length(roundUpTo)}.`,
+    oneLine(
+      `To cut for ${blocksText(
+        blocks.map(({ name }) => name),
+        order,
+      )}`,
+    ),
+    rulesText(order.cut, unit),
     ...extrasLines(order, rows),
   ];
   for (const plan of plans) {
@@ -50,28 +54,17 @@ export function cuttingText(
   return `${lines.join('\n')}\n`;
 }
 
-function extrasLines({ plan: { shrinkage, safety } }: CuttingOrder, rows: readonly ChartRow[]): string[] {
+function extrasLines({ plan }: CuttingOrder, rows: readonly ChartRow[]): string[] {
+  const { shrinkage, safety } = plan;
   const added =
     shrinkage === 0 && safety === 0
       ? ['Nothing is added for the wash or for slips: --shrinkage and --safety do.']
       : [];
-  // How a half-rectangle is meant: `CutShape`.
-  const halves = rows.some(({ shape }) => shape === 'half-rectangle')
-    ? [
-        'A half-rectangle lies right side up with its first length across, and is cut from bottom left to top right.',
-      ]
-    : [];
-  return [...added, ...halves];
+  const halves = halvesText(rows);
+  return [...added, ...(halves === null ? [] : [halves])];
 }
 
 const indented = (line: string): string => `  ${line}`;
-
-function blocksText(names: readonly string[], { copies, mirrored }: CuttingOrder): string {
-  const plain = copies > 0 ? [`${copies}`] : [];
-  const turned = mirrored > 0 ? [`${mirrored} mirrored`] : [];
-  const count = [...plain, ...turned].join(' and ');
-  return oneLine(names.length === 1 ? `${count} of ${names[0]}` : `${count} of each: ${names.join(', ')}`);
-}
 
 function chartLines(rows: readonly ChartRow[], unit: LengthUnit): string[] {
   const withSection = rows.some(({ section }) => section !== undefined);

@@ -10,10 +10,10 @@ import {
 } from '@seamwright/geometry';
 import type { Call, Option } from '../call.ts';
 import { badCall } from '../complaint.ts';
+import { type AnswerForm, FORM_OPTIONS, readForm } from './form.ts';
 
 export const CUTTING_OPTIONS: readonly Option[] = [
-  { name: 'json', says: 'print the cutting report as JSON' },
-  { name: 'csv', says: 'print the chart as comma-separated values' },
+  ...FORM_OPTIONS,
   { name: 'block', value: 'NAME', says: 'only the block of that name; all unless you say otherwise' },
   { name: 'colourway', value: 'NAME', says: 'the colourway to cut; the first unless you say otherwise' },
   { name: 'copies', value: 'N', says: 'how many of each block are sewn; 1 unless you say otherwise' },
@@ -62,9 +62,8 @@ export const CUTTING_OPTIONS: readonly Option[] = [
 ];
 
 /** What was asked for, read and checked. */
-export interface CuttingOrder {
+export interface CuttingOrder extends AnswerForm {
   readonly file: string;
-  readonly form: 'text' | 'json' | 'csv';
   readonly block: string | undefined;
   readonly colourway: string | undefined;
   readonly copies: number;
@@ -87,12 +86,13 @@ export function readCuttingOrder(call: Call): Result<CuttingOrder> {
   const [file, ...others] = call.files;
   if (file === undefined) return bad('No FILE is given');
   if (others.length > 0) return bad('More than one FILE is given', 'Give one at a time');
-  if (call.has('json') && call.has('csv')) return bad('Both --json and --csv are given', 'Choose one');
+  const answer = readForm(call, file);
+  if (!answer.ok) return answer;
 
   const read = new Options(call);
   const order: CuttingOrder = {
     file,
-    form: call.has('json') ? 'json' : call.has('csv') ? 'csv' : 'text',
+    ...answer.value,
     block: call.text('block'),
     colourway: call.text('colourway'),
     copies: read.count('copies', 1),
