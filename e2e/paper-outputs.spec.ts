@@ -1,0 +1,154 @@
+import { readFileSync } from 'node:fs';
+import type { Download, Page } from '@playwright/test';
+import { goTo, open, openBlock, stop } from './support/app.ts';
+import { checkSquareSides, type DrawnPage, finishedOutlines, misfit, readPdf } from './support/pdf.ts';
+import { readPngHead } from './support/png.ts';
+import { readSvg } from './support/svg.ts';
+import { expect, test } from './support/test.ts';
+
+/** PDF user space: 72 points to the inch (ISO 32000-1, table 30). */
+const POINTS = 72;
+/** 0.01 mm in points: what printed outlines are held to. */
+const WITHIN = (0.01 / 25.4) * POINTS;
+
+const printing = (page: Page) => page.getByRole('region', { name: 'Printing' });
+
+/** Takes the demo's lighthouse, five foundations on several sheets, to the Paper station. */
+async function lighthouse(page: Page): Promise<void> {
+  await open(page, '?demo');
+  await openBlock(page, 'Lighthouse');
+  await goTo(page, 'Paper');
+  await expect(printing(page).getByRole('button', { name: 'Save PDF' })).toBeEnabled();
+}
+
+const saved = async (page: Page, button: string | RegExp): Promise<Download> => {
+  const [download] = await Promise.all([
+    page.waitForEvent('download'),
+    printing(page).getByRole('button', { name: button }).click(),
+  ]);
+  return download;
+};
+
+/** Both check squares are on the page, and true. */
+function expectTrue(page: DrawnPage, within = WITHIN): void {
+  const [inch, millimetres] = checkSquareSides(page);
+  expect(Math.abs(inch! - POINTS)).toBeLessThan(within);
+  expect(Math.abs(millimetres! - (50 / 25.4) * POINTS)).toBeLessThan(within);
+}
+
+/** The same outlines, in the same order, on both pages. */
+function expectSameOutlines(page: DrawnPage, other: DrawnPage, within = WITHIN): void {
+  const [outlines, others] = [finishedOutlines(page), finishedOutlines(other)];
+  expect(outlines).toHaveLength(others.length);
+  for (const [i, { points }] of outlines.entries())
+    expect(misfit(points, others[i]!.points)).toBeLessThan(within);
+}
+
+test('PDF, SVG files and what goes to the printer measure alike, and true', async ({ page, browser }) => {
+  // Headless browsers have no dialog for printing: what it would get is kept instead.
+  await page.addInitScript(() => {
+    window.print = () => {
+      Object.assign(window.top!, { printed: `<!DOCTYPE html>${document.documentElement.outerHTML}` });
+    };
+  });
+  await lighthouse(page);
+  const pdf = await saved(page, 'Save PDF');
+  expect(pdf.suggestedFilename()).toBe('Lighthouse.pdf');
+  const pages = readPdf(readFileSync(await pdf.path()));
+  expect(pages.length).toBeGreaterThan(1);
+  await expect(stop(page, 'Paper')).toContainText(`${pages.length} sheets`);
+  // Five foundations; D, 8 in wide with its allowance more than a sheet, stands on two.
+  expect(pages.flatMap(finishedOutlines)).toHaveLength(6);
+  for (const drawn of pages) expectTrue(drawn);
+
+  const files: Download[] = [];
+  page.on('download', (file) => files.push(file));
+  await printing(page)
+    .getByRole('button', { name: `Save ${pages.length} SVG files` })
+    .click();
+  await expect.poll(() => files.length).toBe(pages.length);
+  const svgs = await Promise.all(files.map(async (file) => readFileSync(await file.path(), 'utf8')));
+  for (const [i, svg] of svgs.entries()) {
+    expect(files[i]!.suggestedFilename()).toBe(`Lighthouse ${i + 1} of ${pages.length}.svg`);
+    // US Letter (ANSI/ASME Y14.1).
+    expect(svg).toMatch(/<svg [^>]*width="8\.5in" height="11in"/);
+    const drawn = readSvg(svg);
+    expectTrue(drawn);
+    expectSameOutlines(drawn, pages[i]!);
+  }
+  const groups = svgs.flatMap((svg) => [...svg.matchAll(/<g id="section-([^"]+)"/g)].map(([, key]) => key!));
+  expect(groups.sort()).toEqual(['A', 'B', 'C', 'D', 'D', 'E']);
+
+  await printing(page).getByRole('button', { name: 'Print…' }).click();
+  const html = await page.waitForFunction(() => (window as { printed?: string }).printed);
+  const printer = await browser.newPage();
+  await printer.setContent((await html.jsonValue())!);
+  await printer.evaluate(() => document.fonts.ready);
+  const printed = readPdf(await printer.pdf({ preferCSSPageSize: true }));
+  await printer.close();
+  expect(printed).toHaveLength(pages.length);
+  for (const [i, drawn] of printed.entries()) {
+    expectTrue(drawn);
+    expectSameOutlines(drawn, pages[i]!);
+  }
+});
+
+test('a foundation is saved as a picture that says its resolution and keeps to it', async ({ page }) => {
+  await lighthouse(page);
+  await printing(page).getByRole('button', { name: 'Save PNG…' }).click();
+  const dialog = page.getByRole('dialog');
+  await dialog.getByLabel('Foundation').selectOption('A');
+  await dialog.getByRole('radio', { name: '150' }).check();
+  const [file] = await Promise.all([
+    page.waitForEvent('download'),
+    dialog.getByRole('button', { name: 'Save PNG' }).click(),
+  ]);
+  expect(file.suggestedFilename()).toBe('Lighthouse A, 150 to the inch.png');
+  const png = readFileSync(await file.path());
+  const head = readPngHead(png);
+  // 150 to the inch of 0.0254 m (exact) are 5905.5 to the metre.
+  for (const count of head.perMetre) expect(Math.abs(count - 150 / 0.0254)).toBeLessThanOrEqual(0.5);
+  expect(head.perMetre).toHaveLength(2);
+
+  // Foundation A is 1½ × 4 in finished. Its upright sides are the columns that are dark for nearly 4 in.
+  const columns = await page.evaluate(
+    async (bytes) => {
+      const bitmap = await createImageBitmap(new Blob([new Uint8Array(bytes)], { type: 'image/png' }));
+      const context = new OffscreenCanvas(bitmap.width, bitmap.height).getContext('2d')!;
+      context.drawImage(bitmap, 0, 0);
+      const { data, width, height } = context.getImageData(0, 0, bitmap.width, bitmap.height);
+      return Array.from({ length: width }, (_, x) => x).filter((x) => {
+        let dark = 0;
+        for (let y = 0; y < height; y++) if (data[4 * (y * width + x)]! < 96) dark += 1;
+        return dark > 3.8 * 150;
+      });
+    },
+    [...png],
+  );
+  expect(columns.length).toBeGreaterThanOrEqual(4);
+  const [left, right] = [
+    columns.filter((x) => x < head.width / 2),
+    columns.filter((x) => x > head.width / 2),
+  ];
+  const middle = (side: readonly number[]) => (side[0]! + side.at(-1)!) / 2;
+  expect(Math.abs(middle(right) - middle(left) - 1.5 * 150)).toBeLessThanOrEqual(1);
+});
+
+test('thousands of sheets are asked about, and nothing is written before', async ({ page }) => {
+  await lighthouse(page);
+  const files: Download[] = [];
+  page.on('download', (file) => files.push(file));
+  const blocks = page.getByLabel('Blocks', { exact: true });
+  await blocks.fill('10000');
+  await blocks.press('Enter');
+  const save = printing(page).getByRole('button', { name: 'Save PDF' });
+  await expect(printing(page)).toContainText(/\d0000 sheets of paper in all/);
+  await save.click();
+  const dialog = page.getByRole('dialog', { name: /^\d0,000 sheets of paper\?/ });
+  await dialog.getByRole('button', { name: 'Go back' }).click();
+  await expect(dialog).toHaveCount(0);
+  expect(files).toEqual([]);
+  await save.click();
+  await dialog.getByRole('button', { name: 'Go on all the same' }).click();
+  await expect.poll(() => files.length).toBe(1);
+});
