@@ -134,6 +134,29 @@ test('a foundation is saved as a picture that says its resolution and keeps to i
   expect(Math.abs(middle(right) - middle(left) - 1.5 * 150)).toBeLessThanOrEqual(1);
 });
 
+test('a long job says how far it is, and can be cancelled while the page stays live', async ({ page }) => {
+  await lighthouse(page);
+  await printing(page)
+    .getByRole('button', { name: /^Add 3/ })
+    .click();
+  const save = printing(page).getByRole('button', { name: /^Save 1\d SVG files/ });
+  await expect(save).toBeEnabled();
+  const files: Download[] = [];
+  page.on('download', (file) => files.push(file));
+  await save.click();
+  await expect(printing(page).getByRole('progressbar', { name: 'Making the SVG files…' })).toBeVisible();
+  await page.getByRole('radio', { name: 'True size' }).check();
+  await page.getByRole('button', { name: /^Show sheet 9: foundation/ }).click();
+  await expect(page.locator('figure#sheet-9')).toBeInViewport();
+  await printing(page).getByRole('button', { name: 'Cancel' }).click();
+  await expect(save).toBeEnabled();
+  const written = files.length;
+  expect(written).toBeLessThan(15);
+  // Longer than the pause between two files.
+  await page.waitForTimeout(600);
+  expect(files).toHaveLength(written);
+});
+
 test('thousands of sheets are asked about, and nothing is written before', async ({ page }) => {
   await lighthouse(page);
   const files: Download[] = [];

@@ -1,5 +1,6 @@
 import type { PagePlan, Sheet } from '@seamwright/pages';
 import { memo } from 'react';
+import { useWork } from '../../../store/work.ts';
 import { rove } from '../../../ui/roving.ts';
 import styles from './preview.module.css';
 import { whatIsOn } from './sheet-words.ts';
@@ -7,6 +8,7 @@ import { showSheet } from './shown-sheet.ts';
 
 /** Every sheet in small, with the outlines that stand on it; a press shows it. */
 export const SheetMap = memo(function SheetMap({ plan }: { readonly plan: PagePlan }) {
+  const unit = useWork((work) => work.history.present.unit);
   const { paper, sheets } = plan;
   return (
     <nav aria-label="Map of the sheets" className={styles.map}>
@@ -19,7 +21,7 @@ export const SheetMap = memo(function SheetMap({ plan }: { readonly plan: PagePl
               className={styles.jump}
               data-stop
               tabIndex={index === 0 ? 0 : -1}
-              aria-label={`Show sheet ${index + 1}: ${whatIsOn(sheet)}`}
+              aria-label={`Show sheet ${index + 1}: ${whatIsOn(plan, index, unit)}`}
               onClick={() => showSheet(index)}
             >
               <svg viewBox={`0 0 ${paper.width} ${paper.height}`} aria-hidden="true">

@@ -1,5 +1,6 @@
 import { type PagePlan, writeSvg } from '@seamwright/pages';
 import { memo, useEffect, useRef, useState } from 'react';
+import { useWork } from '../../../store/work.ts';
 import styles from './preview.module.css';
 import { whatIsOn } from './sheet-words.ts';
 import { sheetId } from './shown-sheet.ts';
@@ -18,6 +19,7 @@ export const SheetPreview = memo(function SheetPreview({ plan, index, times, zoo
   const figure = useRef<HTMLElement>(null);
   const holder = useRef<HTMLDivElement>(null);
   const seen = useSeen(figure);
+  const unit = useWork((work) => work.history.present.unit);
 
   useEffect(() => {
     if (!seen) return;
@@ -28,7 +30,7 @@ export const SheetPreview = memo(function SheetPreview({ plan, index, times, zoo
   }, [seen, plan, index]);
 
   const { paper, sheets } = plan;
-  const holds = whatIsOn(sheets[index]!);
+  const holds = whatIsOn(plan, index, unit);
   return (
     <figure ref={figure} id={sheetId(index)} className={styles.sheet} tabIndex={-1}>
       <div
