@@ -11,6 +11,9 @@ export const chooseFile = (): void => choose(ACCEPT, openFile);
 /** Lets the maker choose a picture, and lays it under the drawing. */
 export const choosePicture = (): void => choose(PICTURES, openPicture);
 
+/** Lets the maker choose a picture for something else. */
+export const chooseAnyPicture = (use: (file: File) => Promise<void>): void => choose(PICTURES, use);
+
 function choose(accept: string, open: (file: File) => Promise<void>): void {
   const input = document.createElement('input');
   input.type = 'file';

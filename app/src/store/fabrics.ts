@@ -42,6 +42,32 @@ export function addFabric(name: string, colour: string): void {
   announce(`${name} is a fabric of the pattern`);
 }
 
+/** Several fabrics at once, in one step. */
+export function addFabrics(from: string, added: readonly Pick<Fabric, 'name' | 'colour'>[]): void {
+  const fabrics = added.map(({ name, colour }) => ({ id: `f-${crypto.randomUUID()}`, name, colour }));
+  changePattern(`Add fabrics of “${from}”`, (before) =>
+    withFabrics(before, [...(before.fabrics ?? NONE), ...fabrics]),
+  );
+  announce(`${fabrics.length} fabrics added`);
+}
+
+/** Other names and colours for fabrics, by their ids, in one step. */
+export function recolourFabrics(
+  from: string,
+  instead: ReadonlyMap<string, Pick<Fabric, 'name' | 'colour'>>,
+): void {
+  changePattern(`Colours of “${from}”`, (before) =>
+    withFabrics(
+      before,
+      (before.fabrics ?? NONE).map((fabric) => {
+        const other = instead.get(fabric.id);
+        return other === undefined ? fabric : { ...fabric, name: other.name, colour: other.colour };
+      }),
+    ),
+  );
+  announce(`The fabrics have the colours of “${from}”`);
+}
+
 /** The fabrics that a new pattern begins with, for one that has none. */
 export function addPlainFabrics(): void {
   changePattern('Add plain fabrics', (before) => withFabrics(before, PLAIN_FABRICS));

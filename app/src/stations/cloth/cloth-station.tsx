@@ -7,11 +7,12 @@ import { FabricsDialog } from '../draft/views/fabrics-dialog.tsx';
 import { ClothCanvas } from './cloth-canvas.tsx';
 import styles from './cloth-station.module.css';
 import { ColourwaysPart } from './colourways-part.tsx';
+import { ContrastPart } from './contrast-part.tsx';
 import { CuttingPanel } from './cutting/cutting-panel.tsx';
+import { ExchangePart } from './exchange-part.tsx';
 import { FabricsAtHand } from './fabrics-at-hand.tsx';
 import { PaintedPatches } from './painted-patches.tsx';
-
-const asItIs = (colour: string): string => colour;
+import { useShade } from './shades.ts';
 
 type Side = 'fabrics' | 'cutting';
 
@@ -23,10 +24,11 @@ const SIDES = [
 /** Where patches get their fabrics, and the fabrics their cutting chart. */
 export default function ClothStation() {
   const [side, setSide] = useState<Side>('fabrics');
+  const shade = useShade();
   return (
     <div className={styles.station}>
       <div className={styles.canvas}>
-        <ClothCanvas shade={asItIs} paints={side === 'fabrics'} />
+        <ClothCanvas shade={shade} paints={side === 'fabrics'} />
       </div>
       <section className={styles.panel} aria-label="Fabrics and cutting">
         <div className={styles.part}>
@@ -46,6 +48,7 @@ export default function ClothStation() {
 
 function FabricsPanel() {
   const study = useWork((work) => work.study);
+  const shade = useShade();
   const [changing, setChanging] = useState(false);
   return (
     <>
@@ -57,8 +60,10 @@ function FabricsPanel() {
         <FabricsDialog open={changing} onClose={() => setChanging(false)} />
       </div>
       <div className={styles.part}>
-        <ColourwaysPart study={study} shade={asItIs} />
+        <ColourwaysPart study={study} shade={shade} />
       </div>
+      {study !== null && <ContrastPart study={study} />}
+      <ExchangePart />
       {study !== null && (
         <div className={styles.part}>
           <PaintedPatches study={study} />

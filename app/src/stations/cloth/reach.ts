@@ -5,19 +5,15 @@ import type { Study } from '../../study/study.ts';
 export type Reach = 'one' | 'turned' | 'turned over' | 'shape';
 
 export const REACHES = [
-  { value: 'one', label: 'That patch' },
-  {
-    value: 'turned',
-    label: 'Its turns',
-    name: 'Its turns: patches in the same place when the block is turned',
-  },
+  { value: 'one', label: 'One', name: 'One: that patch alone' },
+  { value: 'turned', label: 'Turned', name: 'Turned: all in the same place when the block is turned' },
   {
     value: 'turned over',
-    label: 'Turns and mirrors',
-    name: 'Turns and mirrors: patches in the same place when the block is turned or mirrored',
+    label: 'Mirrored',
+    name: 'Mirrored: all in the same place when it is turned or mirrored',
   },
-  { value: 'shape', label: 'All of its shape', name: 'All of its shape, wherever they lie' },
-] as const satisfies readonly { value: Reach; label: string; name?: string }[];
+  { value: 'shape', label: 'Same shape', name: 'Same shape: all of its shape, wherever they lie' },
+] as const satisfies readonly { value: Reach; label: string; name: string }[];
 
 /** The patches that a press on one paints, by index: itself is among them. */
 export function reached({ arrangement }: Study, index: number, reach: Reach): readonly number[] {
