@@ -7,16 +7,16 @@ import type { Mark, PathMark, TextMark } from './model.ts';
  *
  * A straight line is cut where it leaves the box and stays one straight line. A closed path stays the whole path,
  * shown through the box as a window: readers of a page find each outline closed and complete, and its dashes are
- * where they are on the next tile. A text stays whole or goes.
+ * where they are on the next tile. So do the arrows and leaders of labels. A text stays whole or goes.
  */
 export function clipped(mark: Mark, box: Box<'page'>): readonly Mark[] {
   if (mark.kind === 'text') return textInside(mark, box) ? [mark] : [];
-  if (mark.closed) return closedPathThrough(mark, box);
+  if (mark.closed || mark.role === 'label') return shapeThrough(mark, box);
   const runs = mark.points.slice(1).map((b, i) => ({ a: mark.points[i]!, b }));
   return clippedSegments(runs, box).map(({ a, b }): PathMark => ({ ...mark, points: [a, b] }));
 }
 
-function closedPathThrough(mark: PathMark, box: Box<'page'>): readonly PathMark[] {
+function shapeThrough(mark: PathMark, box: Box<'page'>): readonly PathMark[] {
   if (mark.points.every((p) => inside(p, box))) return [mark];
   return clippedSegments(edgesOf(mark.points), box).length === 0 ? [] : [{ ...mark, window: box }];
 }

@@ -75,8 +75,14 @@ export interface DrawnFoundation {
 
 /**
  * @param spare how far beyond the foundation, all round, labels may stand that find no place over it; points
+ * @param barriers where the foundation is cut into sheets: upright and level lines that no label crosses
  */
-export function foundationMarks(foundation: Foundation, turn: Turn, spare = 0): DrawnFoundation {
+export function foundationMarks(
+  foundation: Foundation,
+  turn: Turn,
+  spare = 0,
+  barriers: readonly Segment<'page'>[] = [],
+): DrawnFoundation {
   const { key, letters } = foundation;
   const toSheet = sheetTransform(foundation, turn);
   const segments = (list: readonly Segment<'print'>[]) => list.map((s) => transformSegment(toSheet, s));
@@ -90,8 +96,9 @@ export function foundationMarks(foundation: Foundation, turn: Turn, spare = 0): 
   const crossings = [...runOns, ...ticks, ...stopMarks];
   const patches = foundation.pieces.map((piece) => patchOnSheet(piece, toSheet));
   const room = roomOf(sizeOnSheet(foundation, turn));
-  const pieces = pieceLabels(key, { patches, outline, cuttingLine, sewLines, crossings, room, spare });
-  const lines = [...sewLines, ...edgesOf(outline), ...pieces.leaders];
+  const around = { patches, outline, cuttingLine, sewLines, crossings, barriers, room, spare };
+  const pieces = pieceLabels(key, around);
+  const lines = [...sewLines, ...edgesOf(outline), ...pieces.leaders, ...barriers];
   const arrows = foundation.pieces.map(({ upright }, i) => {
     const [patch, label] = [patches[i]!, pieces.plates[i]!];
     return upright ? grainArrow(key, patch, DEGREES[turn], label, pieces.plates, lines) : null;

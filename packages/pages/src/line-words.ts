@@ -42,12 +42,14 @@ const BARE_WORDS = ['add seam allowance', 'add allowance'];
  * @param drawn its lines are those that show in `room`
  * @param room where the words may stand
  * @param lengthsIn the unit of the seam lines' lengths; null where none are wanted
+ * @param seams the lines whose lengths are given: whole ones, be it that only a part of them shows
  */
 export function wordMarks(
   { key, allowance }: Foundation,
   drawn: Pick<DrawnFoundation, 'lines' | 'matches' | 'openStretches' | 'labels'>,
   room: Box<'page'>,
   lengthsIn: LengthUnit | null = null,
+  seams: readonly Segment<'page'>[] = [...drawn.lines.sewLines, ...drawn.lines.outline],
 ): readonly TextMark[] {
   const { matches, openStretches, labels } = drawn;
   const { outline, cuttingLine, crossings, sewLines } = drawn.lines;
@@ -83,8 +85,7 @@ export function wordMarks(
     side: 'outside',
     obstacles: around().outside,
   });
-  if (lengthsIn !== null)
-    placed.push(...seamLengths(key, [...sewLines, ...outline], lengthsIn, around().inside, room));
+  if (lengthsIn !== null) placed.push(...seamLengths(key, seams, lengthsIn, around().inside, room));
   return placed;
 }
 

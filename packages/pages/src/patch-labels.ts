@@ -6,6 +6,7 @@ import {
   type Segment,
   transformPoint,
 } from '@seamwright/geometry';
+import { clearCentres } from './barriers.ts';
 import { type LabelLine, linesOn, plateOf } from './label-lines.ts';
 import { QUIET } from './marks.ts';
 import { CAP_HEIGHT, textWidth } from './metrics.ts';
@@ -51,7 +52,7 @@ const WORD_SIZES: readonly number[] = [7, 6, 5.5];
 const NUMBER_OVER_WORDS = 8;
 
 /** Points between a label and the lines round its patch: the least, and round labels with words. */
-const CLEAR = 1;
+export const CLEAR = 1;
 const CLEAR_OF_WORDS = 2.5;
 
 /** Points between the places that are tried along a patch. */
@@ -76,30 +77,37 @@ export const numberLine = (patch: Pick<PatchToLabel, 'name' | 'fabric'>, size: n
  * The fabric's name and the note stand under the number where there is room for both, for the note, or for the name.
  *
  * @param lines what no label may cross: sew lines, outline, and marks that reach inside it
+ * @param barriers where the foundation is cut into sheets: labels move to one side, as near to where they would stand as they can
  */
 export function labelInPatch(
   section: string,
   patch: PatchToLabel,
   lines: readonly Segment<'page'>[],
+  barriers: readonly Segment<'page'>[] = [],
 ): PlacedLabel | null {
   const size = fittedSize(numberText(patch), patch.depth);
-  const worded = size >= SMALLEST_NUMBER ? withWords(section, patch, size, lines) : null;
+  const worded = size >= SMALLEST_NUMBER ? withWords(section, patch, size, lines, barriers) : null;
   if (worded) return worded;
   const noted = patch.note === null;
   if (size >= SMALLEST_NUMBER) {
     const number = [numberLine(patch, size)];
     const plate = plateOf(number, patch.heart, 0);
-    if (!meets(plate, lines, CLEAR)) return { texts: linesOn(section, number, plate), plate, noted };
+    if (!meets(plate, [...lines, ...barriers], CLEAR))
+      return { texts: linesOn(section, number, plate), plate, noted };
   }
   const axis = longWay(patch.polygon);
   const spots = spotsAlong(patch, axis);
-  for (const small of [SMALLEST_NUMBER, LEAST_NUMBER])
+  for (const small of size > SMALLEST_NUMBER
+    ? [size, SMALLEST_NUMBER, LEAST_NUMBER]
+    : [SMALLEST_NUMBER, LEAST_NUMBER])
     for (const angle of [0, readable(axis)])
       for (const spot of spots) {
         const number = [numberLine(patch, small)];
-        const plate = plateOf(number, spot, angle);
-        if (!liesIn(plate, patch.polygon, CLEAR) || meets(plate, lines, CLEAR)) continue;
-        return { texts: linesOn(section, number, plate), plate, noted };
+        for (const centre of clearCentres(plateOf(number, spot, angle), barriers, CLEAR)) {
+          const plate = plateOf(number, centre, angle);
+          if (!liesIn(plate, patch.polygon, CLEAR) || meets(plate, lines, CLEAR)) continue;
+          return { texts: linesOn(section, number, plate), plate, noted };
+        }
       }
   return null;
 }
@@ -116,6 +124,7 @@ function withWords(
   patch: PatchToLabel,
   alone: number,
   lines: readonly Segment<'page'>[],
+  barriers: readonly Segment<'page'>[],
 ): PlacedLabel | null {
   const { fabric, note, heart, polygon } = patch;
   const name = fabric === null || fabric.name === '' ? null : fabric.name;
@@ -128,13 +137,15 @@ function withWords(
           numberLine(patch, size),
           ...words.map((content): LabelLine => ({ content, size: small, weight: 'regular', ink: QUIET })),
         ];
-        const plate = plateOf(label, heart, 0);
-        if (!liesIn(plate, polygon, CLEAR_OF_WORDS) || meets(plate, lines, CLEAR_OF_WORDS)) continue;
-        return {
-          texts: linesOn(section, label, plate),
-          plate,
-          noted: note === null || words.includes(note),
-        };
+        for (const centre of clearCentres(plateOf(label, heart, 0), barriers, CLEAR_OF_WORDS)) {
+          const plate = plateOf(label, centre, 0);
+          if (!liesIn(plate, polygon, CLEAR_OF_WORDS) || meets(plate, lines, CLEAR_OF_WORDS)) continue;
+          return {
+            texts: linesOn(section, label, plate),
+            plate,
+            noted: note === null || words.includes(note),
+          };
+        }
       }
   }
   return null;

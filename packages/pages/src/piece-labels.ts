@@ -1,8 +1,10 @@
 import { type Box, edgesOf, type Polygon, type Segment } from '@seamwright/geometry';
+import { clearCentres } from './barriers.ts';
 import { linesOn, plateOf } from './label-lines.ts';
 import { type LedLabel, ledLabels } from './leaders.ts';
 import type { Mark } from './model.ts';
 import {
+  CLEAR,
   labelInPatch,
   numberLine,
   type PatchToLabel,
@@ -20,6 +22,8 @@ export interface LabelledFoundation {
   /** What crosses the allowance. */
   readonly crossings: readonly Segment<'page'>[];
   readonly room: Box<'page'>;
+  /** Upright and level lines that no label may cross: where the foundation is cut into sheets. */
+  readonly barriers: readonly Segment<'page'>[];
   /** How far beyond the room, all round, labels may stand that find no place in it; points. */
   readonly spare: number;
 }
@@ -56,13 +60,13 @@ function labelled(
   section: string,
   foundation: LabelledFoundation,
 ): PieceLabels & { readonly small: readonly PatchToLabel[]; readonly crowded: boolean } {
-  const { patches, outline, sewLines, crossings } = foundation;
+  const { patches, outline, sewLines, crossings, barriers } = foundation;
   const lines = [...sewLines, ...edgesOf(outline), ...crossings];
-  const inside = patches.map((patch) => labelInPatch(section, patch, lines));
+  const inside = patches.map((patch) => labelInPatch(section, patch, lines, barriers));
   const small = patches.filter((_, i) => inside[i] === null);
   const led = leadOut(section, small, inside, foundation);
   const labels = patches.map(
-    (patch, i) => inside[i] ?? led[small.indexOf(patch)] ?? overWhatIsThere(section, patch),
+    (patch, i) => inside[i] ?? led[small.indexOf(patch)] ?? overWhatIsThere(section, patch, barriers),
   );
   const leaders = led.filter((label) => label !== null);
   return {
@@ -81,15 +85,20 @@ function leadOut(
   section: string,
   small: readonly PatchToLabel[],
   inside: readonly (PlacedLabel | null)[],
-  { patches, outline, cuttingLine, sewLines, crossings, room, spare }: LabelledFoundation,
+  { patches, outline, cuttingLine, sewLines, crossings, barriers, room, spare }: LabelledFoundation,
 ): readonly (LedLabel | null)[] {
-  const lines = [...sewLines, ...edgesOf(outline), ...edgesOf(cuttingLine), ...crossings];
+  const lines = [...sewLines, ...edgesOf(outline), ...edgesOf(cuttingLine), ...crossings, ...barriers];
   const labels = inside.flatMap((label) => (label === null ? [] : [label.plate]));
   return ledLabels(section, small, { outline, cuttingLine, lines, patches, labels, room, spare });
 }
 
-function overWhatIsThere(section: string, patch: PatchToLabel): PlacedLabel {
+function overWhatIsThere(
+  section: string,
+  patch: PatchToLabel,
+  barriers: readonly Segment<'page'>[],
+): PlacedLabel {
   const number = [numberLine(patch, SMALLEST_NUMBER)];
-  const plate = plateOf(number, patch.heart, 0);
+  const [centre = patch.heart] = clearCentres(plateOf(number, patch.heart, 0), barriers, CLEAR);
+  const plate = plateOf(number, centre, 0);
   return { texts: linesOn(section, number, plate), plate, noted: patch.note === null };
 }

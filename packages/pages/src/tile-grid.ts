@@ -35,8 +35,6 @@ export interface CoverOrder {
   readonly overlap: number;
   readonly obstacles: Obstacles;
   readonly leaning?: Leaning;
-  /** Tiles beyond the fewest, to have more choice of joins. */
-  readonly spare?: number;
 }
 
 /** Points: how far a join is kept from lines if it can, so that no paper edge lies along a seam. */
@@ -58,19 +56,19 @@ const TICK_GAP = 12;
 const COST = { label: 1e6, tick: 300, line: 100, away: 1 };
 
 /** The fewest tiles of at most `most` points, each overlapping the next by `overlap`, that cover the length. */
-export const fewestTiles = (length: number, most: number, overlap: number): number =>
+const fewestTiles = (length: number, most: number, overlap: number): number =>
   length <= most ? 1 : Math.ceil((length - overlap) / (most - overlap));
 
 /**
- * The length from 0 covered by the fewest tiles (and `spare` more), their joins at the places that cost least: off
+ * The length from 0 covered by the fewest tiles, their joins at the places that cost least: off
  * labels, clear of lines, near where `leaning` would have them.
  *
  * Algorithm: dynamic programming over the joins in order, each at the cheapest of its places that the one before
  * leaves open. R. Bellman, Dynamic Programming, 1957 (from memory).
  */
 export function cover(length: number, order: CoverOrder): Cover {
-  const { most, overlap, obstacles, leaning = 'even', spare = 0 } = order;
-  const count = fewestTiles(length, most, overlap) + spare;
+  const { most, overlap, obstacles, leaning = 'even' } = order;
+  const count = fewestTiles(length, most, overlap);
   if (count === 1) return { spans: [alone(length, most)], joins: [], crossed: 0 };
   const core = most - overlap;
   const within = SAME_COORDINATE * POINTS_PER_INCH;

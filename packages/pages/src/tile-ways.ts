@@ -1,4 +1,12 @@
-import { area, type Box, boundingBox, contains, edgesOf, POINTS_PER_INCH } from '@seamwright/geometry';
+import {
+  area,
+  type Box,
+  boundingBox,
+  contains,
+  edgesOf,
+  POINTS_PER_INCH,
+  type Segment,
+} from '@seamwright/geometry';
 import { clippedSegments } from './clip.ts';
 import type { Foundation } from './foundation.ts';
 import { type DrawnFoundation, foundationMarks, sizeOnSheet, type Turn } from './foundation-marks.ts';
@@ -34,14 +42,34 @@ const LEANINGS: readonly Leaning[] = ['even', 'early', 'late'];
 /** Tiles have to be so many overlaps long and wide at least, so that joins keep apart. */
 const LEAST_OVERLAPS = 3;
 
+/** How often the caption may turn out to need more room when labels have moved off the joins. */
+const ROUNDS = 3;
+
 /**
  * Of all ways to turn the foundation, to choose the region and to place the joins, the first with the fewest sheets; null when
- * the regions are too small for the overlap.
+ * the regions are too small for the overlap. Labels that its joins would run through stand on one side of them.
  */
 export function fewestSheets(order: WaysOrder): Way | null {
+  let least = 0;
+  for (let round = 1; ; round++) {
+    const way = fewestOf(order, least);
+    if (way === null || crossedBy(way) === 0) return way;
+    const drawn = foundationMarks(order.foundation, way.turn, 0, joinLines(way));
+    // Words that no longer fit in their patches go into the caption.
+    const captionRoom = order.captionRoom(drawn, way.turn, way.region);
+    if (captionRoom <= way.captionRoom || round === ROUNDS) return { ...way, drawn };
+    least = captionRoom;
+  }
+}
+
+/** @param leastCaption points */
+function fewestOf(order: WaysOrder, leastCaption: number): Way | null {
   const ways = TURNS.flatMap((turn) => {
     const drawn = foundationMarks(order.foundation, turn);
-    return [order.regions.wide, order.regions.tall].flatMap((region) => waysIn(order, turn, drawn, region));
+    return [order.regions.wide, order.regions.tall].flatMap((region) => {
+      const captionRoom = Math.max(leastCaption, order.captionRoom(drawn, turn, region));
+      return waysIn(order, turn, drawn, region, captionRoom);
+    });
   });
   return ways.reduce<Way | null>(
     (best, way) => (best === null || compareWays(way, best) < 0 ? way : best),
@@ -49,15 +77,30 @@ export function fewestSheets(order: WaysOrder): Way | null {
   );
 }
 
+/** Where tiles are laid edge to edge, all across the foundation. */
+function joinLines({ grid: { columns, rows } }: Way): readonly Segment<'page'>[] {
+  const [left, right] = [columns.spans[0]!.from, columns.spans.at(-1)!.to];
+  const [top, bottom] = [rows.spans[0]!.from, rows.spans.at(-1)!.to];
+  return [
+    ...columns.joins.map((x) => ({ a: { x, y: top }, b: { x, y: bottom } })),
+    ...rows.joins.map((y) => ({ a: { x: left, y }, b: { x: right, y } })),
+  ];
+}
+
 const compareWays = (p: Way, q: Way): number =>
   p.tiles.length - q.tiles.length || crossedBy(p) - crossedBy(q);
 
 const crossedBy = ({ grid }: Way): number => grid.columns.crossed + grid.rows.crossed;
 
-function waysIn(order: WaysOrder, turn: Turn, drawn: DrawnFoundation, region: Box<'page'>): readonly Way[] {
+function waysIn(
+  order: WaysOrder,
+  turn: Turn,
+  drawn: DrawnFoundation,
+  region: Box<'page'>,
+  captionRoom: number,
+): readonly Way[] {
   const { foundation, overlap } = order;
   const { width, height } = sizeOnSheet(foundation, turn);
-  const captionRoom = order.captionRoom(drawn, turn, region);
   const across = { most: region.maxX - region.minX, overlap, obstacles: obstaclesOf(drawn.marks, 'x') };
   const down = {
     most: region.maxY - region.minY - captionRoom,

@@ -12,13 +12,10 @@ import {
 import { captionFor } from './caption.ts';
 import { clipped, clippedSegments } from './clip.ts';
 import type { Foundation } from './foundation.ts';
-
 import { CUT_WORD_ROOM, type DrawnFoundation, type SheetLines, type Turn } from './foundation-marks.ts';
 import type { CheckedJob } from './job.ts';
 import { wordMarks } from './line-words.ts';
 import { moved } from './marks.ts';
-import { textCorners } from './metrics.ts';
-
 import type { Mark } from './model.ts';
 import { besideRegion, type Regions } from './sheet-frame.ts';
 import type { Tile } from './tile-grid.ts';
@@ -122,7 +119,7 @@ function tileSheet(
     nameAt,
     overlap: job.overlap * POINTS_PER_INCH,
     lines: Object.values(drawn.lines).flat(),
-    labels: drawn.marks.flatMap((mark) => (mark.kind === 'text' ? edgesOf(textCorners(mark)) : [])),
+    labels: drawn.labels,
   });
   const joinLines = joins.flatMap((mark) => (mark.kind === 'path' ? edgesOf(mark.points) : []));
   const inCore = {
@@ -133,7 +130,9 @@ function tileSheet(
     ),
     labels: drawn.labels,
   };
-  const words = wordMarks(foundation, inCore, roomForWords(tile), job.seamLengths ? job.unit : null);
+  const seams = [...drawn.lines.sewLines, ...drawn.lines.outline];
+  const lengthsIn = job.seamLengths ? job.unit : null;
+  const words = wordMarks(foundation, inCore, roomForWords(tile), lengthsIn, seams);
   const seen = withWholeStrokes(tile, way);
   const toSheet = subtract<'page'>(
     { x: region.minX, y: region.minY + way.captionRoom },

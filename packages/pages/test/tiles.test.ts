@@ -23,6 +23,19 @@ const JOBS: readonly (readonly [what: string, job: FoundationJob, columns: numbe
   ['three by three', usual(lantern(20), 'Lantern'), 3, 3],
   ['a row of two, sideways', usual(house(), 'Harbour house', { scale: 1.4 }), 2, 1],
   ['a row of four', usual(block(rectangle(30, 5), [[4, 0, 9, 5]]), 'Breakwater'), 4, 1],
+  ['two by two on Tabloid', usual(lantern(16), 'Lantern', { paper: 'tabloid', overlap: 0.25 }), 2, 2],
+  ['two by two on A3', usual(lantern(16), 'Lantern', { paper: 'a3', overlap: 2 }), 2, 2],
+  ['two by one on Legal', usual(lantern(9), 'Lantern', { paper: 'legal', overlap: 0.75 }), 2, 1],
+  [
+    'on small cards with uneven margins',
+    usual(lantern(9), 'Lantern', {
+      paper: { width: 6, height: 8 },
+      margins: { top: 0.3, right: 0.5, bottom: 0.4, left: 0.25 },
+      overlap: 1,
+    }),
+    2,
+    3,
+  ],
 ];
 
 describe.skipIf(!hasPoppler)('tiles laid diamond on diamond, measured by Poppler', () => {
