@@ -1,4 +1,4 @@
-import { boundingBox, contains, edgesOf, sentence } from '@seamwright/geometry';
+import { type Box, boundingBox, contains, edgesOf, type Point, sentence } from '@seamwright/geometry';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { block, jib, rectangle, usual } from '../test/blocks.ts';
@@ -9,7 +9,7 @@ import { CUT_WORD_ROOM, sizeOnSheet } from './foundation-marks.ts';
 import { checkJob, type FoundationJob } from './job.ts';
 import { textCorners } from './metrics.ts';
 import { regionsOf } from './sheet-frame.ts';
-import { fewestSheets, type Way } from './tile-ways.ts';
+import { fewestSheets, labelRoom, type Way } from './tile-ways.ts';
 import { wantedFoundations } from './wanted.ts';
 
 /** Points: a caption of usual height. */
@@ -24,7 +24,13 @@ function waysOf(job: FoundationJob): readonly { foundation: Foundation; way: Way
   return wantedFoundations(value).map((wanted) => {
     const foundation = foundationOf(value, wanted);
     const overlap = value.overlap * 72;
-    const way = fewestSheets({ foundation, regions, overlap, captionRoom: () => CAPTION });
+    const way = fewestSheets({
+      foundation,
+      regions,
+      overlap,
+      keepUpright: false,
+      captionRoom: () => CAPTION,
+    });
     if (way === null) throw new Error('The sheet is too small');
     return { foundation, way };
   });
@@ -61,9 +67,7 @@ test('every point of a foundation is on a tile, and every tile has some of it', 
           for (const [across, down] of shares) {
             const p = { x: minX + across * (maxX - minX), y: minY + down * (maxY - minY) };
             if (contains(cuttingLine, p) === 'outside') continue;
-            const shown = way.tiles.filter(
-              ({ core }) => p.x >= core.minX && p.x <= core.maxX && p.y >= core.minY && p.y <= core.maxY,
-            );
+            const shown = way.tiles.filter(({ core }) => isIn(p, core));
             expect(shown.length).toBeGreaterThan(0);
           }
           for (const { core } of way.tiles) {
@@ -77,6 +81,10 @@ test('every point of a foundation is on a tile, and every tile has some of it', 
     { seed: 31, numRuns: 60 },
   );
 });
+
+/** Sizes are as fine as files are written, 1e-4 point. */
+const isIn = ({ x, y }: Point<'page'>, { minX, minY, maxX, maxY }: Box<'page'>): boolean =>
+  x >= minX - 1e-4 && x <= maxX + 1e-4 && y >= minY - 1e-4 && y <= maxY + 1e-4;
 
 /** Sides of the boxes round all words and signs of a foundation, by what they say. */
 const labelsOf = ({ drawn }: Way) =>
@@ -94,11 +102,7 @@ function expectLabelsWhole(way: Way, foundation: Foundation): void {
     const box = boundingBox(corners);
     for (const x of way.grid.columns.joins) expect(x > box.minX && x < box.maxX).toBe(false);
     for (const y of way.grid.rows.joins) expect(y > box.minY && y < box.maxY).toBe(false);
-    const whole = way.tiles.filter(({ window }) =>
-      corners.every(
-        ({ x, y }) => x >= window.minX && x <= window.maxX && y >= window.minY && y <= window.maxY,
-      ),
-    );
+    const whole = way.tiles.filter((tile) => corners.every((corner) => isIn(corner, labelRoom(tile))));
     expect(whole.length).toBeGreaterThan(0);
   }
 }
@@ -169,6 +173,7 @@ test('a sheet that is too small for the overlap has no way', () => {
     foundation: foundationOf(value, wanted!),
     regions: regionsOf(value.sheet, value.margins),
     overlap: 144,
+    keepUpright: false,
     captionRoom: () => CAPTION + CUT_WORD_ROOM,
   };
   expect(fewestSheets(order)).toBeNull();

@@ -9,11 +9,21 @@ import {
 } from '@seamwright/geometry';
 import { clippedSegments } from './clip.ts';
 import type { Foundation } from './foundation.ts';
-import { type DrawnFoundation, foundationMarks, sizeOnSheet, type Turn } from './foundation-marks.ts';
+import {
+  CUT_WORD_ROOM,
+  type DrawnFoundation,
+  foundationMarks,
+  sizeOnSheet,
+  type Turn,
+} from './foundation-marks.ts';
 import { textCorners } from './metrics.ts';
 import type { Mark } from './model.ts';
 import type { Regions } from './sheet-frame.ts';
 import { cover, type Leaning, type Obstacles, type Tile, type TileGrid, tilesOf } from './tile-grid.ts';
+
+/** What of the tile labels may stand in: on the topmost the strip above the foundation, too, where others have none. */
+export const labelRoom = ({ window, row }: Tile): Box<'page'> =>
+  row === 0 ? { ...window, minY: window.minY - CUT_WORD_ROOM } : window;
 
 /** One way to cut a foundation into tiles. */
 export interface Way {
@@ -32,6 +42,8 @@ export interface WaysOrder {
   readonly regions: Regions;
   /** Points. */
   readonly overlap: number;
+  /** The foundation is not turned. */
+  readonly keepUpright: boolean;
   /** Points that are kept free above each tile. */
   readonly captionRoom: (drawn: DrawnFoundation, turn: Turn, region: Box<'page'>) => number;
 }
@@ -64,7 +76,7 @@ export function fewestSheets(order: WaysOrder): Way | null {
 
 /** @param leastCaption points */
 function fewestOf(order: WaysOrder, leastCaption: number): Way | null {
-  const ways = TURNS.flatMap((turn) => {
+  const ways = TURNS.slice(0, order.keepUpright ? 1 : 2).flatMap((turn) => {
     const drawn = foundationMarks(order.foundation, turn);
     return [order.regions.wide, order.regions.tall].flatMap((region) => {
       const captionRoom = Math.max(leastCaption, order.captionRoom(drawn, turn, region));

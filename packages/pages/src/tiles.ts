@@ -21,7 +21,7 @@ import { besideRegion, type Regions } from './sheet-frame.ts';
 import type { Tile } from './tile-grid.ts';
 import { joinMarks } from './tile-joins.ts';
 import { mapAndWords, SMALL_MAP, smallMap } from './tile-map.ts';
-import { fewestSheets, type Way } from './tile-ways.ts';
+import { fewestSheets, labelRoom, type Way } from './tile-ways.ts';
 
 /** A sheet's worth of a foundation that is larger than a sheet. */
 export interface TileSheet {
@@ -47,7 +47,7 @@ export function tileSheets(
   const overlap = job.overlap * POINTS_PER_INCH;
   const captionRoom = (drawn: DrawnFoundation, turn: Turn, region: Box<'page'>) =>
     captionRoomFor(job, foundation, drawn, turn, region);
-  const way = fewestSheets({ foundation, regions, overlap, captionRoom });
+  const way = fewestSheets({ foundation, regions, overlap, keepUpright: job.keepUpright, captionRoom });
   if (way === null)
     return fail(
       `The sheet is too small to print a large foundation in parts that overlap by ${formatLength(job.overlap, job.unit)}`,
@@ -134,6 +134,7 @@ function tileSheet(
   const lengthsIn = job.seamLengths ? job.unit : null;
   const words = wordMarks(foundation, inCore, roomForWords(tile), lengthsIn, seams);
   const seen = withWholeStrokes(tile, way);
+  const shown = drawn.marks.flatMap((mark) => clipped(mark, mark.role === 'label' ? labelRoom(tile) : seen));
   const toSheet = subtract<'page'>(
     { x: region.minX, y: region.minY + way.captionRoom },
     { x: seen.minX, y: seen.minY },
@@ -146,9 +147,7 @@ function tileSheet(
       ...caption.marks.map((mark) => moved(mark, atTop)),
       ...map.marks.map((mark) => moved(mark, { x: region.maxX - map.width, y: region.minY })),
       ...(isFirst ? mapAndWords(key, way, placeOf, besideRegion(region, regions)) : []),
-      ...[...joins, ...drawn.marks.flatMap((mark) => clipped(mark, seen)), ...words].map((mark) =>
-        moved(mark, toSheet),
-      ),
+      ...[...joins, ...shown, ...words].map((mark) => moved(mark, toSheet)),
     ],
   };
 }
