@@ -192,20 +192,24 @@ export const straightLines = (page: DrawnPage): readonly DrawnPath[] =>
   );
 
 /**
- * How far the corners of `drawn` are from those of `wanted` (both in points) when it is moved, and turned by a
- * quarter or not, to lie on it as well as it can: the greatest distance, points. Not mirrored: a mirror image does
+ * How far the corners of `drawn` are from those of `wanted` (both in points) when it is moved, and turned by
+ * quarters, to lie on it as well as it can: the greatest distance, points. Not mirrored: a mirror image does
  * not fit. Infinity when the number of corners differs.
  */
 export function misfit(drawn: readonly Spot[], wanted: readonly Spot[]): number {
   if (drawn.length !== wanted.length) return Infinity;
   let least = Infinity;
   for (const ring of [drawn, [...drawn].reverse()])
-    for (let quarter = 0; quarter < 2; quarter++)
+    for (let quarter = 0; quarter < 4; quarter++)
       for (let first = 0; first < ring.length; first++) {
         const turned = ring.map((_, i) => {
           const { x, y } = ring[(i + first) % ring.length]!;
-          // A quarter turn anticlockwise undoes the clockwise one of a foundation that is laid sideways.
-          return quarter === 0 ? { x, y } : { x: y, y: -x };
+          return [
+            { x, y },
+            { x: y, y: -x },
+            { x: -x, y: -y },
+            { x: -y, y: x },
+          ][quarter]!;
         });
         const dx = mean(turned.map((p, i) => wanted[i]!.x - p.x));
         const dy = mean(turned.map((p, i) => wanted[i]!.y - p.y));

@@ -37,6 +37,7 @@ import { pageFonts } from './fonts.ts';
 import { laid } from './laid.ts';
 import { seamEndsOnJoins } from './match-points.ts';
 import { awayFrom, besideMatches, legendOf, ticksSaid } from './match-said.ts';
+import { QUARTERS, turnedBy } from './quarters.ts';
 import { moorings, pilings, randomRepeated, star, whirl } from './repeated.ts';
 
 /** What pages are held to: 0.01 mm, in points. */
@@ -84,12 +85,8 @@ const onPaper = ({ x, y }: Spot, scale: number): Spot => ({ x: -x * 72 * scale, 
 
 /** From the block to the sheet, so that the section comes to lie on its drawn outline. */
 function placing(drawn: readonly Spot[], outline: Polygon, scale: number): (p: Spot) => Spot {
-  for (const quarters of [0, 1, 2, 3]) {
-    const print = (p: Spot): Spot => {
-      let { x, y } = onPaper(p, scale);
-      for (let k = 0; k < quarters; k++) [x, y] = [-y, x];
-      return { x, y };
-    };
+  for (const quarters of QUARTERS) {
+    const print = (p: Spot): Spot => turnedBy(onPaper(p, scale), quarters);
     const [from, to] = [boundingBox<'page'>(outline.map(print)), boundingBox<'page'>(drawn)];
     const place = (p: Spot): Spot => {
       const { x, y } = print(p);
