@@ -17,6 +17,8 @@ export interface CuttingHabits {
   /** Buy whole quarters of a yard, not eighths. */
   readonly quarterYards: boolean;
   readonly moreOnTheLine: boolean;
+  /** Press joins open, not to one side. */
+  readonly pressOpen: boolean;
 }
 
 const USUAL: CuttingHabits = {
@@ -31,6 +33,7 @@ const USUAL: CuttingHabits = {
   safety: PLAIN_RULES.safety,
   quarterYards: false,
   moreOnTheLine: PLAIN_RULES.moreOnTheLine,
+  pressOpen: false,
 };
 
 const KEY = 'seamwright cutting';

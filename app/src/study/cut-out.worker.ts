@@ -8,6 +8,7 @@ import {
 } from '@seamwright/cloth';
 import { expose } from 'comlink';
 import solverAddress from 'highs/runtime?url';
+import { bulkOf, type CurveSubject, curveOf, shadeWishes } from './look-ahead.ts';
 
 /** The solver comes with the first fabric whose strips are not proved the least without it. */
 let solver: ReturnType<LoadSolver> | undefined;
@@ -23,6 +24,9 @@ const worker = {
     cloths: readonly Cloth[],
     rules: { readonly cut: CutRules; readonly plan: PlanRules },
   ) => workOut(blocks, cloths, rules, load),
+  shadeWishes,
+  bulkOf,
+  curveOf: (subject: CurveSubject) => curveOf(subject, load),
 };
 
 export type CutOutWorker = typeof worker;

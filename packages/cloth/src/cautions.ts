@@ -39,3 +39,15 @@ export const layerCautions = (rows: readonly ChartRow[]): readonly Caution[] =>
         },
       ]
     : [];
+
+/** For whoever presses sewn foundations. */
+export const PRESSING_CAUTIONS: readonly Caution[] = [
+  {
+    text: 'Set the iron on its rest whenever you lay it down, and unplug it after use.',
+    source: 'common practice',
+  },
+  {
+    text: 'While the paper is in, press with a dry iron: steam curls paper.',
+    source: 'common practice',
+  },
+];

@@ -1,4 +1,5 @@
 export * from './batch.ts';
+export * from './bulk-places.ts';
 export * from './buying.ts';
 export * from './cautions.ts';
 export * from './chart.ts';
@@ -15,6 +16,7 @@ export * from './plan-cloths.ts';
 export * from './plan-sheets.ts';
 export * from './plan-strips.ts';
 export * from './report.ts';
+export * from './shade-pins.ts';
 export * from './show-through.ts';
 export type { LoadSolver } from './strips/least.ts';
 export * from './types.ts';

@@ -32,7 +32,8 @@ export function halvedText(
 
 /** How much of what is cut is trimmed off, beside what plain chunks would lose. */
 export function wasteText({ wastePercent, chunkWastePercent }: Waste): string {
-  const plain = `cut as plain chunks, 1 in larger than each patch both ways, it would be ${chunkWastePercent.toFixed(0)} %`;
+  const few = chunkWastePercent < wastePercent ? ', but some would not be sure to cover' : '';
+  const plain = `of plain chunks, 1 in larger than each patch both ways, it would be ${chunkWastePercent.toFixed(0)} %${few}`;
   return `${wastePercent.toFixed(0)} % of the pieces is trimmed off; ${plain}.`;
 }
 

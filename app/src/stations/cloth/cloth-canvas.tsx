@@ -13,6 +13,7 @@ import { useLook } from '../../canvas/use-look.ts';
 import { usePointed } from '../../store/pointed.ts';
 import { currentDrawing, useWork } from '../../store/work.ts';
 import type { Study } from '../../study/study.ts';
+import { BulkMarks, useBulkReach } from './ahead/bulk-marks.tsx';
 import { beginStroke, endStroke, paint, useBrush } from './brush.ts';
 import { inspect } from './cutting/inspected.ts';
 import { PieceMarks } from './cutting/piece-marks.tsx';
@@ -32,7 +33,8 @@ export function ClothCanvas({ shade, paints }: ClothCanvasProps) {
   const study = useWork((work) => work.study);
   const stroke = useStroke(study);
   const piece = usePiecePlace();
-  const bounds = boundingBox([...corners(drawing), ...(paints ? [] : piece)]);
+  const bulk = useBulkReach(study);
+  const bounds = boundingBox([...corners(drawing), ...(paints ? [] : piece), ...(paints ? [] : bulk)]);
   return (
     <BlockCanvas
       label="The block in its fabrics"
@@ -44,6 +46,7 @@ export function ClothCanvas({ shade, paints }: ClothCanvasProps) {
     >
       <BlockLayer>{study !== null && <Fabrics study={study} shade={shade} />}</BlockLayer>
       <BlockLayer>
+        {study !== null && !paints && <BulkMarks study={study} />}
         {study !== null && <PointedMarks study={study} place={inFront} />}
         {!paints && <PieceMarks />}
       </BlockLayer>

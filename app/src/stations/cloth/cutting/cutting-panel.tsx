@@ -3,6 +3,9 @@ import { useEffect } from 'react';
 import { useWork } from '../../../store/work.ts';
 import { startCuttingOut, useCutting } from '../../../study/cut-out.ts';
 import { Foldable } from '../../../ui/foldable.tsx';
+import { BulkPart } from '../ahead/bulk-part.tsx';
+import { CurvePart } from '../ahead/curve-part.tsx';
+import { ShadesPart } from '../ahead/shades-part.tsx';
 import styles from '../cloth-station.module.css';
 import { BlocksToSew } from './blocks-to-sew.tsx';
 import { Chart } from './chart.tsx';
@@ -41,6 +44,19 @@ export function CuttingPanel() {
               <SaveChart answer={answer} />
             </>
           )}
+        </>
+      )}
+      {!unsewable && question !== null && (
+        <>
+          <Foldable id="show-through" title="Dark under light" more="">
+            <ShadesPart question={question} />
+          </Foldable>
+          <Foldable id="bulk" title="Layers and pressing" more="">
+            <BulkPart question={question} />
+          </Foldable>
+          <Foldable id="other sizes" title="Other sizes of the block" more="">
+            <CurvePart question={question} />
+          </Foldable>
         </>
       )}
       <Foldable id="cutting habits" title="How you cut and buy" more="">

@@ -1,0 +1,196 @@
+import { PRESSING_CAUTIONS, type Pressing } from '@seamwright/cloth';
+import type { Join } from '@seamwright/sewing';
+import { useEffect, useMemo } from 'react';
+import { cutAs, useCuttingHabits } from '../../../store/cutting-habits.ts';
+import type { CuttingQuestion } from '../../../study/cut-out.ts';
+import { type Bulk, type BulkSubject, bulkAsked } from '../../../study/look-ahead-asked.ts';
+import type { Study } from '../../../study/study.ts';
+import { Button } from '../../../ui/button.tsx';
+import { Choice } from '../../../ui/choice.tsx';
+import { counted, listed } from '../../../ui/plural.ts';
+import { rove } from '../../../ui/roving.ts';
+import { usePointing } from '../../../ui/use-pointing.ts';
+import styles from './ahead.module.css';
+import { greyOf, press, showBulk, useBulk } from './bulk-state.ts';
+
+/** So many places are listed. */
+const MOST_LISTED = 8;
+
+/** How many layers lie where once the block is sewn, for the pressing that is chosen. */
+export function BulkPart({ question: { study, block, cut } }: { readonly question: CuttingQuestion }) {
+  const pressings = usePressings(study);
+  const { allowance } = cut;
+  const { scale } = block;
+  const subject = useMemo(
+    (): BulkSubject => ({
+      arrangement: study.arrangement!,
+      plan: study.plan!,
+      allowance,
+      scale,
+      pressings,
+    }),
+    [study.arrangement, study.plan, allowance, scale, pressings],
+  );
+  const asked = bulkAsked.useAsked();
+  const isWanted = asked.of !== null;
+  useEffect(() => {
+    if (isWanted && bulkAsked.useAsked.getState().of !== subject) bulkAsked.ask(subject);
+  }, [isWanted, subject]);
+  useEffect(() => bulkAsked.forget, []);
+  const found = asked.of === subject ? asked.answer : null;
+  return (
+    <>
+      {!isWanted && (
+        <Button
+          className={styles.press}
+          onClick={() => {
+            showBulk(true);
+            bulkAsked.ask(subject);
+          }}
+        >
+          Count the layers
+        </Button>
+      )}
+      {isWanted && found === null && (
+        <div className={styles.row}>
+          <p role="status">Counting the layers of fabric …</p>
+          <Button onClick={bulkAsked.forget}>Stop</Button>
+        </div>
+      )}
+      {found !== null && <Found bulk={found} study={study} />}
+      <Pressings study={study} pressings={pressings} />
+      <ul className={styles.cautions}>
+        {PRESSING_CAUTIONS.map(({ text }) => (
+          <li key={text}>{text}</li>
+        ))}
+      </ul>
+    </>
+  );
+}
+
+/** How each join is pressed, in the plan's order; the same list for as long as nothing of it changes. */
+function usePressings({ plan, blockId }: Study): readonly Pressing[] {
+  const chosen = useBulk((bulk) => bulk.pressings);
+  const open = useCuttingHabits((habits) => habits.pressOpen);
+  const list = plan!.joins.map((join) => chosen[keyOf(blockId, join)] ?? (open ? 'open' : 'first')).join(' ');
+  return useMemo(() => (list === '' ? [] : (list.split(' ') as Pressing[])), [list]);
+}
+
+const keyOf = (blockId: string, { units, makes }: Join): string => [blockId, ...units, makes].join(' ');
+
+function Found({ bulk: { regions, places }, study }: { readonly bulk: Bulk; readonly study: Study }) {
+  const shown = useBulk((state) => state.shown);
+  const counts = [...new Set(regions.map(({ layers }) => layers))].sort((p, q) => p - q);
+  const most = counts.at(-1) ?? 0;
+  const thickest = places.filter(({ layers }) => layers === most).length;
+  return (
+    <>
+      <p role="status">
+        {most === 1
+          ? 'One layer of fabric everywhere.'
+          : `At most ${most} layers of fabric, at ${counted(thickest, 'place')}; paper is not counted.`}
+      </p>
+      <label className={styles.check}>
+        <input type="checkbox" checked={shown} onChange={(event) => showBulk(event.target.checked)} />
+        Show the layers on the block
+      </label>
+      {shown && (
+        <ul className={styles.greys} aria-label="Layers by grey">
+          {counts.map((layers) => (
+            <li key={layers}>
+              <span style={{ background: greyOf(layers, most) }} aria-hidden="true" />
+              {layers}
+            </li>
+          ))}
+        </ul>
+      )}
+      {most > 1 && (
+        <ul className={styles.places} onKeyDown={rove} aria-label="The thickest places">
+          {places.slice(0, MOST_LISTED).map(({ layers, patches, at }, i) => (
+            <Place key={`${at.x} ${at.y}`} layers={layers} patches={patches} study={study} stop={i === 0} />
+          ))}
+        </ul>
+      )}
+    </>
+  );
+}
+
+interface PlaceProps {
+  readonly layers: number;
+  readonly patches: readonly number[];
+  readonly study: Study;
+  /** Whether the Tab key stops here. */
+  readonly stop: boolean;
+}
+
+function Place({ layers, patches, study, stop }: PlaceProps) {
+  const pointing = usePointing({ of: study.drawing, patches });
+  const names = patches.map((patch) => study.names[patch] ?? '?').sort();
+  return (
+    <li>
+      <p data-stop tabIndex={stop ? 0 : -1} className={styles.place} {...pointing}>
+        {counted(layers, 'layer')} {names.length === 1 ? 'at the edge of' : 'where'} {listed(names)}
+        {names.length > 1 && ' meet'}
+      </p>
+    </li>
+  );
+}
+
+interface PressingsProps {
+  readonly study: Study;
+  readonly pressings: readonly Pressing[];
+}
+
+/** How joins are pressed: as usual, and each by itself. */
+function Pressings({ study, pressings }: PressingsProps) {
+  const open = useCuttingHabits((habits) => habits.pressOpen);
+  const { joins } = study.plan!;
+  if (joins.length === 0)
+    return <p className={styles.small}>Nothing is joined: all seams are pressed under the newer patch.</p>;
+  return (
+    <>
+      <Choice
+        label="Usually, joins are pressed"
+        value={open ? 'open' : 'side'}
+        options={[
+          { value: 'side', label: 'To one side' },
+          { value: 'open', label: 'Open' },
+        ]}
+        onChange={(value) => cutAs({ pressOpen: value === 'open' })}
+      />
+      <details className={styles.joins}>
+        <summary>{joins.length === 1 ? 'The join' : `Each of the ${joins.length} joins`}</summary>
+        <ul>
+          {joins.map((join, k) => (
+            <Pressed key={keyOf(study.blockId, join)} join={join} study={study} pressing={pressings[k]!} />
+          ))}
+        </ul>
+      </details>
+    </>
+  );
+}
+
+interface PressedProps {
+  readonly join: Join;
+  readonly study: Study;
+  readonly pressing: Pressing;
+}
+
+function Pressed({ join, study, pressing }: PressedProps) {
+  const pointing = usePointing({ of: study.drawing, seams: [join.seam] });
+  const [first, second] = join.units;
+  return (
+    <li {...pointing}>
+      <Choice
+        label={`${first} to ${second}, pressed`}
+        value={pressing}
+        options={[
+          { value: 'first', label: `Under ${first}` },
+          { value: 'second', label: `Under ${second}` },
+          { value: 'open', label: 'Open' },
+        ]}
+        onChange={(value) => press(keyOf(study.blockId, join), value)}
+      />
+    </li>
+  );
+}
