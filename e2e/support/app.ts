@@ -2,7 +2,7 @@ import { expect, type Locator, type Page } from '@playwright/test';
 
 /** The ways of a person through the application, by the names that everything has on the screen. */
 
-export type Station = 'Draft' | 'Order' | 'Paper';
+export type Station = 'Draft' | 'Order' | 'Cloth' | 'Paper';
 
 const path = (page: Page): Locator => page.getByRole('navigation', { name: 'Stations' });
 

@@ -1,0 +1,94 @@
+import type { Page } from '@playwright/test';
+import { goTo, open } from './support/app.ts';
+import { expect, test } from './support/test.ts';
+
+/** What is looked at before cutting: a piece with a size of one's own, dark under light, layers, other sizes. */
+
+async function cutAndBuy(page: Page): Promise<void> {
+  await open(page, '?demo');
+  await goTo(page, 'Cloth');
+  await page.getByRole('radio', { name: 'Cut and buy' }).press('Space');
+  await expect(page.getByRole('table', { name: 'Cut from Sailcloth' })).toBeVisible();
+}
+
+const canvas = (page: Page) => page.getByTestId('cloth');
+
+/** The share of the canvas in the colour of what is wrong, as it is by day. */
+const wrongPixels = (page: Page): Promise<number> =>
+  canvas(page).evaluate((holder) => {
+    let count = 0;
+    for (const layer of holder.querySelectorAll('canvas')) {
+      const { data } = layer.getContext('2d')!.getImageData(0, 0, layer.width, layer.height);
+      for (let i = 0; i < data.length; i += 4)
+        if (data[i] === 0xae && data[i + 1] === 0x2a && data[i + 2] === 0x1e && data[i + 3] === 0xff) count++;
+    }
+    return count;
+  });
+
+test('a size that is too small is said so, and what stays bare is drawn', async ({ page }) => {
+  await cutAndBuy(page);
+  await page.getByRole('button', { name: 'A1', exact: true }).click();
+  const piece = page.getByRole('region', { name: 'The piece for A1' });
+  await expect(piece.getByRole('status')).toContainText(/It still covers .* % of it is trimmed off/);
+  expect(await wrongPixels(page)).toBe(0);
+
+  const height = piece.getByRole('textbox', { name: 'Height' });
+  await height.fill('1 1/2');
+  await height.press('Enter');
+  await expect(piece.getByRole('status')).toContainText('Too small: 5 × 1½ in');
+  expect(await wrongPixels(page)).toBeGreaterThan(500);
+
+  await piece.getByRole('button', { name: 'The size that was worked out' }).click();
+  await expect(piece.getByRole('status')).toContainText('It still covers');
+  expect(await wrongPixels(page)).toBe(0);
+});
+
+test('dark under light is listed and marked, and an order that avoids some is taken in one step', async ({
+  page,
+}) => {
+  await cutAndBuy(page);
+  const part = page.getByRole('group', { name: 'Dark under light' });
+  const places = part.getByRole('list', { name: 'Where dark shows through' }).getByRole('listitem');
+  await expect(places).toHaveText([
+    'B2 (Lamp yellow) over B1 (Brick)',
+    'B3 (Sea mist) over B1 (Brick)',
+    'B4 (Sea mist) over B1 (Brick)',
+  ]);
+  const before = await canvas(page).screenshot();
+  await places.first().locator('p').focus();
+  await expect.poll(async () => before.equals(await canvas(page).screenshot())).toBe(false);
+
+  await expect(part).toContainText('Section B can be sewn so that only 2 of 3 are left.');
+  await part.getByRole('button', { name: 'Sew in that order' }).click();
+  await expect(places).toHaveCount(2);
+  await page.getByRole('button', { name: /^Undo/ }).click();
+  await expect(places).toHaveCount(3);
+});
+
+test('layers are counted for the pressing that is chosen, and shown on the block', async ({ page }) => {
+  await cutAndBuy(page);
+  const part = page.getByRole('group', { name: 'Layers and pressing' });
+  const before = await canvas(page).screenshot();
+  await part.getByRole('button', { name: 'Count the layers' }).click();
+  await expect(part.getByRole('status')).toHaveText(
+    'At most 7 layers of fabric, at 4 places; paper is not counted.',
+  );
+  await expect(part.getByRole('list', { name: 'The thickest places' })).toContainText('7 layers where A1');
+  await expect.poll(async () => before.equals(await canvas(page).screenshot())).toBe(false);
+  await expect(part).toContainText('unplug it after use');
+
+  // Pressed open, each side of the join has only its own allowance under it.
+  await part.getByRole('radio', { name: 'Open' }).first().press('Space');
+  await expect(part.getByRole('status')).not.toHaveText(/^At most 7 layers of fabric, at 4 places/);
+  await expect(part.getByRole('status')).toHaveText(/^At most \d layers/);
+});
+
+test('what other sizes need is told in words and as a table', async ({ page }) => {
+  await cutAndBuy(page);
+  const part = page.getByRole('group', { name: 'Other sizes of the block' });
+  await part.getByRole('button', { name: 'Compare with other sizes' }).click();
+  await expect(part).toContainText('8 in needs ⅛ yd more than 7¾ in.');
+  await part.getByText('As a table').click();
+  await expect(part.getByRole('row', { name: '8 in 1 yd, as it is now' })).toBeVisible();
+  await expect(part.getByRole('row')).toHaveCount(18);
+});
