@@ -17,10 +17,10 @@ import { greyOf, press, showBulk, useBulk } from './bulk-state.ts';
 const MOST_LISTED = 8;
 
 /** How many layers lie where once the block is sewn, for the pressing that is chosen. */
-export function BulkPart({ question: { study, block, cut } }: { readonly question: CuttingQuestion }) {
+export function BulkPart({ question: { study, blocks, cut } }: { readonly question: CuttingQuestion }) {
   const pressings = usePressings(study);
   const { allowance } = cut;
-  const { scale } = block;
+  const [{ scale }] = blocks;
   const subject = useMemo(
     (): BulkSubject => ({
       arrangement: study.arrangement!,
@@ -40,6 +40,7 @@ export function BulkPart({ question: { study, block, cut } }: { readonly questio
   const found = asked.of === subject ? asked.answer : null;
   return (
     <>
+      {blocks.length > 1 && <p>In the first of the sizes that are asked for at Paper.</p>}
       {!isWanted && (
         <Button
           className={styles.press}

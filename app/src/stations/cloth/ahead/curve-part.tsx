@@ -20,7 +20,13 @@ const MOST_TOLD = 4;
 export function CurvePart({ question }: { readonly question: CuttingQuestion }) {
   const unit = useWork((work) => work.history.present.unit);
   const subject = useMemo((): CurveSubject => {
-    const { study, block, cloths, cut, plan } = question;
+    const {
+      study,
+      blocks: [block],
+      cloths,
+      cut,
+      plan,
+    } = question;
     const { minX, maxX } = boundingBox(corners(study.drawing));
     const width = maxX - minX;
     const now = width * block.scale;
@@ -33,6 +39,7 @@ export function CurvePart({ question }: { readonly question: CuttingQuestion }) 
   const isStale = of !== null && of !== subject;
   return (
     <>
+      {question.blocks.length > 1 && <p>For the first of the sizes that are asked for at Paper.</p>}
       {isBusy ? (
         <div className={styles.row}>
           <p role="status">Working out {of.widths.length} sizes …</p>

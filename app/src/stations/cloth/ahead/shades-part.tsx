@@ -23,7 +23,8 @@ const SEEN = 0.1;
 const MOST_LISTED = 60;
 
 /** Where dark allowances lie under lighter patches, and the order that avoids it. */
-export function ShadesPart({ question: { study, block } }: { readonly question: CuttingQuestion }) {
+export function ShadesPart({ question: { study, blocks } }: { readonly question: CuttingQuestion }) {
+  const [{ fabrics: cutFrom }] = blocks;
   const fabrics = useWork(fabricsOf);
   const subject = useMemo((): ShadesSubject => {
     const { arrangement, plan, wishes, records } = study;
@@ -31,11 +32,11 @@ export function ShadesPart({ question: { study, block } }: { readonly question: 
     return {
       arrangement: arrangement!,
       plan: plan!,
-      lightness: block.fabrics.map((id) => lightnessOf.get(id ?? '') ?? null),
+      lightness: cutFrom.map((id) => lightnessOf.get(id ?? '') ?? null),
       least: SEEN,
       pins: resolvePins(wishes.pins, records).pins,
     };
-  }, [study, block, fabrics]);
+  }, [study, cutFrom, fabrics]);
   const found = useMemo(() => {
     const { arrangement, plan, lightness: light } = subject;
     return showThrough(arrangement, plan, (patch) => light[patch] ?? undefined, SEEN);
@@ -51,7 +52,7 @@ export function ShadesPart({ question: { study, block } }: { readonly question: 
   if (found.length === 0)
     return <p>No dark allowance lies under a lighter patch. At joins, press to the darker side.</p>;
   const nameOf = (patch: number) => {
-    const fabric = fabrics.find(({ id }) => id === block.fabrics[patch])?.name ?? 'no fabric yet';
+    const fabric = fabrics.find(({ id }) => id === cutFrom[patch])?.name ?? 'no fabric yet';
     return `${study.names[patch]} (${fabric})`;
   };
   return (
