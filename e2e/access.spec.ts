@@ -6,7 +6,7 @@ import { expect, test } from './support/test.ts';
 const CYCLE = `<svg xmlns="http://www.w3.org/2000/svg" width="6in" height="6in" viewBox="0 0 3 3">
   <rect width="3" height="3"/><path d="M1 0V2M0 2H2M2 1V3M1 1H3"/></svg>`;
 
-const STATIONS: readonly Station[] = ['Draft', 'Order', 'Paper'];
+const STATIONS: readonly Station[] = ['Draft', 'Order', 'Cloth', 'Paper'];
 
 for (const colorScheme of ['light', 'dark'] as const)
   test.describe(`${colorScheme} colours`, () => {

@@ -78,6 +78,22 @@ export function renameFabric(id: string, name: string): void {
   changeFabric('Rename a fabric', id, (fabric) => (fabric.name === name ? fabric : { ...fabric, name }));
 }
 
+/** What else is known of a fabric. Null takes it away. */
+interface FabricDetails {
+  readonly colour?: string;
+  /** Inches. */
+  readonly width?: number;
+  readonly grain?: NonNullable<Fabric['grain']> | null;
+  readonly swatch?: NonNullable<Fabric['swatch']> | null;
+}
+
+export function describeFabric(label: string, id: string, details: FabricDetails): void {
+  changeFabric(label, id, ({ grain: grainBefore = null, swatch: swatchBefore = null, ...fabric }) => {
+    const { grain = grainBefore, swatch = swatchBefore, ...others } = details;
+    return { ...fabric, ...others, ...(grain !== null && { grain }), ...(swatch !== null && { swatch }) };
+  });
+}
+
 /** Colours that are chosen one after the other in one go are one step. */
 export function recolourFabric(id: string, colour: string): void {
   changeFabric(

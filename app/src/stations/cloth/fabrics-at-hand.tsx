@@ -21,12 +21,15 @@ export function FabricsAtHand() {
         <Button onClick={addPlainFabrics}>Take some plain ones</Button>
       </>
     );
-  const options = [...fabrics.map(({ id, name: words, colour }) => ({ id, words, colour })), NO_FABRIC];
+  const options = [
+    ...fabrics.map(({ id, name: words, colour, swatch }) => ({ id, words, colour, swatch })),
+    NO_FABRIC,
+  ];
   return (
     <>
       <fieldset className={styles.fabrics}>
         <legend>Fabric at hand</legend>
-        {options.map(({ id, words, colour }) => (
+        {options.map(({ id, words, colour, swatch }) => (
           <label key={id ?? ''} className={styles.option}>
             <input
               type="radio"
@@ -37,7 +40,14 @@ export function FabricsAtHand() {
             />
             <span
               className={colour === null ? `${styles.swatch} ${styles.bare}` : styles.swatch}
-              style={colour === null ? undefined : { background: colour }}
+              style={
+                colour === null
+                  ? undefined
+                  : {
+                      background:
+                        swatch === undefined ? colour : `center / cover url(${swatch.picture.data})`,
+                    }
+              }
             />
             <span className={styles.name}>{words}</span>
           </label>
@@ -53,4 +63,4 @@ export function FabricsAtHand() {
   );
 }
 
-const NO_FABRIC = { id: null, words: 'Take the fabric off', colour: null } as const;
+const NO_FABRIC = { id: null, words: 'Take the fabric off', colour: null, swatch: undefined } as const;

@@ -1,7 +1,6 @@
 import { create } from 'zustand';
+import { asItIs } from '../../canvas/fabric-fills.ts';
 import { greyOf } from '../../colour/lightness.ts';
-
-const asItIs = (colour: string): string => colour;
 
 /** Whether the fabrics are looked at in greys: a habit of this visit, no part of the work. */
 export const useGreys = create<{ readonly greys: boolean }>()(() => ({ greys: false }));

@@ -1,6 +1,6 @@
 import type { Fabric } from '@seamwright/pattern';
-import { Plus, Trash2 } from 'lucide-react';
-import { type RefObject, useId, useRef, useState } from 'react';
+import { ChevronDown, ChevronUp, Plus, Trash2 } from 'lucide-react';
+import { lazy, type RefObject, Suspense, useId, useRef, useState } from 'react';
 import { endStep } from '../../../store/changes.ts';
 import { addFabric, fabricsOf, recolourFabric, removeFabric, renameFabric } from '../../../store/fabrics.ts';
 import { useWork } from '../../../store/work.ts';
@@ -8,6 +8,9 @@ import { Button, IconButton } from '../../../ui/button.tsx';
 import { Dialog } from '../../../ui/dialog.tsx';
 import { Field } from '../../../ui/field.tsx';
 import styles from './fabrics.module.css';
+
+/** Loaded when it is first opened: it knows of cutting and of pictures. */
+const FabricDetails = lazy(() => import('./fabric-details.tsx'));
 
 /** The pattern's fabrics: their names and colours, new ones, and away with one. */
 export function FabricsDialog({ open, onClose }: { readonly open: boolean; readonly onClose: () => void }) {
@@ -55,6 +58,7 @@ interface FabricLineProps {
 function FabricLine({ fabric, afterwards }: FabricLineProps) {
   const { id, name, colour } = fabric;
   const [typed, setTyped] = useState<string | null>(null);
+  const [open, setOpen] = useState(false);
   const nameless = typed !== null && typed.trim() === '';
   const problem = useId();
   const commit = () => {
@@ -92,6 +96,12 @@ function FabricLine({ fabric, afterwards }: FabricLineProps) {
         }}
       />
       <IconButton
+        label={`More about ${name}`}
+        icon={open ? ChevronUp : ChevronDown}
+        aria-expanded={open}
+        onClick={() => setOpen(!open)}
+      />
+      <IconButton
         label={`Remove ${name}`}
         icon={Trash2}
         onClick={() => {
@@ -103,6 +113,11 @@ function FabricLine({ fabric, afterwards }: FabricLineProps) {
         <p id={problem} className={styles.problem} role="alert">
           A fabric needs a name: type one, or press Escape for “{name}”.
         </p>
+      )}
+      {open && (
+        <Suspense>
+          <FabricDetails fabric={fabric} />
+        </Suspense>
       )}
     </li>
   );
