@@ -45,6 +45,22 @@ for (const colorScheme of ['light', 'dark'] as const)
       expect(await barriers(page), 'keys').toEqual([]);
     });
 
+    test('nor have the parts and dialogs of Paper', async ({ page }) => {
+      await open(page, '?demo');
+      await goTo(page, 'Paper');
+      const printing = page.getByRole('region', { name: 'Printing' });
+      await printing.getByRole('button', { name: /^Add 3/ }).click();
+      for (const part of await printing.locator('summary').all()) await part.click();
+      await page.getByRole('radio', { name: 'Full width' }).check();
+      await expect(page.getByRole('navigation', { name: 'Map of the sheets' })).toBeVisible();
+      expect(await barriers(page), 'parts').toEqual([]);
+      await printing.getByRole('button', { name: 'Measure the printer…' }).click();
+      expect(await barriers(page), 'printer').toEqual([]);
+      await page.keyboard.press('Escape');
+      await printing.getByRole('button', { name: 'Save PNG…' }).click();
+      expect(await barriers(page), 'picture').toEqual([]);
+    });
+
     test('nor have what Draft opens, and the list of what was done', async ({ page }) => {
       await open(page, '?demo');
       await page.getByRole('button', { name: /^Block: / }).click();

@@ -157,6 +157,30 @@ test('a long job says how far it is, and can be cancelled while the page stays l
   expect(files).toHaveLength(written);
 });
 
+test('laying out is cancelled, and asked for after all', async ({ page }) => {
+  // As over a slow line: what lays out the sheets does not come until it is let through.
+  let letThrough = () => {};
+  const through = new Promise<void>((resolve) => {
+    letThrough = resolve;
+  });
+  await page.route(/\/later-[^/]*\.js$/, async (route) => {
+    await through;
+    await route.continue().catch(() => undefined);
+  });
+  await open(page, '?demo');
+  await openBlock(page, 'Lighthouse');
+  await goTo(page, 'Paper');
+  await expect(printing(page).getByRole('progressbar', { name: 'Drawing the foundations…' })).toBeVisible();
+  await printing(page).getByRole('button', { name: 'Cancel' }).click();
+  const sheets = page.getByRole('region', { name: 'Sheets' });
+  await expect(sheets).toContainText('The sheets are not laid out: that was cancelled.');
+  await expect(stop(page, 'Paper')).toContainText('no sheets yet');
+  letThrough();
+  await sheets.getByRole('button', { name: 'Lay them out' }).click();
+  await expect(printing(page).getByRole('button', { name: 'Save PDF' })).toBeEnabled();
+  await expect(page.getByRole('img', { name: /^Sheet 1/ })).toBeVisible();
+});
+
 test('thousands of sheets are asked about, and nothing is written before', async ({ page }) => {
   await lighthouse(page);
   const files: Download[] = [];

@@ -24,7 +24,7 @@ export function Sizes() {
   const list = useNewestInHand(sizes.length);
   return (
     <section className={styles.part} aria-label="Finished sizes">
-      <ul ref={list} className={styles.sizes}>
+      <div ref={list} className={styles.sizes}>
         {sizes.map((size, index) => (
           <SizeRow
             // biome-ignore lint/suspicious/noArrayIndexKey: a size is known by its place
@@ -35,7 +35,7 @@ export function Sizes() {
             block={block}
           />
         ))}
-      </ul>
+      </div>
       <div className={styles.buttons}>
         <Button icon={Plus} onClick={() => askForSizes([...sizes, nextSize(sizes, block)])}>
           Add a size
@@ -53,11 +53,11 @@ export function Sizes() {
 
 /** Puts the keyboard in the width of a size that was just added. */
 function useNewestInHand(count: number) {
-  const list = useRef<HTMLUListElement>(null);
+  const list = useRef<HTMLDivElement>(null);
   const before = useRef(count);
   useEffect(() => {
     if (count === before.current + 1)
-      list.current?.querySelector<HTMLElement>(':scope > li:last-child input')?.focus();
+      list.current?.querySelector<HTMLElement>(':scope > :last-child input')?.focus();
     before.current = count;
   }, [count]);
   return list;
@@ -85,8 +85,7 @@ function SizeRow({ size, index, of, block }: SizeRowProps) {
   };
   const name = of === 1 ? 'Size' : `Size ${index + 1}`;
   return (
-    // biome-ignore lint/a11y/useSemanticElements: an item of a list and a group of fields at once
-    <li role="group" aria-label={name} className={styles.size}>
+    <fieldset aria-label={name} className={styles.size}>
       <LengthField
         label="Finished width"
         value={block.width * scale}
@@ -115,7 +114,7 @@ function SizeRow({ size, index, of, block }: SizeRowProps) {
           onClick={() => askForSizes(sizes.filter((_, i) => i !== index))}
         />
       )}
-    </li>
+    </fieldset>
   );
 }
 
