@@ -1,6 +1,6 @@
 import { type Arrangement, arrange, carryPatches, type Finding, type Repair } from '@seamwright/arrangement';
 import { ok, type Result } from '@seamwright/geometry';
-import type { FoundationJob, PageFonts, PagePlan, Progress } from '@seamwright/pages';
+import type { CuttingChartJob, FoundationJob, PageFonts, PagePlan, Progress } from '@seamwright/pages';
 import { resolvePins } from '@seamwright/pattern';
 import {
   type AlternativeName,
@@ -76,6 +76,11 @@ const worker = {
   async layOut(job: FoundationJob, report: Progress): Promise<Result<PagePlan>> {
     const { layFoundations } = await later();
     return layFoundations(job, report);
+  },
+
+  async layChart(job: CuttingChartJob): Promise<Result<PagePlan>> {
+    const { layCuttingChart } = await later();
+    return layCuttingChart(job);
   },
 
   async pdf(plan: PagePlan, fonts: PageFonts): Promise<Uint8Array> {

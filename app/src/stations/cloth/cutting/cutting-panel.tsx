@@ -41,7 +41,7 @@ export function CuttingPanel() {
                 <Chart key={plan.cloth.id} plan={plan} rows={answer.rows} question={question} />
               ))}
               <WastePart question={question} answer={answer} />
-              <SaveChart answer={answer} />
+              <SaveChart answer={answer} question={question} />
             </>
           )}
         </>

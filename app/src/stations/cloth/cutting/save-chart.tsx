@@ -3,12 +3,22 @@ import { FileDown } from 'lucide-react';
 import { download, fileName } from '../../../keeping/download.ts';
 import { announce } from '../../../store/notices.ts';
 import { currentBlock, useWork } from '../../../store/work.ts';
+import type { CuttingQuestion } from '../../../study/cut-out.ts';
 import { Button } from '../../../ui/button.tsx';
+import { useOutput } from '../../paper/outputs/under-way.ts';
 import station from '../cloth-station.module.css';
 import styles from './cutting.module.css';
+import { saveChartPdf } from './save-chart-pdf.ts';
 
 /** The chart as a file, and what to mind with the cutter in hand. */
-export function SaveChart({ answer }: { readonly answer: CutOut }) {
+export function SaveChart({
+  answer,
+  question,
+}: {
+  readonly answer: CutOut;
+  readonly question: CuttingQuestion;
+}) {
+  const busy = useOutput(({ underWay }) => underWay !== null);
   const saveCsv = () => {
     const name = fileName(`${currentBlock(useWork.getState()).name}, cutting`, '.csv');
     const text = chartCsv(
@@ -23,6 +33,9 @@ export function SaveChart({ answer }: { readonly answer: CutOut }) {
     <section className={station.part} aria-label="The chart as a file">
       <Button icon={FileDown} onClick={saveCsv}>
         Save the chart as CSV
+      </Button>
+      <Button icon={FileDown} disabled={busy} onClick={() => void saveChartPdf(question, answer)}>
+        Save the chart as PDF
       </Button>
       <h2>With the cutter in your hand</h2>
       <ul className={styles.cautions}>

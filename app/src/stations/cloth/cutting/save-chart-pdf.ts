@@ -1,0 +1,45 @@
+import { blocksText, type CutOut, sizeText } from '@seamwright/cloth';
+import { boundingBox, type LengthUnit, sentence } from '@seamwright/geometry';
+import type { CuttingChartJob } from '@seamwright/pages';
+import { download, fileName } from '../../../keeping/download.ts';
+import { useCuttingHabits } from '../../../store/cutting-habits.ts';
+import { useSettings } from '../../../store/settings.ts';
+import { currentBlock, pattern, useWork } from '../../../store/work.ts';
+import { writingWorker } from '../../../study/computing.ts';
+import type { CuttingQuestion } from '../../../study/cut-out.ts';
+import { CannotBe, produce } from '../../paper/outputs/under-way.ts';
+import { pageFonts } from '../../paper/page-fonts.ts';
+
+/** Saves the chart as pages to print. The PDF writer is loaded now, by the worker, and not before. */
+export const saveChartPdf = (question: CuttingQuestion, answer: CutOut): Promise<void> =>
+  produce('cutting chart', async () => {
+    const job = jobOf(question, answer);
+    const fonts = await pageFonts();
+    const laid = await writingWorker.ask((worker) => worker.layChart(job));
+    if (!laid.ok) throw new CannotBe(sentence(laid.problem));
+    const bytes = await writingWorker.ask((worker) => worker.pdf(laid.value, fonts));
+    const name = fileName(`${job.title}, cutting`, '.pdf');
+    download(name, new Uint8Array(bytes), 'application/pdf');
+    return `Saved ${name}`;
+  });
+
+function jobOf(question: CuttingQuestion, { rows, plans }: CutOut): CuttingChartJob {
+  const work = useWork.getState();
+  const { title, unit } = pattern(work);
+  const { name } = currentBlock(work);
+  const { paper } = useSettings.getState();
+  const { layers } = useCuttingHabits.getState();
+  const { cut, plan } = question;
+  const cutFor = cutForText(name, question, unit);
+  return { title: name, pattern: title, cutFor, paper, unit, rows, plans, layers, cut, buying: plan };
+}
+
+/** `8 of Lantern`; with the sizes where there are several. */
+function cutForText(name: string, { blocks }: CuttingQuestion, unit: LengthUnit): string {
+  const texts = blocks.map(({ arrangement, scale, ...counts }) => {
+    const { minX, minY, maxX, maxY } = boundingBox(arrangement.outline);
+    const size = sizeText((maxX - minX) * scale, (maxY - minY) * scale, unit);
+    return blocks.length === 1 ? blocksText([name], counts) : `${blocksText([name], counts)} at ${size}`;
+  });
+  return texts.join(', ');
+}

@@ -1,0 +1,65 @@
+import { execFileSync } from 'node:child_process';
+import { readFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import type { Page } from '@playwright/test';
+import { goTo, open, openBlock } from './support/app.ts';
+import { readPdf } from './support/pdf.ts';
+import { expect, test } from './support/test.ts';
+
+const PROGRAM = fileURLToPath(new URL('../packages/cli/dist/seamwright.js', import.meta.url));
+
+async function saved(page: Page, press: () => Promise<void>): Promise<{ name: string; path: string }> {
+  const [download] = await Promise.all([page.waitForEvent('download'), press()]);
+  return { name: download.suggestedFilename(), path: await download.path() };
+}
+
+/** Lines of cells: RFC 4180, in which no cell of a chart has a line break. */
+function cellsOf(csv: string): readonly (readonly string[])[] {
+  expect(csv).toMatch(/\r\n$/);
+  return csv
+    .slice(0, -2)
+    .split('\r\n')
+    .map((line) => {
+      expect(line).not.toContain('\n');
+      const cells = [...line.matchAll(/(?:^|,)(?:"((?:[^"]|"")*)"|([^",]*))/g)];
+      return cells.map(([, quoted, plain]) => quoted?.replaceAll('""', '"') ?? plain ?? '');
+    });
+}
+
+test('the cutting chart is read, and saved as CSV and PDF as the command line writes it', async ({
+  page,
+}) => {
+  await open(page, '?demo');
+  await openBlock(page, 'Lantern');
+  await goTo(page, 'Cloth');
+  await page.getByRole('radio', { name: 'Cut and buy' }).check();
+  const tables = page.getByRole('table', { name: /^Cut from / });
+  await expect(tables.first()).toBeVisible();
+  const rows = await tables.locator('tbody tr').all();
+  const shown = await Promise.all(rows.map((row) => row.locator('td').allInnerTexts()));
+
+  const chart = await saved(page, () => page.getByRole('button', { name: 'Save the chart as CSV' }).click());
+  expect(chart.name).toBe('Lantern, cutting.csv');
+  const csv = readFileSync(chart.path, 'utf8');
+  const [head, ...lines] = cellsOf(csv);
+  expect(head).toEqual(['fabric', 'section', 'shape', 'width in', 'height in', 'cut', 'yields', 'patches']);
+  for (const line of lines) expect(line).toHaveLength(head!.length);
+  expect(lines.map((cells) => cells[5])).toEqual(shown.map(([cut]) => cut));
+  expect(lines.map((cells) => cells[7]!.split(' '))).toEqual(shown.map((cells) => cells[2]!.split(/\s+/)));
+
+  const pattern = await saved(page, () => page.keyboard.press('Control+s'));
+  const wanted = execFileSync(process.execPath, [
+    ...[PROGRAM, 'cutting', pattern.path, '--block', 'Lantern', '--csv'],
+  ]).toString();
+  expect(csv).toBe(wanted);
+
+  const file = await saved(page, () => page.getByRole('button', { name: 'Save the chart as PDF' }).click());
+  expect(file.name).toBe('Lantern, cutting.pdf');
+  const words = readPdf(readFileSync(file.path))
+    .map(({ text }) => text)
+    .join(' ')
+    .replace(/\s+/g, ' ');
+  expect(words).toContain('To cut for 1 of Lantern');
+  for (const [cut, size] of shown) expect(words).toContain(`${cut} ${size!.split('\n')[0]}`);
+  expect(words).toContain('Close the rotary cutter whenever you lay it down.');
+});
