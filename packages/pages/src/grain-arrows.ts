@@ -6,7 +6,7 @@ import { liesIn, meets, type Plate, platesMeet } from './plate.ts';
 
 /** Lengths that are tried, points, and from the shaft to a barb's end. */
 const LENGTHS: readonly number[] = [18, 13, 9];
-const BARB = 2.6;
+export const BARB = 2.6;
 
 /** Points kept free round an arrow. */
 const CLEAR = 2;
@@ -54,7 +54,7 @@ function besideLabel({ centre, halfWidth, halfHeight }: Plate, length: number): 
 }
 
 /** One path: shaft, then the barbs. */
-function arrowMark(section: string, { centre, halfWidth, halfHeight, angle }: Plate): PathMark {
+export function arrowMark(section: string, { centre, halfWidth, halfHeight, angle }: Plate): PathMark {
   const turn = rotation<'page'>(angle, centre);
   const tip = { x: 0, y: -halfHeight };
   const barb = -halfHeight + 1.3 * halfWidth;

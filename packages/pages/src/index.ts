@@ -14,6 +14,7 @@ export {
 } from './job.ts';
 export { layCuttingChart } from './lay-cutting-chart.ts';
 export { layFoundations } from './lay-foundations.ts';
+export { layTemplates } from './lay-templates.ts';
 export * from './model.ts';
 export {
   type Margins,
@@ -34,4 +35,5 @@ export { type Measured, printerFrom, type RulerMeasure } from './printer-measure
 export { type PrintRun, printsOf } from './prints.ts';
 export type { Progress } from './progress.ts';
 export { writeSvg } from './svg.ts';
+export type { TemplateJob, TemplateKind } from './template-job.ts';
 export { alikeSections } from './templates.ts';

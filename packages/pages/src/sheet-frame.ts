@@ -68,7 +68,7 @@ export const stripWidth = ({ minX, maxX }: Box<'page'>): number => maxX - minX -
 export const squaresTop = ({ maxY }: Box<'page'>): number => maxY - LARGE_SQUARE;
 
 /** The two check squares in the bottom left corner of the printable area, with what they are for. */
-const checkSquares = (area: Box<'page'>): readonly Mark[] => [
+export const checkSquares = (area: Box<'page'>): readonly Mark[] => [
   ...bareSquares(area),
   ...SQUARE_WORDS.map(([content, down, look]) =>
     textMark('footer', undefined, content, { x: area.minX + INSET, y: squaresTop(area) + down }, look),

@@ -14,7 +14,8 @@ export interface SheetNumbers {
 }
 
 const NAME = { size: 9, weight: 'semibold' } as const;
-const LINE = { size: 7.5, weight: 'regular' } as const;
+/** How the lines of a foot are set. */
+export const FOOT_LINE = { size: 7.5, weight: 'regular' } as const;
 
 /** Points from base line to base line. */
 const LINE_STEP = 9.5;
@@ -75,7 +76,7 @@ export function footMarks(
   const base = top + NAME_ROOM;
   const first = base + 11 + (narrow ? LINE_STEP : 0);
   const line = (content: string, y: number): Mark =>
-    textMark('footer', undefined, content, { x: left, y }, { ...LINE, ink: QUIET });
+    textMark('footer', undefined, content, { x: left, y }, { ...FOOT_LINE, ink: QUIET });
   const rule = (from: number, y: number): Mark =>
     segmentMark('footer', undefined, { a: { x: from, y }, b: { x: right, y } }, STROKES.rule);
   return [
@@ -101,5 +102,5 @@ function stripLines({ allowance, unit, printer }: CheckedJob, width: number): re
     'Fabric goes on the blank side: the print is the mirror image of the finished block.',
     ...(printer === undefined ? [] : [correctionWords(printer)]),
   ];
-  return texts.flatMap((text) => wrapped(text, LINE.size, LINE.weight, width, MOST_LINES));
+  return texts.flatMap((text) => wrapped(text, FOOT_LINE.size, FOOT_LINE.weight, width, MOST_LINES));
 }
