@@ -48,6 +48,6 @@ export const PRESSING_CAUTIONS: readonly Caution[] = [
   },
   {
     text: 'While the paper is in, press with a dry iron: steam curls paper.',
-    source: 'common practice',
+    source: 'Chili Pepper Quilts, tips',
   },
 ];

@@ -41,6 +41,8 @@ export interface BulkRequest {
  * - In a join, the unit that is pressed over the allowances is folded along the seam, with all that it is made of: seams that
  *   end on the join are folded with it. Pressed open, both are.
  *
+ * Partial seams are not followed: the plan must have none.
+ *
  * The regions do not overlap, and together are all that fabric covers.
  */
 export function bulkMap(request: BulkRequest): readonly LayerRegion[] {

@@ -16,7 +16,7 @@ import type { Study } from '../../../study/study.ts';
 import { greyOf, useBulk } from './bulk-state.ts';
 
 /** So many of the thickest places carry their number at most. */
-const MOST_NUMBERS = 40;
+const MOST_NUMBERS = 200;
 
 /** Layers at a seam away from all others: the newer patch and two allowances. */
 const PLAIN_SEAM = 3;

@@ -16,8 +16,27 @@ import { greyOf, press, showBulk, useBulk } from './bulk-state.ts';
 /** So many places are listed. */
 const MOST_LISTED = 8;
 
-/** How many layers lie where once the block is sewn, for the pressing that is chosen. */
-export function BulkPart({ question: { study, blocks, cut } }: { readonly question: CuttingQuestion }) {
+/** How many layers lie where once the block is sewn, and what to mind with the iron. */
+export function BulkPart({ question }: { readonly question: CuttingQuestion }) {
+  const partial = question.study.plan!.joins.some((join) => join.partial);
+  return (
+    <>
+      {partial ? (
+        <p>Layers are not counted in blocks with partial seams: they are folded in more than one way.</p>
+      ) : (
+        <Layers question={question} />
+      )}
+      <ul className={styles.cautions}>
+        {PRESSING_CAUTIONS.map(({ text }) => (
+          <li key={text}>{text}</li>
+        ))}
+      </ul>
+    </>
+  );
+}
+
+/** The layers for the pressing that is chosen. */
+function Layers({ question: { study, blocks, cut } }: { readonly question: CuttingQuestion }) {
   const pressings = usePressings(study);
   const { allowance } = cut;
   const [{ scale }] = blocks;
@@ -60,11 +79,6 @@ export function BulkPart({ question: { study, blocks, cut } }: { readonly questi
       )}
       {found !== null && <Found bulk={found} study={study} />}
       <Pressings study={study} pressings={pressings} />
-      <ul className={styles.cautions}>
-        {PRESSING_CAUTIONS.map(({ text }) => (
-          <li key={text}>{text}</li>
-        ))}
-      </ul>
     </>
   );
 }
