@@ -38,7 +38,9 @@ export function BlocksToSew() {
           <p>Cut, as asked for at Paper, for</p>
           <ul className={styles.sizes}>
             {sizes.map((size) => (
-              <li key={size.scale}>{sizeWords(size, drawnWidth, unit)}</li>
+              <li key={`${size.scale} ${size.copies} ${size.mirrored}`}>
+                {sizeWords(size, drawnWidth, unit)}
+              </li>
             ))}
           </ul>
         </>

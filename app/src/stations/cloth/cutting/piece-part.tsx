@@ -2,6 +2,7 @@ import { sizeText, wasteOf } from '@seamwright/cloth';
 import { type LengthRange, type LengthUnit, SAME_COORDINATE } from '@seamwright/geometry';
 import { useEffect, useRef } from 'react';
 import { useWork } from '../../../store/work.ts';
+import { useCutting } from '../../../study/cut-out.ts';
 import { Button } from '../../../ui/button.tsx';
 import { LengthField } from '../../../ui/length-field.tsx';
 import { roughLength } from '../../../ui/rough-length.ts';
@@ -16,6 +17,7 @@ const TRIED_RANGE: LengthRange = { least: 1 / 8, most: 130 };
 export function PiecePart() {
   const inspected = useInspectedPiece();
   const unit = useWork((work) => work.history.present.unit);
+  const sizes = useCutting(({ question }) => question?.blocks.length ?? 0);
   const part = useRef<HTMLElement>(null);
   const name = inspected?.piece.name;
   useEffect(() => {
@@ -26,6 +28,9 @@ export function PiecePart() {
   return (
     <section ref={part} className={styles.inspected} aria-label={`The piece for ${piece.name}`}>
       <h3>The piece for {piece.name}</h3>
+      {sizes > 1 && (
+        <p className={styles.note}>In the first of the {sizes} sizes that are asked for at Paper.</p>
+      )}
       <p role="status">{coverWords(inspected, unit)}</p>
       <div className={styles.tried}>
         <LengthField
