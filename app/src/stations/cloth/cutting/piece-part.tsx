@@ -65,5 +65,5 @@ function coverWords({ piece, need, sewn, size, isTried }: InspectedPiece, unit: 
   if (isTried) return `Large enough: ${what}, it ${spare}.`;
   const turn = piece.toleranceAngle >= 180 ? 'any way' : `by ${Math.floor(piece.toleranceAngle * 10) / 10}°`;
   const waste = wasteOf([piece], [need]).wastePercent.toFixed(0);
-  return `${what}, ${spare}. It still covers when it lies ${roughLength(piece.toleranceShift, unit)} off, or is turned ${turn}; ${waste} % of it is trimmed off.`;
+  return `${what.charAt(0).toUpperCase()}${what.slice(1)}, ${spare}. It still covers when it lies ${roughLength(piece.toleranceShift, unit)} off, or is turned ${turn}; ${waste} % of it is trimmed off.`;
 }
