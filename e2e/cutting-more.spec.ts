@@ -1,5 +1,6 @@
 import type { Page } from '@playwright/test';
 import { goTo, open } from './support/app.ts';
+import { barriers } from './support/barriers.ts';
 import { expect, test } from './support/test.ts';
 
 /** What is looked at before cutting: a piece with a size of one's own, dark under light, layers, other sizes. */
@@ -92,3 +93,19 @@ test('what other sizes need is told in words and as a table', async ({ page }) =
   await expect(part.getByRole('row', { name: '8 in 1 yd, as it is now' })).toBeVisible();
   await expect(part.getByRole('row')).toHaveCount(18);
 });
+
+for (const colorScheme of ['light', 'dark'] as const)
+  test.describe(`${colorScheme} colours`, () => {
+    test.use({ colorScheme });
+
+    test('all of it unfolded has no serious barrier', async ({ page }) => {
+      await cutAndBuy(page);
+      await page.getByRole('button', { name: 'A1', exact: true }).click();
+      await page.getByRole('button', { name: 'Count the layers' }).click();
+      await page.getByRole('button', { name: 'Compare with other sizes' }).click();
+      await page.getByText('As a table').click();
+      await page.getByText('The join', { exact: true }).click();
+      await expect(page.getByRole('group', { name: 'A to B, pressed' })).toBeVisible();
+      expect(await barriers(page)).toEqual([]);
+    });
+  });
