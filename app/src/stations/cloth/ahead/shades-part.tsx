@@ -2,6 +2,8 @@ import { type ShadeWish, type ShowThrough, showThrough } from '@seamwright/cloth
 import type { Segment } from '@seamwright/geometry';
 import { resolvePins } from '@seamwright/pattern';
 import { useEffect, useMemo } from 'react';
+import { LEAST_DIFFERENCE } from '../../../colour/contrast.ts';
+import { lightnessOf } from '../../../colour/lightness.ts';
 import { fabricsOf } from '../../../store/fabrics.ts';
 import { announce } from '../../../store/notices.ts';
 import { addPins } from '../../../store/wishes.ts';
@@ -13,11 +15,7 @@ import { Button } from '../../../ui/button.tsx';
 import { counted, listed } from '../../../ui/plural.ts';
 import { rove } from '../../../ui/roving.ts';
 import { usePointing } from '../../../ui/use-pointing.ts';
-import { lightness } from '../lightness.ts';
 import styles from './ahead.module.css';
-
-/** By how much of L* a fabric has to be lighter before a darker allowance under it is worth a word: a choice of ours. */
-const SEEN = 0.1;
 
 /** So many are listed. */
 const MOST_LISTED = 60;
@@ -28,18 +26,18 @@ export function ShadesPart({ question: { study, blocks } }: { readonly question:
   const fabrics = useWork(fabricsOf);
   const subject = useMemo((): ShadesSubject => {
     const { arrangement, plan, wishes, records } = study;
-    const lightnessOf = new Map(fabrics.map(({ id, colour }) => [id, lightness(colour)]));
+    const known = new Map(fabrics.map(({ id, colour }) => [id, lightnessOf(colour)]));
     return {
       arrangement: arrangement!,
       plan: plan!,
-      lightness: cutFrom.map((id) => lightnessOf.get(id ?? '') ?? null),
-      least: SEEN,
+      lightness: cutFrom.map((id) => known.get(id ?? '') ?? null),
+      least: LEAST_DIFFERENCE,
       pins: resolvePins(wishes.pins, records).pins,
     };
   }, [study, cutFrom, fabrics]);
   const found = useMemo(() => {
     const { arrangement, plan, lightness: light } = subject;
-    return showThrough(arrangement, plan, (patch) => light[patch] ?? undefined, SEEN);
+    return showThrough(arrangement, plan, (patch) => light[patch] ?? undefined, LEAST_DIFFERENCE);
   }, [subject]);
   useEffect(() => {
     if (found.length === 0) return;
