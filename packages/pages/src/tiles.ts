@@ -5,6 +5,7 @@ import {
   formatLength,
   ok,
   POINTS_PER_INCH,
+  type Point,
   type Result,
   type Segment,
   subtract,
@@ -135,10 +136,7 @@ function tileSheet(
   const words = wordMarks(foundation, inCore, roomForWords(tile), lengthsIn, seams);
   const seen = withWholeStrokes(tile, way);
   const shown = drawn.marks.flatMap((mark) => clipped(mark, mark.role === 'label' ? labelRoom(tile) : seen));
-  const toSheet = subtract<'page'>(
-    { x: region.minX, y: region.minY + way.captionRoom },
-    { x: seen.minX, y: seen.minY },
-  );
+  const toSheet = subtract<'page'>(cornerIn(way, tile), { x: tile.window.minX, y: tile.window.minY });
   const atTop = { x: region.minX, y: region.minY };
   const map = smallMap(key, way, tile);
   return {
@@ -153,21 +151,22 @@ function tileSheet(
 }
 
 /** Points: more than half of any stroke. */
-const STROKE_ROOM = 1;
+const STROKE_ROOM = 0.75;
 
-/**
- * What the tile shows, a little wider where the foundation ends and the region has room for it: the stroke of an edge there
- * is not cut in half.
- */
-function withWholeStrokes({ window, row, column }: Tile, { region, captionRoom, grid }: Way): Box<'page'> {
+/** What the tile shows, a little wider where the foundation ends: the stroke of an edge there is not cut in half. */
+const withWholeStrokes = ({ window, row, column }: Tile, { grid }: Way): Box<'page'> => ({
+  minX: window.minX - (column === 0 ? STROKE_ROOM : 0),
+  minY: window.minY - (row === 0 ? STROKE_ROOM : 0),
+  maxX: window.maxX + (column === grid.columns.joins.length ? STROKE_ROOM : 0),
+  maxY: window.maxY + (row === grid.rows.joins.length ? STROKE_ROOM : 0),
+});
+
+/** Where the tile's corner stands: that stroke in the region, too, as far as there is room for it. */
+function cornerIn({ region, captionRoom }: Way, { window }: Tile): Point<'page'> {
   const spare = (long: number, taken: number) => Math.min(STROKE_ROOM, Math.max(0, (long - taken) / 2));
-  const across = spare(region.maxX - region.minX, window.maxX - window.minX);
-  const down = spare(region.maxY - region.minY - captionRoom, window.maxY - window.minY);
   return {
-    minX: window.minX - (column === 0 ? across : 0),
-    minY: window.minY - (row === 0 ? down : 0),
-    maxX: window.maxX + (column === grid.columns.joins.length ? across : 0),
-    maxY: window.maxY + (row === grid.rows.joins.length ? down : 0),
+    x: region.minX + spare(region.maxX - region.minX, window.maxX - window.minX),
+    y: region.minY + captionRoom + spare(region.maxY - region.minY - captionRoom, window.maxY - window.minY),
   };
 }
 
