@@ -16,7 +16,7 @@ const GRAINS = [
 ] as const;
 
 /** What cutting has to know of a fabric, and how it really looks. */
-export default function FabricDetails({ fabric }: { readonly fabric: Fabric }) {
+export function FabricDetails({ fabric }: { readonly fabric: Fabric }) {
   const { id, name, width, grain, swatch } = fabric;
   const usual = useCuttingHabits(({ usableWidth }) => usableWidth);
   const [problem, setProblem] = useState<string | null>(null);

@@ -1,176 +1,21 @@
-import type { Fabric } from '@seamwright/pattern';
-import { ChevronDown, ChevronUp, Plus, Trash2 } from 'lucide-react';
-import { lazy, type RefObject, Suspense, useId, useRef, useState } from 'react';
-import { endStep } from '../../../store/changes.ts';
-import { addFabric, fabricsOf, recolourFabric, removeFabric, renameFabric } from '../../../store/fabrics.ts';
-import { useWork } from '../../../store/work.ts';
-import { Button, IconButton } from '../../../ui/button.tsx';
-import { Dialog } from '../../../ui/dialog.tsx';
-import { Field } from '../../../ui/field.tsx';
-import styles from './fabrics.module.css';
+import { lazy, Suspense, useState } from 'react';
 
-/** Loaded when it is first opened: it knows of cutting and of pictures. */
-const FabricDetails = lazy(() => import('./fabric-details.tsx'));
-
-/** The pattern's fabrics: their names and colours, new ones, and away with one. */
-export function FabricsDialog({ open, onClose }: { readonly open: boolean; readonly onClose: () => void }) {
-  return (
-    <Dialog
-      title="Fabrics of the pattern"
-      open={open}
-      onClose={onClose}
-      actions={
-        <Button look="main" onClick={onClose}>
-          Done
-        </Button>
-      }
-    >
-      <Fabrics />
-    </Dialog>
-  );
+export interface FabricsDialogProps {
+  readonly open: boolean;
+  readonly onClose: () => void;
 }
 
-function Fabrics() {
-  const fabrics = useWork(fabricsOf);
-  const adding = useRef<HTMLInputElement>(null);
+const FabricsOfPattern = lazy(() => import('./fabrics-of-pattern.tsx'));
+
+/** The dialog of the pattern's fabrics, loaded when it is first opened: it knows of cutting and of pictures. */
+export function FabricsDialog({ open, onClose }: FabricsDialogProps) {
+  const [wanted, setWanted] = useState(open);
+  if (open && !wanted) setWanted(true);
   return (
-    <div className={styles.fabrics}>
-      {fabrics.length === 0 ? (
-        <p>There are none yet: name one and give it a colour.</p>
-      ) : (
-        <ul className={styles.list} aria-label="Fabrics">
-          {fabrics.map((fabric) => (
-            <FabricLine key={fabric.id} fabric={fabric} afterwards={() => adding.current?.focus()} />
-          ))}
-        </ul>
-      )}
-      <NewFabric field={adding} />
-    </div>
-  );
-}
-
-interface FabricLineProps {
-  readonly fabric: Fabric;
-  /** Where the focus goes when the line is gone. */
-  readonly afterwards: () => void;
-}
-
-function FabricLine({ fabric, afterwards }: FabricLineProps) {
-  const { id, name, colour } = fabric;
-  const [typed, setTyped] = useState<string | null>(null);
-  const [open, setOpen] = useState(false);
-  const nameless = typed !== null && typed.trim() === '';
-  const problem = useId();
-  const commit = () => {
-    // What is no name stays in the field, with the sentence beside it.
-    if (typed === null || nameless) return;
-    renameFabric(id, typed.trim());
-    setTyped(null);
-  };
-  return (
-    <li className={styles.line}>
-      <input
-        type="color"
-        className={styles.colour}
-        aria-label={`Colour of ${name}`}
-        value={colour}
-        onChange={(event) => recolourFabric(id, event.target.value)}
-        onBlur={endStep}
-      />
-      <input
-        className={styles.typed}
-        aria-label={`Name of ${name}`}
-        aria-invalid={nameless}
-        aria-describedby={nameless ? problem : undefined}
-        value={typed ?? name}
-        maxLength={60}
-        autoComplete="off"
-        onChange={(event) => setTyped(event.target.value)}
-        onBlur={commit}
-        onKeyDown={(event) => {
-          if (event.key === 'Enter') commit();
-          if (event.key === 'Escape' && typed !== null) {
-            event.preventDefault();
-            setTyped(null);
-          }
-        }}
-      />
-      <IconButton
-        label={`More about ${name}`}
-        icon={open ? ChevronUp : ChevronDown}
-        aria-expanded={open}
-        onClick={() => setOpen(!open)}
-      />
-      <IconButton
-        label={`Remove ${name}`}
-        icon={Trash2}
-        onClick={() => {
-          removeFabric(fabric);
-          afterwards();
-        }}
-      />
-      {nameless && (
-        <p id={problem} className={styles.problem} role="alert">
-          A fabric needs a name: type one, or press Escape for “{name}”.
-        </p>
-      )}
-      {open && (
-        <Suspense>
-          <FabricDetails fabric={fabric} />
-        </Suspense>
-      )}
-    </li>
-  );
-}
-
-const FIRST_COLOUR = '#7a8f6a';
-
-function NewFabric({ field }: { readonly field: RefObject<HTMLInputElement | null> }) {
-  const [name, setName] = useState('');
-  const [colour, setColour] = useState(FIRST_COLOUR);
-  const [problem, setProblem] = useState<string | null>(null);
-  const add = () => {
-    const wanted = name.trim();
-    if (wanted === '') {
-      setProblem('A fabric needs a name, so that it can be told from the others. Type one.');
-      field.current?.focus();
-      return;
-    }
-    addFabric(wanted, colour);
-    setName('');
-    setProblem(null);
-    field.current?.focus();
-  };
-  return (
-    <form
-      className={styles.add}
-      onSubmit={(event) => {
-        event.preventDefault();
-        add();
-      }}
-    >
-      <input
-        type="color"
-        className={styles.colour}
-        aria-label="Colour of the new fabric"
-        value={colour}
-        onChange={(event) => setColour(event.target.value)}
-      />
-      <Field label="New fabric" problem={problem}>
-        {(control) => (
-          <input
-            {...control}
-            ref={field}
-            value={name}
-            maxLength={60}
-            autoComplete="off"
-            onChange={(event) => setName(event.target.value)}
-          />
-        )}
-      </Field>
-      <Button icon={Plus} onClick={add}>
-        Add
-      </Button>
-    </form>
+    wanted && (
+      <Suspense>
+        <FabricsOfPattern open={open} onClose={onClose} />
+      </Suspense>
+    )
   );
 }
