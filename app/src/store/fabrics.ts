@@ -42,32 +42,6 @@ export function addFabric(name: string, colour: string): void {
   announce(`${name} is a fabric of the pattern`);
 }
 
-/** Several fabrics at once, in one step. */
-export function addFabrics(from: string, added: readonly Pick<Fabric, 'name' | 'colour'>[]): void {
-  const fabrics = added.map(({ name, colour }) => ({ id: `f-${crypto.randomUUID()}`, name, colour }));
-  changePattern(`Add fabrics of “${from}”`, (before) =>
-    withFabrics(before, [...(before.fabrics ?? NONE), ...fabrics]),
-  );
-  announce(`${fabrics.length} fabrics added`);
-}
-
-/** Other names and colours for fabrics, by their ids, in one step. */
-export function recolourFabrics(
-  from: string,
-  instead: ReadonlyMap<string, Pick<Fabric, 'name' | 'colour'>>,
-): void {
-  changePattern(`Colours of “${from}”`, (before) =>
-    withFabrics(
-      before,
-      (before.fabrics ?? NONE).map((fabric) => {
-        const other = instead.get(fabric.id);
-        return other === undefined ? fabric : { ...fabric, name: other.name, colour: other.colour };
-      }),
-    ),
-  );
-  announce(`The fabrics have the colours of “${from}”`);
-}
-
 /** The fabrics that a new pattern begins with, for one that has none. */
 export function addPlainFabrics(): void {
   changePattern('Add plain fabrics', (before) => withFabrics(before, PLAIN_FABRICS));
@@ -76,22 +50,6 @@ export function addPlainFabrics(): void {
 
 export function renameFabric(id: string, name: string): void {
   changeFabric('Rename a fabric', id, (fabric) => (fabric.name === name ? fabric : { ...fabric, name }));
-}
-
-/** What else is known of a fabric. Null takes it away. */
-interface FabricDetails {
-  readonly colour?: string;
-  /** Inches. */
-  readonly width?: number;
-  readonly grain?: NonNullable<Fabric['grain']> | null;
-  readonly swatch?: NonNullable<Fabric['swatch']> | null;
-}
-
-export function describeFabric(label: string, id: string, details: FabricDetails): void {
-  changeFabric(label, id, ({ grain: grainBefore = null, swatch: swatchBefore = null, ...fabric }) => {
-    const { grain = grainBefore, swatch = swatchBefore, ...others } = details;
-    return { ...fabric, ...others, ...(grain !== null && { grain }), ...(swatch !== null && { swatch }) };
-  });
 }
 
 /** Colours that are chosen one after the other in one go are one step. */
@@ -110,7 +68,7 @@ export function removeFabric({ id, name }: Fabric): void {
   tellWithUndo(`Removed the fabric “${name}”. Patches that were cut from it have none now.`);
 }
 
-function changeFabric(
+export function changeFabric(
   label: string,
   id: string,
   edit: (fabric: Fabric) => Fabric,

@@ -2,7 +2,7 @@ import { FABRIC_WIDTH_RANGE, type Fabric, SWATCH_WIDTH_RANGE } from '@seamwright
 import { ImagePlus } from 'lucide-react';
 import { useState } from 'react';
 import { useCuttingHabits } from '../../../store/cutting-habits.ts';
-import { describeFabric } from '../../../store/fabrics.ts';
+import { describeFabric } from '../../../store/fabric-details.ts';
 import { Button } from '../../../ui/button.tsx';
 import { Field } from '../../../ui/field.tsx';
 import { LengthField } from '../../../ui/length-field.tsx';

@@ -4,7 +4,8 @@ import { paletteOfPixels } from '../../../colour/palette-of-pixels.ts';
 import { chooseAnyPicture } from '../../../keeping/choose-file.ts';
 import { readPicture } from '../../../keeping/picture/read-picture.ts';
 import { smallPixels } from '../../../keeping/picture/small-pixels.ts';
-import { describeFabric, fabricsOf } from '../../../store/fabrics.ts';
+import { describeFabric } from '../../../store/fabric-details.ts';
+import { fabricsOf } from '../../../store/fabrics.ts';
 import { pattern, useWork } from '../../../store/work.ts';
 
 /** Inches that a photo is taken to show until the maker says: about what a hand held over a table sees. */
