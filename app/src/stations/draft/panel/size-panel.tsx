@@ -6,10 +6,12 @@ import { corners } from '../../../canvas/bounds.ts';
 import { chooseFile } from '../../../keeping/choose-file.ts';
 import { currentBlock, useWork } from '../../../store/work.ts';
 import { Button } from '../../../ui/button.tsx';
+import { lazyDialog } from '../../../ui/lazy-dialog.tsx';
 import { LengthField } from '../../../ui/length-field.tsx';
 import { resizeBlock } from '../tracing/resize-block.ts';
-import { OutlineDialog } from './outline-dialog.tsx';
 import styles from './panel.module.css';
+
+const OutlineDialog = lazyDialog(async () => (await import('./outline-dialog.tsx')).OutlineDialog);
 
 /** The block's outline: another shape, another size. */
 export function SizePanel() {

@@ -9,10 +9,15 @@ import { Dialog } from '../../../ui/dialog.tsx';
 import { Field } from '../../../ui/field.tsx';
 import { FabricDetails } from './fabric-details.tsx';
 import styles from './fabrics.module.css';
-import type { FabricsDialogProps } from './fabrics-dialog.tsx';
 
 /** The pattern's fabrics: their names and colours, new ones, and away with one. */
-export default function FabricsOfPattern({ open, onClose }: FabricsDialogProps) {
+export function FabricsOfPattern({
+  open,
+  onClose,
+}: {
+  readonly open: boolean;
+  readonly onClose: () => void;
+}) {
   return (
     <Dialog
       title="Fabrics of the pattern"
