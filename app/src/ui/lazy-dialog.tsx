@@ -1,24 +1,23 @@
-import { type ComponentType, lazy, Suspense, useState } from 'react';
+import { type ComponentType, type LazyExoticComponent, Suspense, useState } from 'react';
 
-interface LazyDialogProps {
+export interface LazyDialogProps {
   readonly open: boolean;
   readonly onClose: () => void;
 }
 
+interface OfProps extends LazyDialogProps {
+  readonly of: LazyExoticComponent<ComponentType<LazyDialogProps>>;
+}
+
 /** A dialog whose code is loaded when it is first opened, so that a first visit does not wait for it. */
-export function lazyDialog(
-  load: () => Promise<ComponentType<LazyDialogProps>>,
-): ComponentType<LazyDialogProps> {
-  const Loaded = lazy(async () => ({ default: await load() }));
-  return function LazyDialog({ open, onClose }) {
-    const [wanted, setWanted] = useState(open);
-    if (open && !wanted) setWanted(true);
-    return (
-      wanted && (
-        <Suspense>
-          <Loaded open={open} onClose={onClose} />
-        </Suspense>
-      )
-    );
-  };
+export function LazyDialog({ of: Loaded, open, onClose }: OfProps) {
+  const [wanted, setWanted] = useState(open);
+  if (open && !wanted) setWanted(true);
+  return (
+    wanted && (
+      <Suspense>
+        <Loaded open={open} onClose={onClose} />
+      </Suspense>
+    )
+  );
 }

@@ -3,7 +3,7 @@ import { useState } from 'react';
 import { useWork } from '../../store/work.ts';
 import { Button } from '../../ui/button.tsx';
 import { Choice } from '../../ui/choice.tsx';
-import { FabricsDialog } from '../draft/views/fabrics-dialog.ts';
+import { FabricsDialog } from '../draft/views/fabrics-dialog.tsx';
 import { ClothCanvas } from './cloth-canvas.tsx';
 import styles from './cloth-station.module.css';
 import { ColourwaysPart } from './colourways-part.tsx';

@@ -1,17 +1,17 @@
 import { resizeDrawing, sizeOf } from '@seamwright/drafting';
 import { SIZE_RANGE } from '@seamwright/geometry';
 import { FileInput, Shapes } from 'lucide-react';
-import { useState } from 'react';
+import { lazy, useState } from 'react';
 import { corners } from '../../../canvas/bounds.ts';
 import { chooseFile } from '../../../keeping/choose-file.ts';
 import { currentBlock, useWork } from '../../../store/work.ts';
 import { Button } from '../../../ui/button.tsx';
-import { lazyDialog } from '../../../ui/lazy-dialog.tsx';
+import { LazyDialog } from '../../../ui/lazy-dialog.tsx';
 import { LengthField } from '../../../ui/length-field.tsx';
 import { resizeBlock } from '../tracing/resize-block.ts';
 import styles from './panel.module.css';
 
-const OutlineDialog = lazyDialog(async () => (await import('./outline-dialog.tsx')).OutlineDialog);
+const OutlineDialog = lazy(async () => ({ default: (await import('./outline-dialog.tsx')).OutlineDialog }));
 
 /** The block's outline: another shape, another size. */
 export function SizePanel() {
@@ -50,7 +50,7 @@ export function SizePanel() {
           Bring in an SVG…
         </Button>
       </div>
-      <OutlineDialog open={choosing} onClose={() => setChoosing(false)} />
+      <LazyDialog of={OutlineDialog} open={choosing} onClose={() => setChoosing(false)} />
     </section>
   );
 }

@@ -5,7 +5,7 @@ import { addPlainFabrics, fabricsOf, paintPatches } from '../../../store/fabrics
 import { currentBlock, currentColourway, useWork } from '../../../store/work.ts';
 import { Button } from '../../../ui/button.tsx';
 import styles from './fabrics.module.css';
-import { FabricsDialog } from './fabrics-dialog.ts';
+import { FabricsDialog } from './fabrics-dialog.tsx';
 
 /** What the patches in hand are cut from. */
 export function FabricChoice() {

@@ -18,7 +18,7 @@ import {
   useDraftView,
   VIEWS,
 } from './draft-view.ts';
-import { FabricsDialog } from './fabrics-dialog.ts';
+import { FabricsDialog } from './fabrics-dialog.tsx';
 import styles from './views.module.css';
 
 /** Over the canvas: how the block is looked at, in words; opens the choice. */
