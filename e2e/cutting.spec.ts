@@ -3,7 +3,7 @@ import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import type { Page } from '@playwright/test';
 import { goTo, open, openBlock } from './support/app.ts';
-import { readPdf } from './support/pdf.ts';
+import { cuttingLines, finishedOutlines, readPdf } from './support/pdf.ts';
 import { expect, test } from './support/test.ts';
 
 const PROGRAM = fileURLToPath(new URL('../packages/cli/dist/seamwright.js', import.meta.url));
@@ -62,4 +62,19 @@ test('the cutting chart is read, and saved as CSV and PDF as the command line wr
   expect(words).toContain('To cut for 1 of Lantern');
   for (const [cut, size] of shown) expect(words).toContain(`${cut} ${size!.split('\n')[0]}`);
   expect(words).toContain('Close the rotary cutter whenever you lay it down.');
+});
+
+test('a patch has a template and a window, as the block is seen and in true size', async ({ page }) => {
+  await open(page, '?demo');
+  await openBlock(page, 'Lantern');
+  await goTo(page, 'Cloth');
+  await page.getByRole('radio', { name: 'Cut and buy' }).check();
+  await page.getByRole('button', { name: 'A1', exact: true }).click();
+  for (const kind of ['Template', 'Window']) {
+    const file = await saved(page, () => page.getByRole('button', { name: `${kind} as PDF` }).click());
+    expect(file.name).toBe(`Lantern A1, ${kind.toLowerCase()}.pdf`);
+    const [sheet] = readPdf(readFileSync(file.path));
+    expect([finishedOutlines(sheet!).length, cuttingLines(sheet!).length]).toEqual([1, 1]);
+    expect(sheet!.text).toContain('not mirrored');
+  }
 });

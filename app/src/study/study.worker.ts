@@ -1,6 +1,13 @@
 import { type Arrangement, arrange, carryPatches, type Finding, type Repair } from '@seamwright/arrangement';
 import { ok, type Result } from '@seamwright/geometry';
-import type { CuttingChartJob, FoundationJob, PageFonts, PagePlan, Progress } from '@seamwright/pages';
+import type {
+  CuttingChartJob,
+  FoundationJob,
+  PageFonts,
+  PagePlan,
+  Progress,
+  TemplateJob,
+} from '@seamwright/pages';
 import { resolvePins } from '@seamwright/pattern';
 import {
   type AlternativeName,
@@ -81,6 +88,11 @@ const worker = {
   async layChart(job: CuttingChartJob): Promise<Result<PagePlan>> {
     const { layCuttingChart } = await later();
     return layCuttingChart(job);
+  },
+
+  async layTemplates(job: TemplateJob): Promise<Result<PagePlan>> {
+    const { layTemplates } = await later();
+    return layTemplates(job);
   },
 
   async pdf(plan: PagePlan, fonts: PageFonts): Promise<Uint8Array> {

@@ -1,27 +1,19 @@
 import { blocksText, type CutOut, sizeText } from '@seamwright/cloth';
-import { boundingBox, type LengthUnit, sentence } from '@seamwright/geometry';
+import { boundingBox, type LengthUnit } from '@seamwright/geometry';
 import type { CuttingChartJob } from '@seamwright/pages';
-import { download, fileName } from '../../../keeping/download.ts';
 import { useCuttingHabits } from '../../../store/cutting-habits.ts';
 import { useSettings } from '../../../store/settings.ts';
 import { currentBlock, pattern, useWork } from '../../../store/work.ts';
 import { writingWorker } from '../../../study/computing.ts';
 import type { CuttingQuestion } from '../../../study/cut-out.ts';
-import { CannotBe, produce } from '../../paper/outputs/under-way.ts';
-import { pageFonts } from '../../paper/page-fonts.ts';
+import { savePages } from './save-pages.ts';
 
-/** Saves the chart as pages to print. The PDF writer is loaded now, by the worker, and not before. */
-export const saveChartPdf = (question: CuttingQuestion, answer: CutOut): Promise<void> =>
-  produce('cutting chart', async () => {
-    const job = jobOf(question, answer);
-    const fonts = await pageFonts();
-    const laid = await writingWorker.ask((worker) => worker.layChart(job));
-    if (!laid.ok) throw new CannotBe(sentence(laid.problem));
-    const bytes = await writingWorker.ask((worker) => worker.pdf(laid.value, fonts));
-    const name = fileName(`${job.title}, cutting`, '.pdf');
-    download(name, new Uint8Array(bytes), 'application/pdf');
-    return `Saved ${name}`;
-  });
+/** Saves the chart as pages to print. */
+export const saveChartPdf = (question: CuttingQuestion, answer: CutOut): Promise<void> => {
+  const job = jobOf(question, answer);
+  const lay = () => writingWorker.ask((worker) => worker.layChart(job));
+  return savePages('cutting chart', `${job.title}, cutting`, lay);
+};
 
 function jobOf(question: CuttingQuestion, { rows, plans }: CutOut): CuttingChartJob {
   const work = useWork.getState();
