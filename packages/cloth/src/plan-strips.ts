@@ -1,4 +1,4 @@
-import { fail, formatInches, ok, type Result, SAME_COORDINATE } from '@seamwright/geometry';
+import { fail, formatSize, ok, type Result, SAME_COORDINATE } from '@seamwright/geometry';
 import { fromGrid, roomOnGrid, toGrid } from './strips/grid.ts';
 import { type LoadSolver, leastStrips } from './strips/least.ts';
 import { type Item, lengthOf, type Strips, type Way } from './strips/stock.ts';
@@ -79,7 +79,7 @@ export async function planStrips(
   if (bad !== undefined)
     return fail(
       'A piece has no size above 0, or no whole count',
-      sizeText(bad),
+      formatSize(bad.width, bad.height, 'in'),
       'Correct its cut size or count',
     );
 
@@ -145,6 +145,3 @@ const fitsIn = ({ length, height }: Way, capacity: number, highest: number): boo
   length <= capacity && height <= highest;
 
 const isLength = (inches: number): boolean => Number.isFinite(inches) && inches > SAME_COORDINATE;
-
-const sizeText = ({ width, height }: Rectangles): string =>
-  `${formatInches(width)} × ${formatInches(height)} in`;

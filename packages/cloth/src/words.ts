@@ -8,12 +8,6 @@ import type { Waste } from './waste.ts';
 
 /** Plans as a maker reads them. Lengths are written in the unit that is asked for; fabric is bought in yards or metres. */
 
-/** `3 1/2 × 4 in`: the unit once. */
-export const sizeText = (width: number, height: number, unit: LengthUnit): string =>
-  unit === 'in'
-    ? `${formatInches(width)} × ${formatInches(height)} in`
-    : `${formatLength(width, unit).replace(/ cm$/, '')} × ${formatLength(height, unit)}`;
-
 /**
  * How a half-rectangle's whole is laid and cut (`CutShape` has the convention); nothing for rectangles. Of squares, both
  * ways give the same halves.

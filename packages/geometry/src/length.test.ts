@@ -5,6 +5,7 @@ import {
   checkLength,
   formatInches,
   formatLength,
+  formatSize,
   type LengthRange,
   MM_PER_INCH,
   POINTS_PER_INCH,
@@ -203,4 +204,9 @@ describe('formatInches writes', () => {
       { seed: 42, numRuns: 1000 },
     );
   });
+});
+
+test('sizes have their unit once, after both sides', () => {
+  expect(formatSize(6, 7.5, 'in')).toBe('6 × 7½ in');
+  expect(formatSize(6, 7.5, 'cm')).toBe('15.24 × 19.05 cm');
 });

@@ -194,6 +194,10 @@ export function formatInches(value: number, denominators: readonly number[] = RU
 export const formatLength = (inches: number, unit: LengthUnit): string =>
   unit === 'in' ? `${formatInches(inches)} in` : `${decimals((inches * MM_PER_INCH) / 10, 2)} cm`;
 
+/** A width and a height in inches, the unit once: `6 × 7½ in`, `15.24 × 19.05 cm`. */
+export const formatSize = (width: number, height: number, unit: LengthUnit): string =>
+  `${formatLength(width, unit).slice(0, -unit.length - 1)} × ${formatLength(height, unit)}`;
+
 function decimals(value: number, places: number): string {
   if (value < 0) return negative(decimals(-value, places));
   return value.toFixed(places).replace(/\.?0+$/, '');

@@ -1,4 +1,4 @@
-import { add, type Point, rotation, transformPoint } from '@seamwright/geometry';
+import { add, formatSize, type Point, rotation, transformPoint } from '@seamwright/geometry';
 import type { Foundation } from './foundation.ts';
 import { DEGREES, type Turn } from './foundation-marks.ts';
 import type { CheckedJob } from './job.ts';
@@ -8,7 +8,6 @@ import { matchLegend } from './match-words.ts';
 import { textWidth, wrapped } from './metrics.ts';
 import type { Mark } from './model.ts';
 import { shortUnit } from './open-words.ts';
-import { sizeText } from './size-text.ts';
 
 /** What stands above a foundation, its top left corner at (0, 0). */
 export interface Caption {
@@ -246,7 +245,10 @@ const topFact = ({ letter, letters }: Foundation): string =>
 
 /** `3 × 6 in finished`; and the block's size when the section is only a part of it. */
 function sizeFacts({ unit }: CheckedJob, { finished, block }: Foundation): readonly string[] {
-  const [own, whole] = [sizeText(finished, unit), sizeText(block, unit)];
+  const [own, whole] = [
+    formatSize(finished.width, finished.height, unit),
+    formatSize(block.width, block.height, unit),
+  ];
   return own === whole ? [`${own} finished`] : [`${own} finished`, `block ${whole}`];
 }
 

@@ -1,4 +1,4 @@
-import { ok, POINTS_PER_INCH, type Polygon, type Result } from '@seamwright/geometry';
+import { formatSize, ok, POINTS_PER_INCH, type Polygon, type Result } from '@seamwright/geometry';
 import { type Card, cardMarks, soleMarks, wholeCard } from './cards.ts';
 import { corrected } from './correction.ts';
 import { foundationOf } from './foundation.ts';
@@ -12,7 +12,6 @@ import type { Placement } from './placement.ts';
 import { timesOf } from './prints.ts';
 import type { Progress } from './progress.ts';
 import { regionsFor, sheetFrame } from './sheet-frame.ts';
-import { sizeText } from './size-text.ts';
 import { lettersOf } from './templates.ts';
 import { tileSheets } from './tiles.ts';
 import { type Wanted, wantedFoundations } from './wanted.ts';
@@ -158,6 +157,6 @@ function outlineOf(
   return sizes.map((size) => {
     const children = wanted.filter((one) => one.size === size).map(entryOf);
     const sheet = Math.min(...children.map((entry) => entry.sheet));
-    return { title: sizeText(size, unit), sheet, children };
+    return { title: formatSize(size.width, size.height, unit), sheet, children };
   });
 }

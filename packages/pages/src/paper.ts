@@ -1,6 +1,7 @@
 import {
   checkLength,
   fail,
+  formatSize,
   type LengthRange,
   type LengthUnit,
   MM_PER_INCH,
@@ -9,7 +10,6 @@ import {
   type Result,
   SAME_COORDINATE,
 } from '@seamwright/geometry';
-import { sizeText } from './size-text.ts';
 
 export const POINTS_PER_MM = POINTS_PER_INCH / MM_PER_INCH;
 
@@ -94,7 +94,7 @@ export function paperOf(choice: PaperChoice, unit: LengthUnit): Result<Paper> {
     const checked = checkLength(side, unit, PAPER_RANGE);
     if (!checked.ok) return { ok: false, problem: { ...checked.problem, where: name } };
   }
-  return ok(inInches(sizeText(choice, unit), width, height));
+  return ok(inInches(formatSize(choice.width, choice.height, unit), width, height));
 }
 
 /** What margins may measure, inches; a sheet's half and more is for rolls. */
@@ -133,9 +133,9 @@ export function checkRoom(
   if (width >= LEAST_ROOM.width - SAME_COORDINATE && height >= LEAST_ROOM.height - SAME_COORDINATE)
     return ok(true);
   return fail(
-    `Only ${sizeText({ width: hundredths(width), height: hundredths(height) }, unit)} of the sheet can be printed on`,
+    `Only ${formatSize(hundredths(width), hundredths(height), unit)} of the sheet can be printed on`,
     'paper and margins',
-    `Choose a larger paper or smaller margins: the check squares and a foundation need ${sizeText(LEAST_ROOM, unit)}`,
+    `Choose a larger paper or smaller margins: the check squares and a foundation need ${formatSize(LEAST_ROOM.width, LEAST_ROOM.height, unit)}`,
   );
 }
 

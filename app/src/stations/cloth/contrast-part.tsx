@@ -4,6 +4,7 @@ import { type AlikeFabrics, alikeInLightness } from '../../colour/contrast.ts';
 import { fabricsOf } from '../../store/fabrics.ts';
 import { currentBlock, currentColourway, useWork } from '../../store/work.ts';
 import type { Study } from '../../study/study.ts';
+import { CheckBox } from '../../ui/check-box.tsx';
 import { Foldable } from '../../ui/foldable.tsx';
 import { counted, listed } from '../../ui/plural.ts';
 import { rove } from '../../ui/roving.ts';
@@ -24,14 +25,11 @@ export function ContrastPart({ study }: { readonly study: Study }) {
       more={alike.length === 0 ? '' : counted(alike.length, 'pair that looks alike', 'pairs that look alike')}
     >
       <div className={styles.content}>
-        <label className={styles.check}>
-          <input
-            type="checkbox"
-            checked={greys}
-            onChange={(event) => useGreys.setState({ greys: event.target.checked })}
-          />
-          Show the fabrics in greys
-        </label>
+        <CheckBox
+          label="Show the fabrics in greys"
+          checked={greys}
+          onChange={(isChecked) => useGreys.setState({ greys: isChecked })}
+        />
         {alike.length === 0 ? (
           <p>All fabrics that lie side by side are told apart by light and dark.</p>
         ) : (

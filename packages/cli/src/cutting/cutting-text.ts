@@ -9,11 +9,10 @@ import {
   layerCautions,
   noteText,
   rulesText,
-  sizeText,
   stripTexts,
   takesText,
 } from '@seamwright/cloth';
-import { formatLength, type LengthUnit } from '@seamwright/geometry';
+import { formatLength, formatSize, type LengthUnit } from '@seamwright/geometry';
 import { oneLine } from '../complaint.ts';
 import type { Drawings } from '../drawings.ts';
 import { counted } from '../report-text.ts';
@@ -71,7 +70,7 @@ function chartLines(rows: readonly ChartRow[], unit: LengthUnit): string[] {
   const cells = rows.map(({ section = '', shape, width, height, cut, yields, pieces }) => [
     ...(withSection ? [section] : []),
     `${cut}`,
-    sizeText(width, height, unit),
+    formatSize(width, height, unit),
     shape,
     pieces.join(', ') + (shape === 'half-rectangle' ? ` (${counted(yields, 'triangle', 'triangles')})` : ''),
   ]);

@@ -6,6 +6,7 @@ import type { CuttingQuestion } from '../../../study/cut-out.ts';
 import { type Bulk, type BulkSubject, bulkAsked } from '../../../study/look-ahead-asked.ts';
 import type { Study } from '../../../study/study.ts';
 import { Button } from '../../../ui/button.tsx';
+import { CheckBox } from '../../../ui/check-box.tsx';
 import { Choice } from '../../../ui/choice.tsx';
 import { counted, listed } from '../../../ui/plural.ts';
 import { rove } from '../../../ui/roving.ts';
@@ -105,10 +106,11 @@ function Found({ bulk: { regions, places }, study }: { readonly bulk: Bulk; read
           ? 'One layer of fabric everywhere.'
           : `At most ${most} layers of fabric, at ${counted(thickest, 'place')}; paper is not counted.`}
       </p>
-      <label className={styles.check}>
-        <input type="checkbox" checked={shown} onChange={(event) => showBulk(event.target.checked)} />
-        Show the layers on the block
-      </label>
+      <CheckBox
+        label="Show the layers on the block"
+        checked={shown}
+        onChange={(isChecked) => showBulk(isChecked)}
+      />
       {shown && (
         <ul className={styles.greys} aria-label="Layers by grey">
           {counts.map((layers) => (

@@ -4,11 +4,10 @@ import {
   type ClothPlan,
   halvedText,
   noteText,
-  sizeText,
   stripTexts,
   takesText,
 } from '@seamwright/cloth';
-import { formatLength, type LengthUnit } from '@seamwright/geometry';
+import { formatLength, formatSize, type LengthUnit } from '@seamwright/geometry';
 import { useMemo } from 'react';
 import { useCuttingHabits } from '../../../store/cutting-habits.ts';
 import { fabricsOf } from '../../../store/fabrics.ts';
@@ -96,7 +95,7 @@ function Row({ row, question, unit }: RowProps) {
     <tr onPointerEnter={onPointerEnter} onPointerLeave={onPointerLeave}>
       <td>{cut}</td>
       <td>
-        {sizeText(width, height, unit)}
+        {formatSize(width, height, unit)}
         {halved !== null && <span className={styles.halves}>{halved}</span>}
       </td>
       <td>

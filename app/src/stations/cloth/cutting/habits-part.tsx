@@ -4,6 +4,7 @@ import { FABRIC_WIDTH_RANGE } from '@seamwright/pattern';
 import { cutAs, useCuttingHabits } from '../../../store/cutting-habits.ts';
 import { setting, useSettings } from '../../../store/settings.ts';
 import { AngleField } from '../../../ui/angle-field.tsx';
+import { CheckBox } from '../../../ui/check-box.tsx';
 import { CountField } from '../../../ui/count-field.tsx';
 import { LengthField } from '../../../ui/length-field.tsx';
 import { ShareField } from '../../../ui/share-field.tsx';
@@ -78,14 +79,12 @@ export function HabitsPart() {
         onChange={(safety) => cutAs({ safety })}
       />
       {SWITCHES.map(({ name, words }) => (
-        <label key={name} className={styles.check}>
-          <input
-            type="checkbox"
-            checked={habits[name]}
-            onChange={(event) => cutAs({ [name]: event.target.checked })}
-          />
-          {words}
-        </label>
+        <CheckBox
+          key={name}
+          label={words}
+          checked={habits[name]}
+          onChange={(isChecked) => cutAs({ [name]: isChecked })}
+        />
       ))}
     </div>
   );

@@ -1,5 +1,5 @@
-import { sizeText, wasteOf } from '@seamwright/cloth';
-import { type LengthRange, type LengthUnit, SAME_COORDINATE } from '@seamwright/geometry';
+import { wasteOf } from '@seamwright/cloth';
+import { formatSize, type LengthRange, type LengthUnit, SAME_COORDINATE } from '@seamwright/geometry';
 import { FileDown } from 'lucide-react';
 import { useEffect, useRef } from 'react';
 import { useWork } from '../../../store/work.ts';
@@ -71,7 +71,7 @@ export function PiecePart() {
 function coverWords({ piece, need, sewn, size, isTried }: InspectedPiece, unit: LengthUnit): string {
   const shape = piece.shape === 'rectangle' ? '' : 'half of ';
   const how = need.sewLine === null ? 'laid on the blank side' : 'laid along its sew line and flipped';
-  const what = `${shape}${sizeText(size.width, size.height, unit)}, ${how}`;
+  const what = `${shape}${formatSize(size.width, size.height, unit)}, ${how}`;
   if (sewn.margin < -SAME_COORDINATE)
     return `Too small: ${what}, it leaves bare what is marked, up to ${roughLength(-sewn.margin, unit)} wide.`;
   const spare = `reaches ${roughLength(Math.max(sewn.margin, 0), unit)} beyond what it must cover`;

@@ -1,5 +1,5 @@
-import { blocksText, type CutOut, sizeText } from '@seamwright/cloth';
-import { boundingBox, type LengthUnit } from '@seamwright/geometry';
+import { blocksText, type CutOut } from '@seamwright/cloth';
+import { boundingBox, formatSize, type LengthUnit } from '@seamwright/geometry';
 import type { CuttingChartJob } from '@seamwright/pages';
 import { useCuttingHabits } from '../../../store/cutting-habits.ts';
 import { useSettings } from '../../../store/settings.ts';
@@ -30,7 +30,7 @@ function jobOf(question: CuttingQuestion, { rows, plans }: CutOut): CuttingChart
 function cutForText(name: string, { blocks }: CuttingQuestion, unit: LengthUnit): string {
   const texts = blocks.map(({ arrangement, scale, ...counts }) => {
     const { minX, minY, maxX, maxY } = boundingBox(arrangement.outline);
-    const size = sizeText((maxX - minX) * scale, (maxY - minY) * scale, unit);
+    const size = formatSize((maxX - minX) * scale, (maxY - minY) * scale, unit);
     return blocks.length === 1 ? blocksText([name], counts) : `${blocksText([name], counts)} at ${size}`;
   });
   return texts.join(', ');

@@ -1,6 +1,7 @@
 import { SNAP_KINDS } from '@seamwright/drafting';
 import { ANGLE_STEPS, setting, useSettings } from '../../../store/settings.ts';
 import { Button } from '../../../ui/button.tsx';
+import { CheckBox } from '../../../ui/check-box.tsx';
 import { Field } from '../../../ui/field.tsx';
 import { Foldable } from '../../../ui/foldable.tsx';
 import { catchKind } from '../catching.ts';
@@ -27,15 +28,16 @@ export function CatchPanel() {
       <ul className={styles.kinds} aria-label="What catches">
         {SNAP_KINDS.map(({ kind, name }) => (
           <li key={kind}>
-            <label className={styles.check}>
-              <input
-                type="checkbox"
-                checked={!notCaught.includes(kind)}
-                onChange={(event) => catchKind(kind, event.target.checked)}
-              />
-              <KindMark kind={kind} />
-              {name}
-            </label>
+            <CheckBox
+              label={
+                <>
+                  <KindMark kind={kind} />
+                  {name}
+                </>
+              }
+              checked={!notCaught.includes(kind)}
+              onChange={(isChecked) => catchKind(kind, isChecked)}
+            />
           </li>
         ))}
       </ul>

@@ -11,6 +11,7 @@ import {
 import { setting, useSettings } from '../../../store/settings.ts';
 import { useWork } from '../../../store/work.ts';
 import { angleWords, parseAngle } from '../../../ui/angle.ts';
+import { CheckBox } from '../../../ui/check-box.tsx';
 import type { Reading } from '../../../ui/typed-field.tsx';
 import { holdEnds } from '../catching.ts';
 import { focusDrawing } from '../crosshair.ts';
@@ -70,22 +71,16 @@ function LineHabits() {
   const chain = useSettings((settings) => settings.chain);
   return (
     <div>
-      <label className={styles.check}>
-        <input
-          type="checkbox"
-          checked={ends === 'held'}
-          onChange={(event) => holdEnds(event.target.checked)}
-        />
-        Ends stay where they are put
-      </label>
-      <label className={styles.check}>
-        <input
-          type="checkbox"
-          checked={chain}
-          onChange={(event) => setting({ chain: event.target.checked })}
-        />
-        Each line goes on from the last
-      </label>
+      <CheckBox
+        label="Ends stay where they are put"
+        checked={ends === 'held'}
+        onChange={(isChecked) => holdEnds(isChecked)}
+      />
+      <CheckBox
+        label="Each line goes on from the last"
+        checked={chain}
+        onChange={(isChecked) => setting({ chain: isChecked })}
+      />
     </div>
   );
 }

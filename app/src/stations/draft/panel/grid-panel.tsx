@@ -5,6 +5,7 @@ import { corners } from '../../../canvas/bounds.ts';
 import { changeBlock } from '../../../store/changes.ts';
 import { useSettings } from '../../../store/settings.ts';
 import { currentBlock, useWork } from '../../../store/work.ts';
+import { CheckBox } from '../../../ui/check-box.tsx';
 import { Choice } from '../../../ui/choice.tsx';
 import { CountField } from '../../../ui/count-field.tsx';
 import { LengthField } from '../../../ui/length-field.tsx';
@@ -62,14 +63,11 @@ export function GridPanel() {
             onChange={inParts}
           />
         )}
-        <label className={styles.check}>
-          <input
-            type="checkbox"
-            checked={toGrid}
-            onChange={(event) => catchKind('grid', event.target.checked)}
-          />
-          Ends keep to it
-        </label>
+        <CheckBox
+          label="Ends keep to it"
+          checked={toGrid}
+          onChange={(isChecked) => catchKind('grid', isChecked)}
+        />
       </div>
     </section>
   );

@@ -3,6 +3,7 @@ import { sentence } from '@seamwright/geometry';
 import { useState } from 'react';
 import { angleWords, parseAngle } from '../../../ui/angle.ts';
 import { Button } from '../../../ui/button.tsx';
+import { CheckBox } from '../../../ui/check-box.tsx';
 import { Choice } from '../../../ui/choice.tsx';
 import { Foldable } from '../../../ui/foldable.tsx';
 import { focusDrawing } from '../crosshair.ts';
@@ -51,15 +52,13 @@ export function RepeatPanel() {
         <legend className={styles.hint}>Mirrored across</legend>
         <div className={styles.axes}>
           {AXES.map(({ angle, name }) => (
-            <label key={angle} className={styles.check}>
-              <input
-                type="checkbox"
-                checked={mirrors.includes(angle) || follows(angle)}
-                disabled={follows(angle)}
-                onChange={(event) => withAxis(angle, event.target.checked)}
-              />
-              {name}
-            </label>
+            <CheckBox
+              key={angle}
+              label={name}
+              checked={mirrors.includes(angle) || follows(angle)}
+              disabled={follows(angle)}
+              onChange={(isChecked) => withAxis(angle, isChecked)}
+            />
           ))}
         </div>
         <MeasureField

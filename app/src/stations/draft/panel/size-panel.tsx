@@ -6,6 +6,7 @@ import { corners } from '../../../canvas/bounds.ts';
 import { chooseFile } from '../../../keeping/choose-file.ts';
 import { currentBlock, useWork } from '../../../store/work.ts';
 import { Button } from '../../../ui/button.tsx';
+import { CheckBox } from '../../../ui/check-box.tsx';
 import { LazyDialog } from '../../../ui/lazy-dialog.tsx';
 import { LengthField } from '../../../ui/length-field.tsx';
 import { resizeBlock } from '../tracing/resize-block.ts';
@@ -38,10 +39,7 @@ export function SizePanel() {
           onChange={(inches) => resize({ height: inches })}
         />
       </div>
-      <label className={styles.check}>
-        <input type="checkbox" checked={keep} onChange={(event) => setKeep(event.target.checked)} />
-        Keep the proportions
-      </label>
+      <CheckBox label="Keep the proportions" checked={keep} onChange={(isChecked) => setKeep(isChecked)} />
       <div className={styles.row}>
         <Button icon={Shapes} onClick={() => setChoosing(true)}>
           Another outline…

@@ -1,3 +1,4 @@
+import { CheckBox } from '../../../ui/check-box.tsx';
 import { adjustHand, useHand } from '../hand.ts';
 import { TOOLS } from '../tools.ts';
 import { DrawingPanel } from './drawing-panel.tsx';
@@ -26,13 +27,10 @@ export function ToolWords() {
 function ChooseSeveral() {
   const adds = useHand((hand) => hand.adds);
   return (
-    <label className={styles.check}>
-      <input
-        type="checkbox"
-        checked={adds}
-        onChange={(event) => adjustHand({ adds: event.target.checked })}
-      />
-      Choose several: each press adds or takes away
-    </label>
+    <CheckBox
+      label="Choose several: each press adds or takes away"
+      checked={adds}
+      onChange={(isChecked) => adjustHand({ adds: isChecked })}
+    />
   );
 }

@@ -4,6 +4,7 @@ import { useEffect, useRef } from 'react';
 import { choosePicture } from '../../../keeping/choose-file.ts';
 import { announce } from '../../../store/notices.ts';
 import { Button } from '../../../ui/button.tsx';
+import { CheckBox } from '../../../ui/check-box.tsx';
 import panel from '../panel/panel.module.css';
 import { stopPlacing, usePlacing } from './placing.ts';
 import { startPlacing } from './start-placing.ts';
@@ -49,14 +50,8 @@ export default function OnePicture({ tracing, fresh }: OnePictureProps) {
         </p>
       )}
       <div className={styles.checks}>
-        <label className={panel.check}>
-          <input type="checkbox" checked={shown} onChange={(event) => show(event.target.checked)} />
-          Shown
-        </label>
-        <label className={panel.check}>
-          <input type="checkbox" checked={locked} onChange={(event) => lock(event.target.checked)} />
-          Locked in its place
-        </label>
+        <CheckBox label="Shown" checked={shown} onChange={(isChecked) => show(isChecked)} />
+        <CheckBox label="Locked in its place" checked={locked} onChange={(isChecked) => lock(isChecked)} />
       </div>
       {shown && <StrengthFields strength={tracing.strength} />}
       {shown && !locked && <Placement tracing={tracing} />}

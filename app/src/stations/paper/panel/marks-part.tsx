@@ -4,11 +4,11 @@ import { useMemo } from 'react';
 import { fabricsOf } from '../../../store/fabrics.ts';
 import { setting, useSettings } from '../../../store/settings.ts';
 import { useWork } from '../../../store/work.ts';
+import { CheckBox } from '../../../ui/check-box.tsx';
 import { Choice } from '../../../ui/choice.tsx';
 import { Foldable } from '../../../ui/foldable.tsx';
 import { LengthField } from '../../../ui/length-field.tsx';
 import { listed } from '../../../ui/plural.ts';
-import { CheckBox } from './check-box.tsx';
 
 const INKS = [
   { value: 'dark', label: 'Full' },

@@ -2,9 +2,9 @@ import { formatLength } from '@seamwright/geometry';
 import { GAP_RANGE, OVERLAP_RANGE } from '@seamwright/pages';
 import { setting, useSettings } from '../../../store/settings.ts';
 import { useWork } from '../../../store/work.ts';
+import { CheckBox } from '../../../ui/check-box.tsx';
 import { Foldable } from '../../../ui/foldable.tsx';
 import { LengthField } from '../../../ui/length-field.tsx';
-import { CheckBox } from './check-box.tsx';
 
 /** How foundations are placed on the sheets. */
 export function PlacingPart() {
