@@ -1,5 +1,5 @@
 import loadHighs from 'highs';
-import type { LoadSolver } from '../src/strips/least.ts';
+import type { LoadSolver } from '../src/buying/strips/least.ts';
 
 let solver: ReturnType<typeof loadHighs> | undefined;
 

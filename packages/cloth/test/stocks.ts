@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect } from 'vitest';
-import type { Item, Stock, Strips, Way } from '../src/strips/stock.ts';
+import type { Item, Stock, Strips, Way } from '../src/buying/strips/stock.ts';
 
 /** A piece and, where it fits, the same piece turned; null when neither fits. */
 function item(length: number, height: number, count: number, capacity: number, turn: boolean): Item | null {

@@ -6,8 +6,8 @@ import {
   transformPolygon,
   translation,
 } from '@seamwright/geometry';
-import { grownArea } from '../src/least-sheets.ts';
-import { type Packable, wayOver } from '../src/placement.ts';
+import { grownArea } from '../src/packing/least-sheets.ts';
+import { type Packable, wayOver } from '../src/packing/placement.ts';
 
 /** A shape to be packed, without any words. */
 export interface Shape extends Packable {

@@ -1,8 +1,12 @@
-export type { CuttingChartJob } from './chart-job.ts';
-export { type CheckPage, type CheckPageJob, checkPage } from './check-page.ts';
-export { PRINTER_RANGE, type Printer } from './correction.ts';
-export { FONT_FAMILY, FONT_FILES, type PageFonts } from './fonts.ts';
-export { foundationPicture } from './foundation-picture.ts';
+export type { CuttingChartJob } from './charts/chart-job.ts';
+export { layCuttingChart } from './charts/lay-cutting-chart.ts';
+export { foundationPicture } from './foundation/foundation-picture.ts';
+export { layFoundations } from './foundation/lay-foundations.ts';
+export type { PatchFabric } from './foundation/patch-facts.ts';
+export { type PrintRun, printsOf } from './foundation/prints.ts';
+export { alikeSections } from './foundation/templates.ts';
+export { layTemplates } from './fussy-cutting/lay-templates.ts';
+export type { TemplateJob, TemplateKind } from './fussy-cutting/template-job.ts';
 export {
   type FinishedSize,
   type FoundationJob,
@@ -12,10 +16,10 @@ export {
   USUAL_GAP,
   USUAL_OVERLAP,
 } from './job.ts';
-export { layCuttingChart } from './lay-cutting-chart.ts';
-export { layFoundations } from './lay-foundations.ts';
-export { layTemplates } from './lay-templates.ts';
-export * from './model.ts';
+export * from './marks/model.ts';
+export type { Progress } from './progress.ts';
+export { type CheckPage, type CheckPageJob, checkPage } from './sheet/check-page.ts';
+export { PRINTER_RANGE, type Printer } from './sheet/correction.ts';
 export {
   type Margins,
   PAPER_RANGE,
@@ -24,16 +28,12 @@ export {
   type PaperChoice,
   type PaperName,
   USUAL_MARGINS,
-} from './paper.ts';
-export type { PatchFabric } from './patch-facts.ts';
-export { writePdf } from './pdf.ts';
-export { type PhotocopyRow, type PhotocopyTable, photocopyTable } from './photocopy.ts';
-export { withResolution } from './png.ts';
-export { writePrintHtml } from './print-html.ts';
-export { type Printable, printable } from './printable.ts';
-export { type Measured, printerFrom, type RulerMeasure } from './printer-measures.ts';
-export { type PrintRun, printsOf } from './prints.ts';
-export type { Progress } from './progress.ts';
-export { writeSvg } from './svg.ts';
-export type { TemplateJob, TemplateKind } from './template-job.ts';
-export { alikeSections } from './templates.ts';
+} from './sheet/paper.ts';
+export { type PhotocopyRow, type PhotocopyTable, photocopyTable } from './sheet/photocopy.ts';
+export { type Measured, printerFrom, type RulerMeasure } from './sheet/printer-measures.ts';
+export { FONT_FAMILY, FONT_FILES, type PageFonts } from './writers/fonts.ts';
+export { writePdf } from './writers/pdf.ts';
+export { withResolution } from './writers/png.ts';
+export { writePrintHtml } from './writers/print-html.ts';
+export { type Printable, printable } from './writers/printable.ts';
+export { writeSvg } from './writers/svg.ts';

@@ -11,8 +11,9 @@ import {
   SIZE_RANGE,
 } from '@seamwright/geometry';
 import type { SewingPlan } from '@seamwright/sewing';
-import { checkPrinter, type Printer, printedSheet } from './correction.ts';
-import { matchNumbers } from './match-numbers.ts';
+import { matchNumbers } from './foundation/match-numbers.ts';
+import type { PatchWords } from './foundation/patch-facts.ts';
+import { checkPrinter, type Printer, printedSheet } from './sheet/correction.ts';
 import {
   checkMargins,
   checkRoom,
@@ -21,8 +22,7 @@ import {
   type PaperChoice,
   paperOf,
   USUAL_MARGINS,
-} from './paper.ts';
-import type { PatchWords } from './patch-facts.ts';
+} from './sheet/paper.ts';
 
 /** One size in which the block is wanted, and how often. */
 export interface FinishedSize {

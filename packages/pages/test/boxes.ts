@@ -1,6 +1,6 @@
 import type { Box } from '@seamwright/geometry';
 import type { Mark } from '../src/index.ts';
-import { CAP_HEIGHT, textWidth } from '../src/metrics.ts';
+import { CAP_HEIGHT, textWidth } from '../src/marks/metrics.ts';
 
 /** What is seen of the mark, without the width of its stroke. */
 export function boxOf(mark: Mark): Box<'page'> {

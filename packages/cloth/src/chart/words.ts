@@ -1,0 +1,90 @@
+import { formatInches, formatLength, type LengthUnit } from '@seamwright/geometry';
+import type { ClothPlan } from '../buying/plan-cloths.ts';
+import { METRIC_FAT_QUARTER, type SheetPlan } from '../buying/plan-sheets.ts';
+import type { SubCut } from '../buying/plan-strips.ts';
+import type { Waste } from '../placing/waste.ts';
+import type { ChartRow } from '../types.ts';
+import { batchSteps } from './batch.ts';
+
+/** Plans as a maker reads them. Lengths are written in the unit that is asked for; fabric is bought in yards or metres. */
+
+/**
+ * How a half-rectangle's whole is laid and cut (`CutShape` has the convention); nothing for rectangles. Of squares, both
+ * ways give the same halves.
+ */
+export function halvedText(
+  { shape, width, height, cut, yields }: Omit<ChartRow, 'cloth' | 'pieces'>,
+  unit: LengthUnit,
+): string | null {
+  if (shape === 'rectangle') return null;
+  const how =
+    width === height
+      ? 'halved corner to corner'
+      : `right side up, ${formatLength(width, unit)} across: halved from bottom left to top right`;
+  return yields < 2 * cut ? `${how}; one half is left over` : how;
+}
+
+/** How much of what is cut is trimmed off, beside what plain chunks would lose. */
+export function wasteText({ wastePercent, chunkWastePercent }: Waste): string {
+  const few = chunkWastePercent < wastePercent ? ', but some would not be sure to cover' : '';
+  const plain = `of plain chunks, 1 in larger than each patch both ways, it would be ${chunkWastePercent.toFixed(0)} %${few}`;
+  return `${wastePercent.toFixed(0)} % of the pieces is trimmed off; ${plain}.`;
+}
+
+/** `2 strips`, `1 strip`. */
+export const counted = (count: number, one: string): string => `${count} ${count === 1 ? one : `${one}s`}`;
+
+/** Strips of one height, and what is cut from them, line by line. */
+export interface StripText {
+  readonly strips: string;
+  readonly cuts: readonly string[];
+}
+
+/** The strips of a fabric in the order in which they are cut; none where the layers make no sense. */
+export function stripTexts(
+  { plan, cloth }: ClothPlan,
+  layers: number,
+  unit: LengthUnit,
+): readonly StripText[] {
+  const steps = batchSteps(plan.strips, layers);
+  if (!steps.ok) return [];
+  return steps.value.map(({ height, strips, groups }) => ({
+    strips: `${counted(strips, 'strip')} of ${formatLength(height, unit)}`,
+    cuts: groups.map(({ strips: some, cuts, leftover, runs }) => {
+      const from = some === strips ? (some === 1 ? '' : 'each: ') : `${some} of them: `;
+      const pieces = cuts.map((cut) => subCutText(cut, unit)).join(', ');
+      return `${from}${pieces}; ${leftoverText(leftover, cloth.usableWidth, unit)}; ${counted(runs, 'cut')}`;
+    }),
+  }));
+}
+
+const subCutText = ({ width, height, count }: SubCut, unit: LengthUnit): string =>
+  `${count} of ${formatLength(width, unit)}${height === undefined ? '' : ` trimmed to ${formatLength(height, unit)}`}`;
+
+const leftoverText = (leftover: number, usableWidth: number, unit: LengthUnit): string =>
+  leftover < usableWidth / 1000 ? 'nothing left over' : `${formatLength(leftover, unit)} left over`;
+
+/** How much fabric the strips take, and whether less might do. */
+export function takesText({ plan, wastePercent }: ClothPlan, unit: LengthUnit): string {
+  const { lengthInches, atLeast, provenLeast } = plan;
+  const proof = provenLeast
+    ? 'and no less will do'
+    : `and less may do, from ${formatLength(atLeast, unit)} up`;
+  return `The strips take ${formatLength(lengthInches, unit)} of fabric, ${proof}; ${wastePercent.toFixed(0)} % of it is waste.`;
+}
+
+/** What is bought, and how many fat quarters would do instead. */
+export function buyText({ purchase, sheets }: ClothPlan, unit: LengthUnit): string {
+  const instead = sheets
+    // By name: plans may have come from a worker, as copies.
+    .filter(({ sheet }) => (sheet.name === METRIC_FAT_QUARTER.name) === (unit === 'cm'))
+    .map(sheetText);
+  const rest = instead.length === 0 ? '' : `; instead, ${instead.join(', or ')}`;
+  return `Buy ${formatInches(purchase.buyYards)} yd or ${purchase.buyMetres} m${rest}.`;
+}
+
+function sheetText({ sheet, sheets, atLeast, provenLeast, tooLarge }: SheetPlan): string {
+  if (tooLarge.length > 0) return `no ${sheet.name}: pieces are larger`;
+  const count = counted(sheets.length, sheet.name);
+  return provenLeast ? count : `${count} (at least ${atLeast})`;
+}

@@ -1,0 +1,69 @@
+import { convexHull, type Point, type Polygon } from '@seamwright/geometry';
+import { describe, expect, test } from 'vitest';
+import { USUAL } from '../../test/blocks.ts';
+import { coversByHand, laidTrue, worstSlips } from '../../test/placing-by-hand.ts';
+import { randomNumbers } from '../../test/slips.ts';
+import { ALONG_GRAIN, laysAlong, leastHalfRectangle } from './half-rectangles.ts';
+
+const triangle = (random: () => number): Polygon => {
+  for (;;) {
+    const hull = convexHull(Array.from({ length: 3 }, () => ({ x: random() * 4, y: random() * 4 })));
+    const [a, b, c] = hull as unknown as readonly [Point, Point, Point];
+    if (hull.length === 3 && (b.x - a.x) * (c.y - a.y) - (b.y - a.y) * (c.x - a.x) > 2) return hull;
+  }
+};
+
+/** The least area of a right triangle with the given direction of its width that covers: every size is tried. */
+function leastByTrying(
+  shape: Polygon,
+  angles: (w: number, h: number) => readonly number[],
+  spare: number,
+): number {
+  const need = { patch: 0, name: 'A1', sewLine: null, finished: shape, needed: shape };
+  let least = Number.POSITIVE_INFINITY;
+  for (let width = 0.25; width <= 14; width += 0.25) {
+    for (let height = 0.25; width * height < least && height <= 14; height += 0.25) {
+      const covers = angles(width, height).some((angle) => {
+        const place = laidTrue({ shape: 'half-rectangle', width, height, angle }, need);
+        return worstSlips(place, need, spare, 0).every((slip) => coversByHand(place, need, slip));
+      });
+      if (covers) least = width * height;
+    }
+  }
+  return least;
+}
+
+describe('the least half-rectangle', () => {
+  test('along the grain is what trying every size finds, or the square that is little larger', () => {
+    const random = randomNumbers(91);
+    for (let n = 0; n < 15; n++) {
+      const shape = triangle(random);
+      const found = leastHalfRectangle(shape, ALONG_GRAIN, USUAL, 200)!;
+      const least = leastByTrying(shape, () => [0, 90, 180, 270], USUAL.spare);
+      const isSquare = found.width === found.height;
+      expect(found.width * found.height).toBeGreaterThanOrEqual(least);
+      expect(found.width * found.height).toBeLessThanOrEqual(isSquare ? least + 0.25 * 14 : least);
+      expect(leastHalfRectangle(shape, ALONG_GRAIN, USUAL, least)).toBeNull();
+    }
+  });
+
+  test('along a sew line, too: with a leg at either end of it, or with its long side', () => {
+    const random = randomNumbers(92);
+    const degrees = (radians: number) => (radians * 180) / Math.PI;
+    for (let n = 0; n < 15; n++) {
+      const shape = triangle(random);
+      const [a, b, c] = shape as unknown as readonly [Point, Point, Point];
+      // Clockwise: the shape is on the right hand of the way from a to b, a quarter turn clockwise of it.
+      const way = degrees(Math.atan2(b.y - a.y, b.x - a.x));
+      const found = leastHalfRectangle(shape, laysAlong({ a, b }, c), USUAL, 200)!;
+      // Seen from the right angle the long side runs from the end of the width to that of the height, backwards along the way.
+      const angles = (w: number, h: number) => [way, way + 90, way + 180 + degrees(Math.atan2(h, w))];
+      const least = leastByTrying(shape, angles, USUAL.spare);
+      const isSquare = found.width === found.height;
+      expect(found.width * found.height).toBeGreaterThanOrEqual(least);
+      expect(found.width * found.height).toBeLessThanOrEqual(isSquare ? least + 0.25 * 14 : least);
+      // The other end of the line named first is the same line.
+      expect(leastHalfRectangle(shape, laysAlong({ a: b, b: a }, c), USUAL, 200)).toEqual(found);
+    }
+  });
+});

@@ -1,0 +1,89 @@
+import {
+  allowanceOutline,
+  boundingBox,
+  compose,
+  edgesOf,
+  formatLength,
+  POINTS_PER_INCH,
+  type Point,
+  type Polygon,
+  rotation,
+  scaling,
+  transformPoint,
+  transformPolygon,
+  translation,
+} from '@seamwright/geometry';
+import { polygonMark, QUIET, STROKES, textMark } from '../marks/marks.ts';
+import { textWidth } from '../marks/metrics.ts';
+import type { Mark } from '../marks/model.ts';
+import { grownArea } from '../packing/least-sheets.ts';
+import { type Packable, type Way, wayOver } from '../packing/placement.ts';
+import type { CheckedTemplates } from './template-job.ts';
+import { frameMarks, insideMarks } from './template-marks.ts';
+
+/** A template lying in one way, its marks from the corner of its box. */
+interface TemplateWay extends Way {
+  readonly marks: readonly Mark[];
+}
+
+export interface TemplateCard extends Packable<TemplateWay> {
+  readonly name: string;
+}
+
+const NAME = { size: 9, weight: 'semibold' } as const;
+const FACT = { size: 7.5, weight: 'regular' } as const;
+
+/** Points below the cutting line for two lines of words. */
+const CAPTION = 24;
+
+/**
+ * A patch's template, as it may lie on a sheet: upright or turned by a quarter, never mirrored.
+ *
+ * @param gap points between neighbours
+ */
+export function templateCard(job: CheckedTemplates, index: number, name: string, gap: number): TemplateCard {
+  const ways = ([0, 90] as const).map((turn) => wayOf(job, index, name, turn, gap));
+  const outline = job.arrangement.patches[index]!.polygon;
+  const grown = transformPolygon<'block', 'page'>(
+    scaling<'block', 'page'>(job.scale * POINTS_PER_INCH),
+    allowanceOutline(outline, job.allowance / job.scale).outline,
+  );
+  return { name, ways, grown: grownArea(grown, gap / 2) };
+}
+
+function wayOf(job: CheckedTemplates, index: number, name: string, turn: 0 | 90, gap: number): TemplateWay {
+  const { arrangement, allowance, scale, kind, unit } = job;
+  const patch = arrangement.patches[index]!;
+  const sewn = transformPolygon(scaling(scale), patch.polygon);
+  const cutting = allowanceOutline(sewn, allowance).outline;
+  const toPoints = compose(scaling<'block', 'page'>(POINTS_PER_INCH), rotation<'page'>(turn, { x: 0, y: 0 }));
+  const box = boundingBox(transformPolygon(toPoints, cutting));
+  const place = compose(toPoints, translation<'page', 'page'>(-box.minX, -box.minY));
+  const outline: Polygon<'page'> = transformPolygon(place, sewn);
+  const cuttingLine: Polygon<'page'> = transformPolygon(place, cutting);
+  const heart: Point<'page'> = transformPoint(compose(scaling(scale), place), patch.heart);
+  const shape = { name, outline, cuttingLine, heart, depth: patch.depth * scale * POINTS_PER_INCH, up: turn };
+
+  const facts =
+    kind === 'template'
+      ? `template, ${formatLength(allowance, unit)} seam allowance`
+      : `window, ${formatLength(allowance, unit)} seam allowance`;
+  const [wide, high] = [box.maxX - box.minX, box.maxY - box.minY];
+  const below = high + 10;
+  const marks: Mark[] = [
+    ...(allowance > 0 ? [polygonMark('cutting-line', name, cuttingLine, STROKES.cuttingLine)] : []),
+    polygonMark('finished-outline', name, outline, STROKES.finishedOutline),
+    ...(kind === 'template' ? insideMarks(shape) : frameMarks(shape)),
+    textMark('caption', name, name, { x: 0, y: below }, NAME),
+    textMark('caption', name, facts, { x: 0, y: below + 10 }, { ...FACT, ink: QUIET }),
+  ];
+  const words = Math.max(textWidth(name, NAME.size, NAME.weight), textWidth(facts, FACT.size, FACT.weight));
+  const size = { width: Math.max(wide, words), height: high + CAPTION };
+  const caption = edgesOf<'page'>([
+    { x: 0, y: high },
+    { x: words, y: high },
+    { x: words, y: high + CAPTION },
+    { x: 0, y: high + CAPTION },
+  ]).map(({ a }) => a);
+  return { ...wayOver([cuttingLine, caption], size, turn === 0, gap / 2), marks };
+}

@@ -1,0 +1,192 @@
+import {
+  add,
+  type Box,
+  contains,
+  type Point,
+  type Polygon,
+  SAME_COORDINATE,
+  transformPolygon,
+  translation,
+} from '@seamwright/geometry';
+import type { Foundation } from '../foundation/foundation.ts';
+import {
+  CUT_WORD_ROOM,
+  cuttingLineOnSheet,
+  type DrawnFoundation,
+  foundationMarks,
+  roomOf,
+  sizeOnSheet,
+  type Turn,
+} from '../foundation/foundation-marks.ts';
+import type { CheckedJob } from '../job.ts';
+import { moved } from '../marks/marks.ts';
+import type { Mark } from '../marks/model.ts';
+import { grownArea } from '../packing/least-sheets.ts';
+import { type Packable, type Placement, type Way, wayOver } from '../packing/placement.ts';
+import { besideRegion, type Regions } from '../sheet/sheet-frame.ts';
+import { type Caption, captionFor } from './caption.ts';
+import { captionStand } from './caption-stand.ts';
+import { wordMarks } from './line-words.ts';
+
+/** A foundation with its caption, lying in one way. */
+export interface CardWay extends Way {
+  readonly drawn: DrawnFoundation;
+  readonly caption: Caption;
+  /** Where the caption's corner comes to lie, and by how much what is drawn is moved. */
+  readonly captionAt: Point<'page'>;
+  readonly linesAt: Point<'page'>;
+}
+
+/** A foundation with its caption, ready to be put on a sheet in one of several ways. */
+export interface Card extends Packable<CardWay> {
+  readonly key: string;
+  readonly foundation: Foundation;
+}
+
+/** Points. In narrower captions every fact would break on two lines. */
+const NARROWEST_CAPTION = 132;
+
+/** Points. A brief caption, without names, is still read at this width. */
+const NARROWEST_BRIEF_CAPTION = 84;
+
+/** Points. Where a caption has more to say, lines of a word or two would be hard to read. */
+const TALLEST_NARROW = 46;
+
+/** Points beyond a foundation, all round, in which labels may stand that find no place over it. */
+const SPARE = 80;
+
+/** A foundation is turned only where that saves paper: upright ones are easier to compare with the block. */
+const TURNS: readonly Turn[] = ['upright', 'turned', 'on its head', 'turned back'];
+
+/** With so many foundations in one job each says only what the foot of the sheet does not say for all. */
+const MANY = 20;
+
+/** What the cards of one job have in common. */
+export interface CardOptions {
+  readonly regions: Regions;
+  /** Points between foundations. */
+  readonly gap: number;
+  readonly keepUpright: boolean;
+  /** How many foundations the job has. */
+  readonly count: number;
+}
+
+/** The foundation's card where it fits on a sheet in one piece in any way; null when it does not. */
+export function wholeCard(job: CheckedJob, foundation: Foundation, options: CardOptions): Card | null {
+  const { regions, keepUpright, gap } = options;
+  const turns = keepUpright ? TURNS.slice(0, 1) : isHalfTurnAlike(foundation) ? TURNS.slice(0, 2) : TURNS;
+  const ways = turns
+    .map((turn) => wayOf(job, foundation, turn, options))
+    .filter((way) => [regions.wide, regions.tall].some((region) => fits(way, region)));
+  if (ways.length === 0) return null;
+  const captions = ways.map(({ caption }) => caption.width * caption.height);
+  const grown = grownArea(cuttingLineOnSheet(foundation, 'upright'), gap / 2) + Math.min(...captions);
+  return { key: foundation.key, foundation, ways, grown };
+}
+
+function wayOf(
+  job: CheckedJob,
+  foundation: Foundation,
+  turn: Turn,
+  { gap, count }: Pick<CardOptions, 'gap' | 'count'>,
+): CardWay {
+  const brief = count >= MANY;
+  const drawn = foundationMarks(foundation, turn, SPARE);
+  const narrowest = brief ? NARROWEST_BRIEF_CAPTION : NARROWEST_CAPTION;
+  const { width: across } = sizeOnSheet(foundation, turn);
+  const widths = new Set([Math.max(across, NARROWEST_CAPTION), Math.max(across, narrowest), narrowest]);
+  const captions = [...widths]
+    .map((width) => captionFor(job, foundation, turn, width, { found: drawn.notes, brief }))
+    .filter(({ height }, i) => i === 0 || height <= TALLEST_NARROW);
+  const line = cuttingLineOnSheet(foundation, turn);
+  // Labels that found no place over the foundation.
+  const beyond = drawn.labels.filter(({ a }) => contains(line, a) === 'outside').map(({ a, b }) => [a, b]);
+  const { caption, captionAt, linesAt, size } = captionStand([line, ...beyond], captions, CUT_WORD_ROOM);
+  const outlines = [
+    ...[line, ...beyond].map((outline) => moveTo(outline, linesAt)),
+    moveTo(boxAround(caption), captionAt),
+  ];
+  return { ...wayOver(outlines, size, turn === 'upright', gap / 2), drawn, caption, captionAt, linesAt };
+}
+
+/** The marks of a card where it stands on the sheet. */
+export function cardMarks(
+  job: CheckedJob,
+  placement: Placement<Card>,
+  { regions, gap }: Pick<CardOptions, 'regions' | 'gap'>,
+): readonly Mark[] {
+  const { item, way, x, y } = placement;
+  const lines = add<'page'>({ x, y }, way.linesAt);
+  const { wide, tall } = regions;
+  const region = overhang(wide, placement) <= overhang(tall, placement) ? wide : tall;
+  // Words beside the cutting line stand in the foundation's own half of the gap.
+  const { minX, minY, maxX, maxY } = way.drawn.extent;
+  const room = {
+    minX: Math.max(minX - gap / 2, region.minX - lines.x),
+    minY: Math.max(minY - gap / 2, region.minY - lines.y),
+    maxX: Math.min(maxX + gap / 2, region.maxX - lines.x),
+    maxY: Math.min(maxY + gap / 2, region.maxY - lines.y),
+  };
+  const captionAt = add<'page'>({ x, y }, way.captionAt);
+  return [
+    ...way.caption.marks.map((mark) => moved(mark, captionAt)),
+    ...[...way.drawn.marks, ...wordsOf(job, item.foundation, way.drawn, room)].map((mark) =>
+      moved(mark, lines),
+    ),
+  ];
+}
+
+/**
+ * The marks of a foundation that fits on a sheet only by itself, its caption not beside it but in the corner that it
+ * leaves: below it, to the right of the check squares, or to the left of it, above them. null when it fits in
+ * neither way.
+ */
+export function soleMarks(
+  job: CheckedJob,
+  foundation: Foundation,
+  { regions, keepUpright }: Pick<CardOptions, 'regions' | 'keepUpright'>,
+): readonly Mark[] | null {
+  for (const turn of TURNS.slice(0, keepUpright ? 1 : 2))
+    for (const region of [regions.wide, regions.tall]) {
+      const corner = besideRegion(region, regions);
+      const { width, height } = sizeOnSheet(foundation, turn);
+      if (!fits({ width, height: height + CUT_WORD_ROOM }, region)) continue;
+      const drawn = foundationMarks(foundation, turn);
+      const left = (region.minX + region.maxX - width) / 2;
+      const caption = captionFor(job, foundation, turn, corner.maxX - corner.minX, { found: drawn.notes });
+      if (!fits(caption, corner)) continue;
+      const words = wordsOf(job, foundation, drawn, roomOf({ width, height }));
+      return [
+        ...caption.marks.map((mark) => moved(mark, { x: corner.minX, y: corner.minY })),
+        ...[...drawn.marks, ...words].map((mark) => moved(mark, { x: left, y: region.minY + CUT_WORD_ROOM })),
+      ];
+    }
+  return null;
+}
+
+/** The words beside a foundation's lines. */
+const wordsOf = (job: CheckedJob, foundation: Foundation, drawn: DrawnFoundation, room: Box<'page'>) =>
+  wordMarks(foundation, drawn, room, job.seamLengths ? job.unit : null);
+
+const fits = (card: { width: number; height: number }, region: Box<'page'>): boolean =>
+  card.width <= region.maxX - region.minX && card.height <= region.maxY - region.minY;
+
+/** How far a card in that place would stick out of the box, points; 0, or what rounding makes of it, where it lies in it. */
+const overhang = (box: Box<'page'>, { way, x, y }: Placement<Card>): number =>
+  Math.max(box.minX - x, box.minY - y, x + way.width - box.maxX, y + way.height - box.maxY);
+
+/** Turned by half it covers the same. */
+const isHalfTurnAlike = ({ cuttingLine, width, height }: Foundation): boolean =>
+  cuttingLine.every((p) =>
+    cuttingLine.some((q) => Math.hypot(p.x + q.x - width, p.y + q.y - height) < SAME_COORDINATE),
+  );
+
+const moveTo = (polygon: Polygon<'page'>, { x, y }: Point<'page'>): Polygon<'page'> =>
+  transformPolygon(translation<'page', 'page'>(x, y), polygon);
+
+const boxAround = ({ width, height }: Caption): Polygon<'page'> => [
+  { x: 0, y: 0 },
+  { x: width, y: 0 },
+  { x: width, y: height },
+  { x: 0, y: height },
+];

@@ -1,0 +1,133 @@
+import { type Box, distance, dot, normalize, type Point, type Segment, subtract } from '@seamwright/geometry';
+import type { TextLook } from '../marks/marks.ts';
+import { CAP_HEIGHT, textWidth } from '../marks/metrics.ts';
+
+/** A word that is to stand along an outline, and what it must keep clear of. All in page space, points. */
+export interface EdgeWord {
+  readonly word: string;
+  readonly size: number;
+  /** Edges of one outline, or parts of them, each walked clockwise round it as seen on the screen. */
+  readonly edges: readonly Segment<'page'>[];
+  readonly side: 'outside' | 'inside';
+  /** Between the edge and the word. */
+  readonly gap: number;
+  readonly obstacles: readonly Segment<'page'>[];
+  /** The word stays inside it. */
+  readonly room: Box<'page'>;
+  /** Where along an edge it stands if it can; a little way in from where a reader starts when left out. */
+  readonly from?: 'start' | 'middle';
+}
+
+export interface PlacedWord {
+  readonly at: Point<'page'>;
+  readonly look: TextLook;
+}
+
+/** Points kept free between a word and what is printed beside it. */
+const CLEARANCE = 2;
+
+/** Points from a corner to where a word starts if it can. */
+const USUAL_START = 14;
+
+/** Points between the places that are tried along an edge. */
+const STEP = 3;
+
+/**
+ * Where the word can stand along one of the edges, parallel to it and never upside down; null when no edge
+ * has a clear place. Level edges come before slanting ones, upper before lower, long before short; on an edge the
+ * place nearest to where a reader starts.
+ */
+export function placeWord(wanted: EdgeWord): PlacedWord | null {
+  const edges = wanted.edges
+    .map((edge) => ({ edge, rank: rankOf(edge) }))
+    .sort((p, q) => p.rank - q.rank || distance(q.edge.a, q.edge.b) - distance(p.edge.a, p.edge.b));
+  for (const { edge } of edges) {
+    const placed = placeOnEdge(wanted, edge);
+    if (placed) return placed;
+  }
+  return null;
+}
+
+/** Less is better. In steps, so that edges of nearly the same slant are told apart by their length. */
+function rankOf({ a, b }: Segment<'page'>): number {
+  const along = normalize(subtract(b, a));
+  const slant = Math.round(Math.abs(along.y) * 8) / 8;
+  const lower = along.x < 0 ? 0.5 : 0;
+  return slant + lower;
+}
+
+function placeOnEdge(wanted: EdgeWord, edge: Segment<'page'>): PlacedWord | null {
+  const { word, size, gap } = wanted;
+  const along = normalize(subtract(edge.b, edge.a));
+  const outward: Point<'page'> = { x: along.y, y: -along.x };
+  const width = textWidth(word, size, 'regular');
+  const height = CAP_HEIGHT * size;
+  const near = wanted.side === 'outside' ? gap : -gap - height;
+  const blocked = wanted.obstacles
+    .map((segment) => shadow(segment, edge.a, along, outward, near, near + height))
+    .filter((interval) => interval !== null);
+  // Reading runs with the edge unless that would put the word on its head.
+  const backwards = along.x < 0 || (along.x === 0 && along.y > 0);
+  for (const fromStart of placesAlong(distance(edge.a, edge.b) - width, wanted.from)) {
+    const t = backwards ? distance(edge.a, edge.b) - fromStart - width : fromStart;
+    if (blocked.some(([from, to]) => from < t + width && t < to)) continue;
+    const place = (u: number, v: number): Point<'page'> => ({
+      x: edge.a.x + along.x * u + outward.x * v,
+      y: edge.a.y + along.y * u + outward.y * v,
+    });
+    const corners = [
+      place(t, near),
+      place(t + width, near),
+      place(t + width, near + height),
+      place(t, near + height),
+    ];
+    if (!corners.every((corner) => inBox(corner, wanted.room))) continue;
+    const degrees = (Math.atan2(along.y, along.x) * 180) / Math.PI;
+    return backwards
+      ? { at: place(t + width, near + height), look: { size, angle: upright(degrees + 180) } }
+      : { at: place(t, near), look: { size, angle: upright(degrees) } };
+  }
+  return null;
+}
+
+/**
+ * Where a word may start along an edge that leaves `slack` points beside it: a little way in, or in the middle, before anywhere
+ * else, and away from the corner rather than towards it.
+ */
+function placesAlong(slack: number, from: EdgeWord['from'] = 'start'): readonly number[] {
+  const preferred = from === 'middle' ? slack / 2 : Math.min(USUAL_START, slack / 2);
+  const places: number[] = [];
+  for (let at = preferred; at <= slack - CLEARANCE; at += STEP) places.push(at);
+  for (let at = preferred - STEP; at >= CLEARANCE; at -= STEP) places.push(at);
+  return places;
+}
+
+/** What a segment blocks of the strip between the distances `low` and `high` from an edge, along the edge. */
+function shadow(
+  { a, b }: Segment<'page'>,
+  origin: Point<'page'>,
+  along: Point<'page'>,
+  outward: Point<'page'>,
+  low: number,
+  high: number,
+): readonly [number, number] | null {
+  const [from, to] = [a, b].map((p) => {
+    const way = subtract(p, origin);
+    return { t: dot(way, along), v: dot(way, outward) };
+  }) as [{ t: number; v: number }, { t: number; v: number }];
+  const clip = (v: number) => Math.min(Math.max(v, low - CLEARANCE), high + CLEARANCE);
+  if (clip(from.v) === clip(to.v) && clip(from.v) !== from.v) return null;
+  const at = (v: number) =>
+    from.v === to.v ? from.t : from.t + ((to.t - from.t) * (v - from.v)) / (to.v - from.v);
+  const ends = from.v === to.v ? [from.t, to.t] : [at(clip(from.v)), at(clip(to.v))];
+  return [Math.min(...ends) - CLEARANCE, Math.max(...ends) + CLEARANCE];
+}
+
+const inBox = (p: Point<'page'>, box: Box<'page'>): boolean =>
+  p.x >= box.minX && p.x <= box.maxX && p.y >= box.minY && p.y <= box.maxY;
+
+/** Within half a turn: −90 < angle ≤ 90 for what comes in here. */
+const upright = (degrees: number): number => {
+  const turned = ((((degrees + 180) % 360) + 360) % 360) - 180;
+  return Object.is(turned, -0) ? 0 : turned;
+};
