@@ -1,22 +1,11 @@
 import type { Arrangement } from '@seamwright/arrangement';
-import {
-  add,
-  commonParts,
-  convexHull,
-  distance,
-  MITRE_REACH,
-  type Point,
-  type Polygon,
-  reflectionAcross,
-  type Segment,
-  scale,
-  subtract,
-  transformPolygon,
-} from '@seamwright/geometry';
+import { type Point, type Segment, scale } from '@seamwright/geometry';
 import type { Join, SewingPlan } from '@seamwright/sewing';
-import { outward, partsOutside } from '../placing/parts-outside.ts';
+import { outward } from '../placing/parts-outside.ts';
 import { type PatchNeed, pastSewLine, patchNeeds } from '../sizes/patch-needs.ts';
+import { type Fold, folded, type Layer } from './fold.ts';
 import { type LayerRegion, regionsOf } from './layer-regions.ts';
+import { OpenSeams } from './open-seams.ts';
 
 /** Where the two allowances of a join lie: under its first unit, under its second, or one under each. */
 export type Pressing = 'first' | 'second' | 'open';
@@ -40,13 +29,13 @@ export interface BulkRequest {
  *   was there stays flat. So both lie under the newer patch.
  * - In a join, the unit that is pressed over the allowances is folded along the seam, with all that it is made of: seams that
  *   end on the join are folded with it. Pressed open, both are.
- *
- * Partial seams are not followed: the plan must have none.
+ * - A partial join folds as far as it is sewn. What it leaves open is folded when it is closed: on either side all that lies
+ *   there by then. Until then a seam that ends on the open stretch folds nothing beyond it.
  *
  * The regions do not overlap, and together are all that fabric covers.
  */
 export function bulkMap(request: BulkRequest): readonly LayerRegion[] {
-  const { arrangement, plan, allowance, pressingOf, scale: size = 1 } = request;
+  const { arrangement, plan, allowance, scale: size = 1 } = request;
   const needs = new Map(patchNeeds(arrangement, plan, allowance, size).map((need) => [need.patch, need]));
   const units = new Map(
     plan.sections.map(({ letter, order }): [string, Unit] => {
@@ -54,31 +43,81 @@ export function bulkMap(request: BulkRequest): readonly LayerRegion[] {
       return [letter, { patches: new Set(order), layers }];
     }),
   );
+  const open = new OpenSeams(arrangement);
   plan.joins.forEach((join, k) => {
     const [first, second] = join.units.map((name) => units.get(name)!) as [Unit, Unit];
-    const seam = { a: scale(join.seam.a, size), b: scale(join.seam.b, size) };
     const towardsSecond = sideOfSecond(arrangement, join, first, second);
-    const pressing = pressingOf(k);
-    const layers = [
-      ...(pressing === 'second' ? first.layers : folded(first.layers, seam, towardsSecond, allowance)),
-      ...(pressing === 'first'
-        ? second.layers
-        : folded(second.layers, seam, scale(towardsSecond, -1), allowance)),
-    ];
+    const stops = join.open?.seam.a;
+    const sewn = { a: join.seam.a, b: stops ?? join.seam.b };
+    let layers = pressed(
+      request,
+      { join: k, seam: sewn, towardsSecond, goesOn: [true, stops === undefined] },
+      [first.layers, second.layers],
+      open.beyond(sewn),
+    );
+    if (join.open !== undefined) open.add({ ...join.open, join: k, line: join.line, towardsSecond });
+    for (let one = open.close(k); one !== undefined; one = open.close(k)) {
+      const onSecond = open.onSecond(one);
+      const [here, there] = [false, true].map((side) =>
+        layers.filter(({ patch }) => onSecond(patch) === side),
+      );
+      layers = pressed(request, { ...one, goesOn: [false, true] }, [here!, there!], open.beyond(one.seam));
+    }
     for (const name of join.units) units.delete(name);
     units.set(join.makes, { patches: new Set([...first.patches, ...second.patches]), layers });
   });
-  return regionsOf([...units.values()].flatMap(({ layers }) => layers));
+  return regionsOf([...units.values()].flatMap(({ layers }) => layers.map(({ polygon }) => polygon)));
 }
 
 /** What is sewn together so far: its patches, and every flat stretch of fabric in it. */
 interface Unit {
   readonly patches: ReadonlySet<number>;
-  readonly layers: readonly Polygon[];
+  readonly layers: readonly Layer[];
 }
 
-const foldedPatch = ({ sewLine, needed, finished }: PatchNeed, allowance: number): readonly Polygon[] =>
-  sewLine === null ? [needed] : folded([needed], sewLine, pastSewLine(sewLine, finished), allowance);
+const foldedPatch = (
+  { patch, sewLine, needed, finished }: PatchNeed,
+  allowance: number,
+): readonly Layer[] => {
+  const layer = { patch, polygon: needed };
+  if (sewLine === null) return [layer];
+  return folded([layer], {
+    seam: sewLine,
+    past: pastSewLine(sewLine, finished),
+    goesOn: [true, true],
+    allowance,
+  });
+};
+
+/** A stretch of a seam that is sewn and pressed in one go, inches as drawn. */
+interface SewnStretch extends Pick<Fold, 'goesOn'> {
+  /** By its number in the plan, the join that it belongs to. */
+  readonly join: number;
+  readonly seam: Segment;
+  readonly towardsSecond: Point;
+}
+
+/** Both sides of a stretch after it is pressed; patches of which `stays` are not folded with it. */
+function pressed(
+  { allowance, pressingOf, scale: size = 1 }: BulkRequest,
+  { join, seam, towardsSecond, goesOn }: SewnStretch,
+  [first, second]: readonly [readonly Layer[], readonly Layer[]],
+  stays: (patch: number) => boolean,
+): readonly Layer[] {
+  const pressing = pressingOf(join);
+  const fold = { seam: { a: scale(seam.a, size), b: scale(seam.b, size) }, goesOn, allowance };
+  const over = (layers: readonly Layer[], past: Point) => [
+    ...layers.filter(({ patch }) => stays(patch)),
+    ...folded(
+      layers.filter(({ patch }) => !stays(patch)),
+      { ...fold, past },
+    ),
+  ];
+  return [
+    ...(pressing === 'second' ? first : over(first, towardsSecond)),
+    ...(pressing === 'first' ? second : over(second, scale(towardsSecond, -1))),
+  ];
+}
 
 /** Square to the seam, from the first unit to the second; read off an edge with one of each on either hand. */
 function sideOfSecond({ edges, vertices }: Arrangement, join: Join, first: Unit, second: Unit): Point {
@@ -90,24 +129,4 @@ function sideOfSecond({ edges, vertices }: Arrangement, join: Join, first: Unit,
     return onRight ? scale(leftHand, -1) : leftHand;
   }
   throw new Error(`units ${join.units.join(' and ')} do not touch on their seam`);
-}
-
-/** The layers, with what lies past the seam in the direction `past` turned over it. */
-function folded(
-  layers: readonly Polygon[],
-  { a, b }: Segment,
-  past: Point,
-  allowance: number,
-): readonly Polygon[] {
-  // As far as tips of an allowance reach.
-  const reach = MITRE_REACH * allowance;
-  const on = scale(subtract(b, a), reach / distance(a, b));
-  const [from, to, out] = [subtract(a, on), add(b, on), scale(past, reach)];
-  const strip = convexHull([from, to, add(from, out), add(to, out)]);
-  const over = reflectionAcross({ a, b });
-  return layers.flatMap((layer) => {
-    const turned = commonParts(layer, strip);
-    if (turned.length === 0) return [layer];
-    return [...partsOutside(layer, strip), ...turned.map((part) => transformPolygon(over, part))];
-  });
 }

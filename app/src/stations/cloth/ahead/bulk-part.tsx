@@ -19,14 +19,9 @@ const MOST_LISTED = 8;
 
 /** How many layers lie where once the block is sewn, and what to mind with the iron. */
 export function BulkPart({ question }: { readonly question: CuttingQuestion }) {
-  const partial = question.study.plan!.joins.some((join) => join.partial);
   return (
     <>
-      {partial ? (
-        <p>Layers are not counted in blocks with partial seams: they are folded in more than one way.</p>
-      ) : (
-        <Layers question={question} />
-      )}
+      <Layers question={question} />
       <ul className={styles.cautions}>
         {PRESSING_CAUTIONS.map(({ text }) => (
           <li key={text}>{text}</li>
@@ -194,12 +189,15 @@ interface PressedProps {
 }
 
 function Pressed({ join, study, pressing }: PressedProps) {
-  const pointing = usePointing({ of: study.drawing, seams: [join.seam] });
+  const pointing = usePointing({
+    of: study.drawing,
+    seams: [join.seam, ...(join.open ? [join.open.seam] : [])],
+  });
   const [first, second] = join.units;
   return (
     <li {...pointing}>
       <Choice
-        label={`${first} to ${second}, pressed`}
+        label={`${first} to ${second}, ${join.partial ? 'sewn in part and closed later' : 'pressed'}`}
         value={pressing}
         options={[
           { value: 'first', label: `Under ${first}` },
