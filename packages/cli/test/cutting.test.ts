@@ -108,6 +108,21 @@ describe('cutting', () => {
     expect(one.pieces.map(({ name }) => name)).toContain('A1');
   });
 
+  it('cuts of each block as many as are asked for, and leaves out those of which there are none', async () => {
+    const { out } = await ran('cutting', demo, '--copies', '2,3,0,0,1', '--mirrored', '0,0,0,0,2');
+    expect(out).toMatch(/^To cut for 2 of Paper boat, 3 of Lantern, 1 and 2 mirrored of Window panes$/m);
+    const some = await reportOf(demo, '--copies', '2,3,0,0,0');
+    const names = some.pieces.map(({ name }) => name.replace(/ \w+$/, ''));
+    expect([...new Set(names)]).toEqual(['Paper boat', 'Lantern']);
+    // What is cut of two blocks is what is cut of each: pieces of any size and fabric add up.
+    const yields = ({ rows }: CuttingReport) => rows.reduce((sum, row) => sum + row.yields, 0);
+    const boats = await reportOf(demo, '--block', 'paper boat', '--copies', '2');
+    const lanterns = await reportOf(demo, '--block', 'lantern', '--copies', '3');
+    expect(yields(some)).toBe(yields(boats) + yields(lanterns));
+    // Of one block alone, patches go by their own names.
+    expect(await reportOf(demo, '--copies', '0,3,0,0,0')).toEqual(lanterns);
+  });
+
   it('names the same pieces as the sewing report', async () => {
     const sewn = JSON.parse((await ran('sewing', demo, '--block', 'lighthouse', '--json')).out);
     const report = await reportOf(demo, '--block', 'lighthouse');
@@ -262,6 +277,11 @@ describe('cutting', () => {
       `${folder.file('nowhere/x.pdf')}: There is no folder to put the file in. Make the folder, or choose another.`,
     ],
     [[horizon, '--copies', 'many'], '--copies many is no whole number up to 10000. Give one, such as 4.'],
+    [
+      [horizon, '--copies', '1,2'],
+      '--copies has 2 numbers, and the blocks are 1. Give one number for all, or one for each of: horizon.',
+    ],
+    [[horizon, '--copies', '1,'], '--copies  is no whole number up to 10000. Give one, such as 4.'],
     [[horizon, '--copies', '0'], 'No block is sewn. Give --copies of 1 or more.'],
     [[horizon, '--layers', '9'], '--layers 9 is not how fabric is cut. Choose from 1 to 8.'],
     [[horizon, '--turn', 'left'], '--turn left is no number. Give one, such as 3.'],

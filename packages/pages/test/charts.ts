@@ -47,10 +47,9 @@ export async function chartJob(
   const worked = await workOut(asked, cloths, { cut, plan: PLAIN_RULES });
   if (!worked.ok) throw new Error(sentence(worked.problem));
   const { rows, plans } = worked.value;
-  const names = blocks.map(([name]) => name);
   return {
-    title: names[0]!,
-    cutFor: blocksText(names, { copies, mirrored: 0 }),
+    title: blocks[0]![0],
+    cutFor: blocksText(blocks.map(([name]) => ({ name, copies, mirrored: 0 }))),
     paper: 'letter',
     rows,
     plans,

@@ -4,12 +4,13 @@ import { prettyJson } from '@seamwright/pattern';
 import type { Call } from '../call.ts';
 import type { Command } from '../command.ts';
 import { badCall, complain, oneLine } from '../complaint.ts';
+import { type BlocksToCut, blocksToCut } from '../cutting/blocks-to-cut.ts';
 import { chartOf } from '../cutting/chart-of.ts';
 import { clothsOf } from '../cutting/cloths.ts';
 import { cuttingText } from '../cutting/cutting-text.ts';
 import { CUTTING_OPTIONS, type CuttingOrder, readCuttingOrder } from '../cutting/order.ts';
 import { writeChart } from '../cutting/write-chart.ts';
-import { type Drawings, type Drawn, readDrawings } from '../drawings.ts';
+import { type Drawn, readDrawings } from '../drawings.ts';
 import type { Io, Status } from '../io.ts';
 import { reportText } from '../report-text.ts';
 
@@ -34,7 +35,9 @@ async function run(call: Call, io: Io): Promise<Status> {
   const order = asked.value;
   const read = await readDrawings(order.file, order.block);
   if (!read.ok) return complain(io, read.problem, order.file);
-  const drawings = read.value;
+  const counted = blocksToCut(read.value, order);
+  if (!counted.ok) return complain(io, counted.problem);
+  const drawings = counted.value;
   if (order.width !== undefined && drawings.blocks.length > 1)
     return complain(
       io,
@@ -71,7 +74,7 @@ async function run(call: Call, io: Io): Promise<Status> {
 }
 
 /** A chart without the patches that no foundation holds would be too little to buy by. */
-function sayStuck(stuck: readonly Drawn[], drawings: Drawings, { form }: CuttingOrder, io: Io): Status {
+function sayStuck(stuck: readonly Drawn[], drawings: BlocksToCut, { form }: CuttingOrder, io: Io): Status {
   if (form === 'text') {
     for (const block of stuck) io.out(reportText(block, drawings.unit));
     io.out('Nothing is cut for what cannot be sewn.\n');
@@ -84,21 +87,27 @@ function sayStuck(stuck: readonly Drawn[], drawings: Drawings, { form }: Cutting
   return 1;
 }
 
-function cutOut(drawings: Drawings, order: CuttingOrder, io: Io): Promise<Result<CutOut>> | Result<CutOut> {
+function cutOut(
+  drawings: BlocksToCut,
+  order: CuttingOrder,
+  io: Io,
+): Promise<Result<CutOut>> | Result<CutOut> {
   const dressed = clothsOf(drawings, order);
   if (!dressed.ok) return dressed;
   const { cloths, fabricOf } = dressed.value;
-  const blocks = drawings.blocks.map(({ name, arrangement, plan, records }): BlockOfCloth => {
-    const { minX, maxX } = boundingBox(arrangement.outline);
-    return {
-      ...(drawings.blocks.length > 1 && { name }),
-      arrangement,
-      plan,
-      fabrics: arrangement.patches.map(({ index }) => fabricOf(records[index])),
-      copies: order.copies,
-      mirrored: order.mirrored,
-      scale: order.width === undefined ? 1 : order.width / (maxX - minX),
-    };
-  });
+  const blocks = drawings.blocks.map(
+    ({ name, arrangement, plan, records, copies, mirrored }): BlockOfCloth => {
+      const { minX, maxX } = boundingBox(arrangement.outline);
+      return {
+        ...(drawings.blocks.length > 1 && { name }),
+        arrangement,
+        plan,
+        fabrics: arrangement.patches.map(({ index }) => fabricOf(records[index])),
+        copies,
+        mirrored,
+        scale: order.width === undefined ? 1 : order.width / (maxX - minX),
+      };
+    },
+  );
   return workOut(blocks, cloths, order, io.solver);
 }

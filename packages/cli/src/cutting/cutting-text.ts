@@ -14,13 +14,13 @@ import {
 } from '@seamwright/cloth';
 import { formatLength, formatSize, type LengthUnit } from '@seamwright/geometry';
 import { oneLine } from '../complaint.ts';
-import type { Drawings } from '../drawings.ts';
 import { counted } from '../report-text.ts';
+import type { BlocksToCut } from './blocks-to-cut.ts';
 import type { CuttingOrder } from './order.ts';
 
 /** The chart, the strips and what to buy, for a person at the cutting table; ends with a line break. */
 export function cuttingText(
-  { blocks, unit }: Drawings,
+  { blocks, unit }: BlocksToCut,
   order: CuttingOrder,
   rows: readonly ChartRow[],
   plans: readonly ClothPlan[],
@@ -28,12 +28,7 @@ export function cuttingText(
   const nameOf = clothNames(plans.map(({ cloth }) => cloth));
   const length = (inches: number) => formatLength(inches, unit);
   const lines = [
-    oneLine(
-      `To cut for ${blocksText(
-        blocks.map(({ name }) => name),
-        order,
-      )}`,
-    ),
+    oneLine(`To cut for ${blocksText(blocks)}`),
     rulesText(order.cut, unit),
     ...extrasLines(order, rows),
   ];

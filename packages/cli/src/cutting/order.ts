@@ -16,8 +16,12 @@ export const CUTTING_OPTIONS: readonly Option[] = [
   ...FORM_OPTIONS,
   { name: 'block', value: 'NAME', says: 'only the block of that name; all unless you say otherwise' },
   { name: 'colourway', value: 'NAME', says: 'the colourway to cut; the first unless you say otherwise' },
-  { name: 'copies', value: 'N', says: 'how many of each block are sewn; 1 unless you say otherwise' },
-  { name: 'mirrored', value: 'N', says: 'how many of its mirror image are sewn beside them' },
+  {
+    name: 'copies',
+    value: 'N',
+    says: 'how many of each block are sewn, or for each block how many, such as\n4,0,2; 1 unless you say otherwise',
+  },
+  { name: 'mirrored', value: 'N', says: 'how many of its mirror image are sewn beside them, likewise' },
   { name: 'width', value: 'W', says: 'the finished width of the block; as drawn unless you say otherwise' },
   { name: 'allowance', value: 'A', says: 'the seam allowance; 1/4in unless you say otherwise' },
   {
@@ -66,8 +70,9 @@ export interface CuttingOrder extends AnswerForm {
   readonly file: string;
   readonly block: string | undefined;
   readonly colourway: string | undefined;
-  readonly copies: number;
-  readonly mirrored: number;
+  /** One number for all blocks, or one for each. */
+  readonly copies: readonly number[];
+  readonly mirrored: readonly number[];
   readonly width: number | undefined;
   readonly bySection: boolean;
   readonly layers: number;
@@ -95,8 +100,8 @@ export function readCuttingOrder(call: Call): Result<CuttingOrder> {
     ...answer.value,
     block: call.text('block'),
     colourway: call.text('colourway'),
-    copies: read.count('copies', 1),
-    mirrored: read.count('mirrored', 0),
+    copies: read.counts('copies', 1),
+    mirrored: read.counts('mirrored', 0),
     width: call.text('width') === undefined ? undefined : read.length('width', 0, SIZE_RANGE),
     bySection: call.has('by-section'),
     layers: read.count('layers', LAYERS.usual),
@@ -118,7 +123,8 @@ export function readCuttingOrder(call: Call): Result<CuttingOrder> {
     },
   };
   if (read.problem !== null) return read.problem;
-  if (order.copies + order.mirrored === 0) return bad('No block is sewn', 'Give --copies of 1 or more');
+  if ([...order.copies, ...order.mirrored].every((count) => count === 0))
+    return bad('No block is sewn', 'Give --copies of 1 or more');
   if (order.layers < LAYERS.least || order.layers > LAYERS.most)
     return bad(
       `--layers ${order.layers} is not how fabric is cut`,
@@ -143,7 +149,16 @@ class Options {
 
   count(name: string, usual: number): number {
     const text = this.call.text(name);
-    if (text === undefined) return usual;
+    return text === undefined ? usual : this.countOf(name, text);
+  }
+
+  /** `4`, or `4,0,2`. */
+  counts(name: string, usual: number): readonly number[] {
+    const texts = this.call.text(name)?.split(',');
+    return texts?.map((text) => this.countOf(name, text.trim())) ?? [usual];
+  }
+
+  private countOf(name: string, text: string): number {
     if (/^\d+$/.test(text) && Number(text) <= MOST_COPIES) return Number(text);
     return this.wrong(
       fail(`--${name} ${text} is no whole number up to ${MOST_COPIES}`, '', 'Give one, such as 4'),

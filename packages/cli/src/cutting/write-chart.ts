@@ -1,17 +1,17 @@
 import { blocksText, type CutOut } from '@seamwright/cloth';
 import { layCuttingChart, printable, writePdf } from '@seamwright/pages';
 import { complain, oneLine } from '../complaint.ts';
-import type { Drawings } from '../drawings.ts';
 import type { Io, Status } from '../io.ts';
 import { counted } from '../report-text.ts';
 import { writeWhole } from '../write-files.ts';
+import type { BlocksToCut } from './blocks-to-cut.ts';
 import { chartOf } from './chart-of.ts';
 import type { CuttingOrder } from './order.ts';
 
 /** Writes the chart as pages, whole or not at all, and says so. */
 export async function writeChart(
   out: string,
-  { blocks, title, unit, notes }: Drawings,
+  { blocks, title, unit, notes }: BlocksToCut,
   order: CuttingOrder,
   cutOut: CutOut,
   io: Io,
@@ -21,7 +21,7 @@ export async function writeChart(
   const laid = layCuttingChart({
     title: isOne ? names[0]! : title,
     ...(isOne && { pattern: title }),
-    cutFor: blocksText(names, order),
+    cutFor: blocksText(blocks),
     paper: order.paper,
     ...(order.margins !== undefined && { margins: order.margins }),
     unit,

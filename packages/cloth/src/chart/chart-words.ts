@@ -4,15 +4,31 @@ import type { ChartRow, CutRules } from '../types.ts';
 
 /** What is said of a whole chart. */
 
-/** `8 of Lantern`, `2 and 1 mirrored of each: Lantern, Lighthouse`: what a chart is for. */
-export function blocksText(
-  names: readonly string[],
-  { copies, mirrored }: { readonly copies: number; readonly mirrored: number },
-): string {
+/** How many of a block are cut for. */
+export interface CountedBlock {
+  readonly name: string;
+  readonly copies: number;
+  readonly mirrored: number;
+  /** Its finished size, in words, where it is made in several. */
+  readonly size?: string;
+}
+
+/** `8 of Lantern`, `2 and 1 mirrored of each: Lantern, Lighthouse`, `4 of Lantern, 1 of Lighthouse`: what a chart is for. */
+export function blocksText(blocks: readonly CountedBlock[]): string {
+  const texts = blocks.map(({ name, size, ...counts }) => ({
+    count: countText(counts),
+    name: size === undefined ? name : `${name} at ${size}`,
+  }));
+  const [first, ...others] = texts;
+  if (first !== undefined && others.length > 0 && others.every(({ count }) => count === first.count))
+    return `${first.count} of each: ${texts.map(({ name }) => name).join(', ')}`;
+  return texts.map(({ count, name }) => `${count} of ${name}`).join(', ');
+}
+
+function countText({ copies, mirrored }: Pick<CountedBlock, 'copies' | 'mirrored'>): string {
   const plain = copies > 0 ? [`${copies}`] : [];
   const turned = mirrored > 0 ? [`${mirrored} mirrored`] : [];
-  const count = [...plain, ...turned].join(' and ');
-  return names.length === 1 ? `${count} of ${names[0]}` : `${count} of each: ${names.join(', ')}`;
+  return [...plain, ...turned].join(' and ');
 }
 
 /** What the sizes of a chart hold, and how far off a piece may be laid. */
