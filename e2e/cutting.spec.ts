@@ -64,6 +64,49 @@ test('the cutting chart is read, and saved as CSV and PDF as the command line wr
   expect(words).toContain('Close the rotary cutter whenever you lay it down.');
 });
 
+test('all blocks of the pattern are cut together, of each as many as are asked for, as the command line does', async ({
+  page,
+}) => {
+  await open(page, '?demo');
+  await goTo(page, 'Cloth');
+  await page.getByRole('radio', { name: 'Cut and buy' }).check();
+  await page.getByRole('radio', { name: 'All 5 blocks' }).check();
+  const counts = { 'Paper boat': 2, Lantern: 4, Lighthouse: 1, 'Reading lamp': 0, 'Window panes': 3 };
+  for (const [name, count] of Object.entries(counts)) {
+    const field = page.getByRole('textbox', { name, exact: true });
+    await field.fill(`${count}`);
+    await field.press('Enter');
+  }
+  const lantern = page.getByRole('button', { name: 'Lantern A1', exact: true });
+  await expect(lantern).toBeVisible();
+  await expect(page.getByRole('button', { name: /^Reading lamp [A-Z]/ })).toHaveCount(0);
+
+  const pattern = await saved(page, () => page.keyboard.press('Control+s'));
+  const call = [PROGRAM, 'cutting', pattern.path, '--copies', Object.values(counts).join()];
+  const wanted = execFileSync(process.execPath, [...call, '--csv']).toString();
+  const chart = await saved(page, () => page.getByRole('button', { name: 'Save the chart as CSV' }).click());
+  expect(readFileSync(chart.path, 'utf8')).toBe(wanted);
+  const said = execFileSync(process.execPath, call).toString();
+  for (const bought of await page.getByText(/^Buy .* yd or [\d.]+ m[;.]/).allInnerTexts())
+    expect(said).toContain(bought);
+
+  const file = await saved(page, () => page.getByRole('button', { name: 'Save the chart as PDF' }).click());
+  const words = readPdf(readFileSync(file.path))[0]!.text.replace(/\s+/g, ' ');
+  expect(words).toContain('To cut for 2 of Paper boat, 4 of Lantern, 1 of Lighthouse, 3 of Window panes');
+
+  // A piece of another block: that block opens, and the piece lies on it.
+  await lantern.click();
+  await expect(page.getByRole('region', { name: 'The piece for Lantern A1' })).toBeVisible();
+  await expect(page.getByRole('button', { name: 'Block: Lantern' })).toBeVisible();
+  // What was asked for is there after a reload.
+  await page.waitForTimeout(600);
+  await page.reload();
+  await goTo(page, 'Cloth');
+  await page.getByRole('radio', { name: 'Cut and buy' }).check();
+  await expect(page.getByRole('textbox', { name: 'Reading lamp', exact: true })).toHaveValue('0');
+  await expect(page.getByRole('textbox', { name: 'Lantern', exact: true })).toHaveValue('4');
+});
+
 test('a patch has a template and a window, as the block is seen and in true size', async ({ page }) => {
   await open(page, '?demo');
   await openBlock(page, 'Lantern');

@@ -1,8 +1,12 @@
 import { LAYERS, PLAIN_RULES, USABLE_WIDTH, USUAL_CUTS } from '@seamwright/cloth';
 import { create } from 'zustand';
 
+export type Scope = 'block' | 'pattern';
+
 /** How the maker cuts and buys, kept between visits; no part of any pattern. Lengths are inches. */
 export interface CuttingHabits {
+  /** What is cut for: the open block, or all blocks of the pattern. */
+  readonly scope: Scope;
   readonly spare: number;
   /** Degrees. */
   readonly turn: number;
@@ -22,6 +26,7 @@ export interface CuttingHabits {
 }
 
 const USUAL: CuttingHabits = {
+  scope: 'block',
   spare: USUAL_CUTS.spare,
   turn: USUAL_CUTS.turn,
   roundUpTo: USUAL_CUTS.roundUpTo,

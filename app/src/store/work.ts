@@ -37,6 +37,8 @@ export type Origin = 'fresh' | 'demo' | 'work';
 export interface Printing {
   /** The finished sizes that are printed in one go, one or more, and how many blocks are sewn of each. */
   readonly sizes: readonly FinishedSize[];
+  /** Nothing is cut for the block where the pattern's blocks are cut together. */
+  readonly leftOut?: boolean;
 }
 
 const AS_DRAWN: Printing = { sizes: [{ scale: 1, copies: 1 }] };
@@ -102,4 +104,6 @@ export const currentDrawing = (work: Work): Drawing => work.inHand ?? currentBlo
 /** How the open block is to be sewn. */
 export const currentWishes = (work: Work): SewingWishes => currentBlock(work).sewing ?? NO_WISHES;
 
-export const currentPrinting = (work: Work): Printing => work.printing[currentBlock(work).id] ?? AS_DRAWN;
+export const printingOf = ({ printing }: Work, blockId: string): Printing => printing[blockId] ?? AS_DRAWN;
+
+export const currentPrinting = (work: Work): Printing => printingOf(work, currentBlock(work).id);

@@ -8,29 +8,44 @@ import {
   type PlanRules,
 } from '@seamwright/cloth';
 import type { Problem } from '@seamwright/geometry';
-import { fabricIn } from '@seamwright/pattern';
+import { type Block, fabricIn } from '@seamwright/pattern';
+import type { SewingPlan } from '@seamwright/sewing';
 import { type Remote, wrap } from 'comlink';
 import { create } from 'zustand';
 import { type CuttingHabits, useCuttingHabits } from '../store/cutting-habits.ts';
 import { fabricsOf } from '../store/fabrics.ts';
 import { warn } from '../store/notices.ts';
+import { isLeftOut } from '../store/printing.ts';
 import { useSettings } from '../store/settings.ts';
-import { currentBlock, currentColourway, currentPrinting, useWork, type Work } from '../store/work.ts';
+import { currentBlock, currentColourway, pattern, printingOf, useWork, type Work } from '../store/work.ts';
 import type { CutOutWorker } from './cut-out.worker.ts';
+import { OtherBlocks, toPlan } from './other-blocks.ts';
+import type { PlannedBlock } from './planned.ts';
 import type { Study } from './study.ts';
+
+/** A block of the pattern in one of its sizes. */
+export interface PatternBlock extends BlockOfCloth {
+  readonly plan: SewingPlan;
+  readonly blockId: string;
+  readonly title: string;
+}
 
 /** What is to be worked out. */
 export interface CuttingQuestion {
-  /** The study whose patches the pieces are for. */
+  /** The study of the open block. */
   readonly study: Study;
-  /** The block in each size that is asked for at Paper; pieces are looked at closely in the first. */
-  readonly blocks: readonly [BlockOfCloth, ...BlockOfCloth[]];
+  /** All that is cut: the open block, or those of the pattern, in each size that is asked for at Paper. */
+  readonly blocks: readonly PatternBlock[];
+  /** The open block in each of its sizes, cut or not, as its pieces are looked at; none where it cannot be sewn. */
+  readonly open: readonly PatternBlock[];
+  /** The names of blocks that were to be cut, and cannot be sewn. */
+  readonly unsewable: readonly string[];
   readonly cloths: readonly Cloth[];
   readonly cut: CutRules;
   readonly plan: PlanRules;
 }
 
-/** What to cut for the open block and what to buy, as the worker found it last. */
+/** What to cut and what to buy, as the worker found it last. */
 interface Cutting {
   readonly question: CuttingQuestion | null;
   readonly answer: CutOut | null;
@@ -42,6 +57,8 @@ export const useCutting = create<Cutting>()(() => ({ question: null, answer: nul
 
 /** Milliseconds of quiet before it is worked out: not at every patch that a brush goes over. */
 const QUIET = 150;
+
+const others = new OtherBlocks();
 
 /** Keeps {@link useCutting} up to date until the function that it gives back is called. */
 export function startCuttingOut(): () => void {
@@ -55,7 +72,13 @@ export function startCuttingOut(): () => void {
   const ask = async () => {
     if (busy) return;
     busy = true;
-    for (let question = waiting(); question !== null; question = waiting()) await answerTo(question, remote);
+    for (;;) {
+      const block = unplanned(useWork.getState());
+      const question = block === undefined ? waiting() : null;
+      if (block !== undefined) others.learn(block, await remote.planBlock(toPlan(block)));
+      else if (question !== null) await answerTo(question, remote);
+      else break;
+    }
     busy = false;
   };
   const later = () => {
@@ -91,35 +114,57 @@ function waiting(): CuttingQuestion | null {
   return question === null || (known !== null && same(question, known)) ? null : question;
 }
 
+/** The blocks that are cut for, or would be if they could be sewn. */
+function wanted(work: Work): readonly Block[] {
+  if (useCuttingHabits.getState().scope === 'block') return [currentBlock(work)];
+  return pattern(work).blocks.filter(({ id }) => !isLeftOut(work, id));
+}
+
+/** One of them of which it has to be worked out yet how it is sewn; the open one is studied anyway. */
+const unplanned = (work: Work): Block | undefined =>
+  wanted(work).find((block) => block !== currentBlock(work) && others.planOf(block) === undefined);
+
 function questionOf(work: Work): CuttingQuestion | null {
   const { study } = work;
   if (study === null || study.stale || !study.refined) return null;
-  const { arrangement, plan } = study;
-  if (arrangement === null || plan === null) return null;
   const habits = useCuttingHabits.getState();
   const { allowance } = useSettings.getState();
-  const colourway = currentColourway(work);
-  const recordOf = new Map(currentBlock(work).patches.map((record) => [record.id, record]));
-  const fabrics = study.records.map(({ id }) => {
-    const record = recordOf.get(id);
-    return (record === undefined ? undefined : fabricIn(record, colourway)) ?? null;
-  });
-  const [first, ...others] = currentPrinting(work).sizes.map(
-    ({ copies, mirrored = 0, scale }): BlockOfCloth => ({
-      arrangement,
-      plan,
-      fabrics,
-      copies,
-      mirrored,
-      scale,
-    }),
-  );
+  const open = currentBlock(work);
+  const { arrangement, plan, records } = study;
+  const isSewable = arrangement !== null && plan !== null && plan.verdict !== 'not sewable';
+  const opened = isSewable ? { arrangement, plan, records } : null;
+  const blocks = wanted(work);
+  const plans = blocks.map((block) => (block === open ? opened : (others.planOf(block) ?? null)));
+  const isNamed = plans.filter((planned) => planned !== null).length > 1;
   return {
     study,
-    blocks: [first!, ...others],
+    blocks: blocks.flatMap((block, i) => sizesOf(work, block, plans[i]!, isNamed)),
+    open: sizesOf(work, open, opened, false),
+    unsewable: blocks.filter((_, i) => plans[i] === null).map(({ name }) => name),
     cloths: fabricsOf(work).map((fabric) => asCloth(fabric, habits.usableWidth)),
     ...rulesOf(habits, allowance),
   };
+}
+
+/** A block in each of its sizes, in the colourway that is in hand. */
+function sizesOf(
+  work: Work,
+  { id: blockId, name: title, patches }: Block,
+  planned: PlannedBlock | null,
+  isNamed: boolean,
+): readonly PatternBlock[] {
+  if (planned === null) return [];
+  const { arrangement, plan, records } = planned;
+  const colourway = currentColourway(work);
+  const recordOf = new Map(patches.map((record) => [record.id, record]));
+  const fabrics = records.map(({ id }) => {
+    const record = recordOf.get(id);
+    return (record === undefined ? undefined : fabricIn(record, colourway)) ?? null;
+  });
+  return printingOf(work, blockId).sizes.map(({ copies, mirrored = 0, scale }) => ({
+    ...{ blockId, title, arrangement, plan, fabrics, copies, mirrored, scale },
+    ...(isNamed && { name: title }),
+  }));
 }
 
 const rulesOf = (habits: CuttingHabits, allowance: number): Pick<CuttingQuestion, 'cut' | 'plan'> => ({
@@ -138,9 +183,20 @@ const rulesOf = (habits: CuttingHabits, allowance: number): Pick<CuttingQuestion
 
 /** What was studied by identity, all else by value: it is put together anew each time. */
 function same(a: CuttingQuestion, b: CuttingQuestion): boolean {
-  const stated = ({ blocks, cloths, cut, plan: rules }: CuttingQuestion) =>
-    JSON.stringify([blocks.map(({ arrangement: _, plan: __, ...block }) => block), cloths, cut, rules]);
-  const [{ arrangement, plan }] = a.blocks;
-  const studied = arrangement === b.blocks[0].arrangement && plan === b.blocks[0].plan;
-  return studied && stated(a) === stated(b);
+  const all = ({ blocks, open }: CuttingQuestion) => [...blocks, ...open];
+  const stated = (question: CuttingQuestion) => {
+    const { study: _, open: __, blocks: ___, ...others } = question;
+    return JSON.stringify([
+      question.blocks.length,
+      all(question).map(({ arrangement: _, plan: __, ...block }) => block),
+      others,
+    ]);
+  };
+  const [before, after] = [all(a), all(b)];
+  const studied =
+    before.length === after.length &&
+    before.every(
+      ({ arrangement, plan }, i) => arrangement === after[i]!.arrangement && plan === after[i]!.plan,
+    );
+  return studied && a.study.blockId === b.study.blockId && stated(a) === stated(b);
 }

@@ -9,6 +9,7 @@ import {
 import { expose } from 'comlink';
 import solverAddress from 'highs/runtime?url';
 import { bulkOf, type CurveSubject, curveOf, shadeWishes } from './look-ahead.ts';
+import { planBlock } from './planned.ts';
 
 /** The solver comes with the first fabric whose strips are not proved the least without it. */
 let solver: ReturnType<LoadSolver> | undefined;
@@ -19,6 +20,7 @@ const load: LoadSolver = () => {
 
 /** What is worked out of fabrics, off the page's thread. */
 const worker = {
+  planBlock,
   cutOut: (
     blocks: readonly BlockOfCloth[],
     cloths: readonly Cloth[],

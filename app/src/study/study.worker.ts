@@ -8,12 +8,10 @@ import type {
   Progress,
   TemplateJob,
 } from '@seamwright/pages';
-import { resolvePins } from '@seamwright/pattern';
 import {
   type AlternativeName,
   LastAssembly,
   type PlanOptions,
-  planAlternative,
   Searches,
   type SewingPlan,
   shapeFindings,
@@ -21,6 +19,7 @@ import {
 import { expose, transfer } from 'comlink';
 import { aslant } from './aslant.ts';
 import { nothing, tooManyPatches } from './limits.ts';
+import { planned } from './planned.ts';
 import { Practice } from './practice.ts';
 import type { StudyAnswer, StudyQuestion } from './study.ts';
 
@@ -137,17 +136,6 @@ function studied(
     shapes: shapeFindings(arrangement.value, limits),
     records: carried,
   };
-}
-
-function planned(
-  { records, wishes }: StudyQuestion,
-  arrangement: Arrangement,
-  name: AlternativeName,
-  how: Pick<PlanOptions, 'effort' | 'searches' | 'last'>,
-): SewingPlan {
-  const { pins } = resolvePins(wishes.pins, records);
-  const options = { ...how, pins, partialSeams: wishes.partialSeams };
-  return planAlternative(arrangement, name, options, wishes.mostPatches);
 }
 
 export type StudyWorker = typeof worker;

@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { block, rectangle, USUAL } from '../../test/blocks.ts';
 import { cutPieces } from '../sizes/cut-pieces.ts';
 import { patchNeeds } from '../sizes/patch-needs.ts';
-import { wasteOf } from './waste.ts';
+import { wasteOf, wasteOfAll } from './waste.ts';
 
 const wasteFor = (drawn: ReturnType<typeof block>) =>
   wasteOf(
@@ -28,4 +28,16 @@ test('a piece without its need is a bug, not a number', () => {
   const drawn = block(rectangle(2, 2));
   expect(() => wasteOf(cutPieces({ ...drawn, rules: USUAL, clothOf: () => null }), [])).toThrow(RangeError);
   expect(wasteOf([], []).wastePercent).toBe(0);
+});
+
+test('of several blocks, each counts as often as it is sewn', () => {
+  const half = { cut: 10, needed: 5, wastePercent: 50, chunks: 20, chunkWastePercent: 75 };
+  const none = { cut: 6, needed: 6, wastePercent: 0, chunks: 8, chunkWastePercent: 25 };
+  // By hand: 3 × 10 + 6 = 36 cut, 3 × 5 + 6 = 21 needed, 3 × 20 + 8 = 68 in chunks.
+  expect(
+    wasteOfAll([
+      { waste: half, copies: 3 },
+      { waste: none, copies: 1 },
+    ]),
+  ).toEqual({ cut: 36, needed: 21, wastePercent: 1500 / 36, chunks: 68, chunkWastePercent: 4700 / 68 });
 });

@@ -30,12 +30,17 @@ export function wasteOf(pieces: readonly PieceCut[], needs: readonly PatchNeed[]
     const { minX, minY, maxX, maxY } = boundingBox(need.finished);
     chunks += (maxX - minX + CHUNK_EXTRA) * (maxY - minY + CHUNK_EXTRA);
   }
+  return withPercents(cut, needed, chunks);
+}
+
+/** The waste of several blocks together, each as often as it is sewn. */
+export function wasteOfAll(blocks: readonly { readonly waste: Waste; readonly copies: number }[]): Waste {
+  const sum = (figure: 'cut' | 'needed' | 'chunks') =>
+    blocks.reduce((total, { waste, copies }) => total + copies * waste[figure], 0);
+  return withPercents(sum('cut'), sum('needed'), sum('chunks'));
+}
+
+function withPercents(cut: number, needed: number, chunks: number): Waste {
   const percent = (whole: number) => (whole === 0 ? 0 : (100 * (whole - needed)) / whole);
-  return {
-    cut,
-    needed,
-    wastePercent: percent(cut),
-    chunks,
-    chunkWastePercent: percent(chunks),
-  };
+  return { cut, needed, wastePercent: percent(cut), chunks, chunkWastePercent: percent(chunks) };
 }

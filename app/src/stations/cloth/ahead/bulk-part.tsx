@@ -2,7 +2,6 @@ import { PRESSING_CAUTIONS, type Pressing } from '@seamwright/cloth';
 import type { Join } from '@seamwright/sewing';
 import { useEffect, useMemo } from 'react';
 import { cutAs, useCuttingHabits } from '../../../store/cutting-habits.ts';
-import type { CuttingQuestion } from '../../../study/cut-out.ts';
 import { type Bulk, type BulkSubject, bulkAsked } from '../../../study/look-ahead-asked.ts';
 import type { Study } from '../../../study/study.ts';
 import { Button } from '../../../ui/button.tsx';
@@ -12,16 +11,17 @@ import { counted, listed } from '../../../ui/plural.ts';
 import { rove } from '../../../ui/roving.ts';
 import { usePointing } from '../../../ui/use-pointing.ts';
 import styles from './ahead.module.css';
+import type { AheadProps } from './ahead-props.ts';
 import { greyOf, press, showBulk, useBulk } from './bulk-state.ts';
 
 /** So many places are listed. */
 const MOST_LISTED = 8;
 
 /** How many layers lie where once the block is sewn, and what to mind with the iron. */
-export function BulkPart({ question }: { readonly question: CuttingQuestion }) {
+export function BulkPart(props: AheadProps) {
   return (
     <>
-      <Layers question={question} />
+      <Layers {...props} />
       <ul className={styles.cautions}>
         {PRESSING_CAUTIONS.map(({ text }) => (
           <li key={text}>{text}</li>
@@ -32,19 +32,18 @@ export function BulkPart({ question }: { readonly question: CuttingQuestion }) {
 }
 
 /** The layers for the pressing that is chosen. */
-function Layers({ question: { study, blocks, cut } }: { readonly question: CuttingQuestion }) {
+function Layers({ question: { study, cut }, block: { scale, arrangement, plan } }: AheadProps) {
   const pressings = usePressings(study);
   const { allowance } = cut;
-  const [{ scale }] = blocks;
   const subject = useMemo(
     (): BulkSubject => ({
-      arrangement: study.arrangement!,
-      plan: study.plan!,
+      arrangement,
+      plan,
       allowance,
       scale,
       pressings,
     }),
-    [study.arrangement, study.plan, allowance, scale, pressings],
+    [arrangement, plan, allowance, scale, pressings],
   );
   const asked = bulkAsked.useAsked();
   const isWanted = asked.of !== null;
@@ -55,7 +54,6 @@ function Layers({ question: { study, blocks, cut } }: { readonly question: Cutti
   const found = asked.of === subject ? asked.answer : null;
   return (
     <>
-      {blocks.length > 1 && <p>In the first of the sizes that are asked for at Paper.</p>}
       {!isWanted && (
         <Button
           className={styles.press}

@@ -3,10 +3,11 @@ import { boundingBox, formatLength, type LengthUnit, MM_PER_INCH, sentence } fro
 import { useEffect, useMemo } from 'react';
 import { corners } from '../../../canvas/bounds.ts';
 import { useWork } from '../../../store/work.ts';
-import type { CuttingQuestion } from '../../../study/cut-out.ts';
 import { type CurveSubject, curveAsked } from '../../../study/look-ahead-asked.ts';
 import { Button } from '../../../ui/button.tsx';
+import { widthWords } from '../cutting/looked-at.tsx';
 import styles from './ahead.module.css';
+import type { AheadProps } from './ahead-props.ts';
 import { CurveChart } from './curve-chart.tsx';
 import { boughtOf, boughtText, cliffsOf, cliffWords, widthsAround } from './curve-words.ts';
 
@@ -17,29 +18,23 @@ const WIDE = 16;
 const MOST_TOLD = 4;
 
 /** What blocks somewhat smaller or larger would need. */
-export function CurvePart({ question }: { readonly question: CuttingQuestion }) {
+export function CurvePart({ question, block }: AheadProps) {
   const unit = useWork((work) => work.history.present.unit);
   const subject = useMemo((): CurveSubject => {
-    const {
-      study,
-      blocks: [block],
-      cloths,
-      cut,
-      plan,
-    } = question;
+    const { study, cloths, cut, plan } = question;
     const { minX, maxX } = boundingBox(corners(study.drawing));
     const width = maxX - minX;
     const now = width * block.scale;
     const step = (unit === 'in' ? 0.25 : 5 / MM_PER_INCH) * (now > WIDE ? 2 : 1);
     return { block, cloths, cut, plan, width, widths: widthsAround(now, step) };
-  }, [question, unit]);
+  }, [question, block, unit]);
   useEffect(() => curveAsked.forget, []);
   const { of, answer } = curveAsked.useAsked();
   const isBusy = of !== null && answer === null;
   const isStale = of !== null && of !== subject;
   return (
     <>
-      {question.blocks.length > 1 && <p>For the first of the sizes that are asked for at Paper.</p>}
+      {question.blocks.length > 1 && <p>For this block alone, {widthWords(block, unit)} now.</p>}
       {isBusy ? (
         <div className={styles.row}>
           <p role="status">Working out {of.widths.length} sizes …</p>

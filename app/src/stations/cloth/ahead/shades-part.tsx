@@ -8,7 +8,6 @@ import { fabricsOf } from '../../../store/fabrics.ts';
 import { announce } from '../../../store/notices.ts';
 import { addPins } from '../../../store/wishes.ts';
 import { useWork } from '../../../store/work.ts';
-import type { CuttingQuestion } from '../../../study/cut-out.ts';
 import { type ShadesSubject, shadesAsked } from '../../../study/look-ahead-asked.ts';
 import type { Study } from '../../../study/study.ts';
 import { Button } from '../../../ui/button.tsx';
@@ -16,13 +15,13 @@ import { counted, listed } from '../../../ui/plural.ts';
 import { rove } from '../../../ui/roving.ts';
 import { usePointing } from '../../../ui/use-pointing.ts';
 import styles from './ahead.module.css';
+import type { AheadProps } from './ahead-props.ts';
 
 /** So many are listed. */
 const MOST_LISTED = 60;
 
 /** Where dark allowances lie under lighter patches, and the order that avoids it. */
-export function ShadesPart({ question: { study, blocks } }: { readonly question: CuttingQuestion }) {
-  const [{ fabrics: cutFrom }] = blocks;
+export function ShadesPart({ question: { study }, block: { fabrics: cutFrom } }: AheadProps) {
   const fabrics = useWork(fabricsOf);
   const subject = useMemo((): ShadesSubject => {
     const { arrangement, plan, wishes, records } = study;

@@ -1,12 +1,18 @@
 import { boundingBox, formatLength, type LengthUnit } from '@seamwright/geometry';
 import type { FinishedSize } from '@seamwright/pages';
+import type { Block } from '@seamwright/pattern';
 import { corners } from '../../../canvas/bounds.ts';
-import { changeSize, MOST_BLOCKS } from '../../../store/printing.ts';
-import { currentDrawing, currentPrinting, useWork } from '../../../store/work.ts';
+import { cutAs, useCuttingHabits } from '../../../store/cutting-habits.ts';
+import { isLeftOut, leaveOut, MOST_BLOCKS, sewOf } from '../../../store/printing.ts';
+import { currentBlock, printingOf, useWork } from '../../../store/work.ts';
+import type { CuttingQuestion } from '../../../study/cut-out.ts';
+import { CheckBox } from '../../../ui/check-box.tsx';
+import { Choice } from '../../../ui/choice.tsx';
 import { CountField } from '../../../ui/count-field.tsx';
-import { counted } from '../../../ui/plural.ts';
+import { counted, listed } from '../../../ui/plural.ts';
 import station from '../cloth-station.module.css';
 import styles from './cutting.module.css';
+import { LookedAtChoice } from './looked-at.tsx';
 
 /** `12 blocks, 6 in wide, and 4 mirrored`. */
 function sizeWords({ scale, copies, mirrored = 0 }: FinishedSize, width: number, unit: LengthUnit): string {
@@ -15,39 +21,88 @@ function sizeWords({ scale, copies, mirrored = 0 }: FinishedSize, width: number,
   return `${counted(copies, 'block')}, ${size} wide${mirrored === 0 ? '' : `, and ${mirrored} mirrored`}`;
 }
 
-/** For how many blocks all counts below are; where a patch's piece is seen. */
-export function BlocksToSew() {
-  const sizes = useWork((work) => currentPrinting(work).sizes);
-  const unit = useWork((work) => work.history.present.unit);
-  const { minX, maxX } = boundingBox(corners(useWork(currentDrawing)));
-  const drawnWidth = maxX - minX;
-  const [only] = sizes;
-  const single = sizes.length === 1 && (only!.mirrored ?? 0) === 0;
+/** For which blocks, and how many, all counts below are; where a patch's piece is seen. */
+export function BlocksToSew({ question }: { readonly question: CuttingQuestion | null }) {
+  const blocks = useWork((work) => work.history.present.blocks);
+  const open = useWork(currentBlock);
+  const scope = useCuttingHabits((habits) => habits.scope);
+  const isAll = scope === 'pattern' && blocks.length > 1;
+  const left = question?.unsewable ?? [];
   return (
     <div className={station.part}>
-      {single ? (
-        <CountField
-          label="Blocks to sew"
-          value={only!.copies}
-          least={1}
-          most={MOST_BLOCKS}
-          onChange={(copies) => changeSize(0, { copies })}
+      {blocks.length > 1 && (
+        <Choice
+          label="Cut for"
+          value={scope}
+          options={[
+            { value: 'block', label: 'This block' },
+            { value: 'pattern', label: `All ${blocks.length} blocks` },
+          ]}
+          onChange={(value) => cutAs({ scope: value })}
         />
-      ) : (
-        <>
-          <p>Cut, as asked for at Paper, for</p>
-          <ul className={styles.sizes}>
-            {sizes.map((size) => (
-              <li key={`${size.scale} ${size.copies} ${size.mirrored}`}>
-                {sizeWords(size, drawnWidth, unit)}
-              </li>
-            ))}
-          </ul>
-        </>
       )}
+      {isAll ? (
+        <>
+          <fieldset className={styles.blocks}>
+            <legend>How many of each; 0 leaves a block out</legend>
+            {blocks.map((block) => (
+              <Counted key={block.id} block={block} isAll />
+            ))}
+          </fieldset>
+          {left.length > 0 && (
+            <p role="status">
+              Nothing is cut for {listed(left)}, which cannot be sewn yet: Order says what stands in the way.
+            </p>
+          )}
+        </>
+      ) : (
+        <Counted block={open} isAll={false} />
+      )}
+      {question !== null && <LookedAtChoice question={question} />}
       <p className={styles.note}>
         Press a patch, or its name below, to see its piece on the block: laid, sewn and flipped.
       </p>
     </div>
+  );
+}
+
+/** How many of a block are sewn. */
+function Counted({ block, isAll }: { readonly block: Block; readonly isAll: boolean }) {
+  const { sizes } = useWork((work) => printingOf(work, block.id));
+  const isOut = useWork((work) => isLeftOut(work, block.id));
+  const unit = useWork((work) => work.history.present.unit);
+  const { minX, maxX } = boundingBox(corners(block.drawing));
+  const [only] = sizes;
+  if (sizes.length === 1 && (only!.mirrored ?? 0) === 0)
+    return (
+      <CountField
+        label={isAll ? block.name : 'Blocks to sew'}
+        value={isAll && isOut ? 0 : only!.copies}
+        least={isAll ? 0 : 1}
+        most={MOST_BLOCKS}
+        onChange={(copies) => sewOf(block.id, copies)}
+      />
+    );
+  const list = (
+    <ul className={styles.sizes}>
+      {sizes.map((size) => (
+        <li key={`${size.scale} ${size.copies} ${size.mirrored}`}>{sizeWords(size, maxX - minX, unit)}</li>
+      ))}
+    </ul>
+  );
+  return isAll ? (
+    <div className={styles.several}>
+      <CheckBox
+        label={block.name}
+        checked={!isOut}
+        onChange={(isChecked) => leaveOut(block.id, !isChecked)}
+      />
+      {list}
+    </div>
+  ) : (
+    <>
+      <p>Cut, as asked for at Paper, for</p>
+      {list}
+    </>
   );
 }

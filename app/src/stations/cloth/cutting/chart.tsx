@@ -11,28 +11,32 @@ import { formatLength, formatSize, type LengthUnit } from '@seamwright/geometry'
 import { useMemo } from 'react';
 import { useCuttingHabits } from '../../../store/cutting-habits.ts';
 import { fabricsOf } from '../../../store/fabrics.ts';
-import { useWork } from '../../../store/work.ts';
+import { openBlock } from '../../../store/places.ts';
+import { currentBlock, useWork } from '../../../store/work.ts';
 import type { CuttingQuestion } from '../../../study/cut-out.ts';
 import { usePointing } from '../../../ui/use-pointing.ts';
 import station from '../cloth-station.module.css';
 import styles from './cutting.module.css';
 import { inspect, useInspected } from './inspected.ts';
+import type { PatchesByName, PatchOfBlock } from './patches-by-name.ts';
 import { PiecePart } from './piece-part.tsx';
+import { useInspectedPiece } from './use-inspected-piece.ts';
 
 interface ChartProps {
   readonly plan: ClothPlan;
   /** Of all fabrics. */
   readonly rows: readonly ChartRow[];
   readonly question: CuttingQuestion;
+  readonly patchOf: PatchesByName;
 }
 
 /** One fabric: what is cut from it, and what is bought. */
-export function Chart({ plan, rows, question }: ChartProps) {
+export function Chart({ plan, rows, question, patchOf }: ChartProps) {
   const fabric = useWork((work) => fabricsOf(work).find(({ id }) => id === plan.cloth.id));
   const unit = useWork((work) => work.history.present.unit);
   const own = rows.filter(({ cloth }) => (cloth ?? '') === plan.cloth.id);
   const name = fabric?.name ?? 'No fabric chosen yet';
-  const inspected = useInspected(({ name }) => name);
+  const inspected = useInspectedPiece()?.piece.name;
   const heading = fabric === undefined ? 'Cut from fabric not chosen yet' : `Cut from ${name}`;
   return (
     <section className={station.part} aria-label={heading}>
@@ -55,11 +59,17 @@ export function Chart({ plan, rows, question }: ChartProps) {
         </thead>
         <tbody>
           {own.map((row) => (
-            <Row key={`${row.shape} ${row.width} ${row.height}`} row={row} question={question} unit={unit} />
+            <Row
+              key={`${row.shape} ${row.width} ${row.height}`}
+              row={row}
+              question={question}
+              patchOf={patchOf}
+              unit={unit}
+            />
           ))}
         </tbody>
       </table>
-      {own.some(({ pieces }) => inspected !== null && pieces.includes(inspected)) && <PiecePart />}
+      {own.some(({ pieces }) => inspected !== undefined && pieces.includes(inspected)) && <PiecePart />}
       {plan.notes.map((note) => (
         <p key={`${note.kind} ${note.pieces.join()}`} className={styles.note}>
           {noteText(note, plan.cloth, unit)}.
@@ -73,22 +83,20 @@ export function Chart({ plan, rows, question }: ChartProps) {
 interface RowProps {
   readonly row: ChartRow;
   readonly question: CuttingQuestion;
+  readonly patchOf: PatchesByName;
   readonly unit: LengthUnit;
 }
 
-function Row({ row, question, unit }: RowProps) {
+function Row({ row, question: { study }, patchOf, unit }: RowProps) {
   const { width, height, cut, pieces } = row;
   const halved = halvedText(row, unit);
-  const {
-    study,
-    blocks: [block],
-  } = question;
   const patches = useMemo(
     () =>
-      block.plan.sections.flatMap(({ letter, order }) =>
-        order.filter((_, k) => pieces.includes(`${letter}${k + 1}`)),
-      ),
-    [block, pieces],
+      pieces.flatMap((name) => {
+        const { blockId, patch } = patchOf.get(name)!;
+        return blockId === study.blockId ? [patch] : [];
+      }),
+    [pieces, patchOf, study],
   );
   const { onPointerEnter, onPointerLeave } = usePointing({ of: study.drawing, patches });
   return (
@@ -101,7 +109,7 @@ function Row({ row, question, unit }: RowProps) {
       <td>
         <span className={styles.names}>
           {pieces.map((name) => (
-            <Piece key={name} name={name} />
+            <Piece key={name} name={name} of={patchOf.get(name)!} />
           ))}
         </span>
       </td>
@@ -109,16 +117,25 @@ function Row({ row, question, unit }: RowProps) {
   );
 }
 
-/** A patch's name; pressed, its piece is shown on the block. */
-function Piece({ name }: { readonly name: string }) {
-  const pressed = useInspected((inspected) => inspected.name === name);
+interface PieceProps {
+  readonly name: string;
+  readonly of: PatchOfBlock;
+}
+
+/** A patch's name; pressed, its piece is shown on its block. */
+function Piece({ name, of: { blockId, own } }: PieceProps) {
+  const isOpen = useWork((work) => currentBlock(work).id === blockId);
+  const pressed = useInspected((inspected) => inspected.name === own) && isOpen;
   return (
     <button
       type="button"
       className={styles.piece}
       aria-pressed={pressed}
       title={`Show the piece for ${name} on the block`}
-      onClick={() => inspect(pressed ? null : name)}
+      onClick={() => {
+        if (!isOpen) openBlock(blockId);
+        inspect(pressed ? null : own);
+      }}
     >
       {name}
     </button>

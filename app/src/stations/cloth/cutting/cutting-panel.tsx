@@ -1,5 +1,5 @@
 import { sentence } from '@seamwright/geometry';
-import { useEffect } from 'react';
+import { useEffect, useMemo } from 'react';
 import { useWork } from '../../../store/work.ts';
 import { startCuttingOut, useCutting } from '../../../study/cut-out.ts';
 import { Foldable } from '../../../ui/foldable.tsx';
@@ -10,52 +10,66 @@ import styles from '../cloth-station.module.css';
 import { BlocksToSew } from './blocks-to-sew.tsx';
 import { Chart } from './chart.tsx';
 import { HabitsPart } from './habits-part.tsx';
+import { useLookedAt } from './looked-at.tsx';
+import { patchesByName } from './patches-by-name.ts';
 import { SaveChart } from './save-chart.tsx';
 import { WastePart } from './waste-part.tsx';
 
-/** What to cut for the open block, and what to buy. */
+/** What to cut for the open block or for all, and what to buy. */
 export function CuttingPanel() {
   useEffect(startCuttingOut, []);
   const answer = useCutting((cutting) => cutting.answer);
   const problem = useCutting((cutting) => cutting.problem);
   const question = useCutting((cutting) => cutting.question);
-  const unsewable = useWork(({ study }) => study !== null && (study.plan?.sections.length ?? 0) === 0);
+  const block = useLookedAt(question);
+  const several = useWork((work) => work.history.present.blocks.length > 1);
+  const patchOf = useMemo(
+    () => (question === null || answer === null ? null : patchesByName(question, answer)),
+    [question, answer],
+  );
+  const nothing = question !== null && question.blocks.length === 0;
+  const isOpenStuck = question !== null && question.open.length === 0;
   return (
     <>
-      {unsewable ? (
+      {question !== null && (several || !isOpenStuck) && <BlocksToSew question={question} />}
+      {problem !== null && (
+        <p className={styles.part} role="alert">
+          {sentence(problem)}
+        </p>
+      )}
+      {nothing ? (
         <p className={styles.part}>
-          There is nothing to cut yet: the block has to be one that can be sewn. Order says what stands in the
-          way.
+          {isOpenStuck
+            ? 'There is nothing to cut yet: the block has to be one that can be sewn. Order says what stands in the way.'
+            : 'There is nothing to cut: say above how many of a block are sewn.'}
         </p>
       ) : (
-        <>
-          {problem !== null && (
-            <p className={styles.part} role="alert">
-              {sentence(problem)}
-            </p>
-          )}
-          {answer !== null && question !== null && (
-            <>
-              <BlocksToSew />
-              {answer.plans.map((plan) => (
-                <Chart key={plan.cloth.id} plan={plan} rows={answer.rows} question={question} />
-              ))}
-              <WastePart question={question} answer={answer} />
-              <SaveChart answer={answer} question={question} />
-            </>
-          )}
-        </>
+        patchOf !== null && (
+          <>
+            {answer!.plans.map((plan) => (
+              <Chart
+                key={plan.cloth.id}
+                plan={plan}
+                rows={answer!.rows}
+                question={question!}
+                patchOf={patchOf}
+              />
+            ))}
+            <WastePart question={question!} answer={answer!} />
+            <SaveChart answer={answer!} question={question!} />
+          </>
+        )
       )}
-      {!unsewable && question !== null && (
+      {block !== undefined && (
         <>
           <Foldable id="show-through" title="Dark under light" more="">
-            <ShadesPart question={question} />
+            <ShadesPart question={question!} block={block} />
           </Foldable>
           <Foldable id="bulk" title="Layers and pressing" more="">
-            <BulkPart question={question} />
+            <BulkPart question={question!} block={block} />
           </Foldable>
           <Foldable id="other sizes" title="Other sizes of the block" more="">
-            <CurvePart question={question} />
+            <CurvePart question={question!} block={block} />
           </Foldable>
         </>
       )}

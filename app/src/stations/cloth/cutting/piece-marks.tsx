@@ -22,7 +22,11 @@ function paintPiece(inspected: InspectedPiece | null, look: Look): Paint {
   const { theme, scale: pixels } = look;
   return (context) => {
     if (inspected === null) return;
-    const { need, sewn, scale } = inspected;
+    const {
+      need,
+      sewn,
+      block: { scale },
+    } = inspected;
     const drawn = scaling(1 / scale);
     const outline = (polygon: Polygon, colour: string, dashes: readonly number[]) => {
       context.beginPath();

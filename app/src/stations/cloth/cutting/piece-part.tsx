@@ -10,6 +10,7 @@ import { roughLength } from '../../../ui/rough-length.ts';
 import { useOutput } from '../../paper/outputs/under-way.ts';
 import styles from './cutting.module.css';
 import { inspect, tryLength } from './inspected.ts';
+import { widthWords } from './looked-at.tsx';
 import { saveTemplate } from './save-template.ts';
 import { type InspectedPiece, useInspectedPiece } from './use-inspected-piece.ts';
 
@@ -20,7 +21,7 @@ const TRIED_RANGE: LengthRange = { least: 1 / 8, most: 130 };
 export function PiecePart() {
   const inspected = useInspectedPiece();
   const unit = useWork((work) => work.history.present.unit);
-  const sizes = useCutting(({ question }) => question?.blocks.length ?? 0);
+  const sizes = useCutting(({ question }) => question?.open.length ?? 0);
   const part = useRef<HTMLElement>(null);
   const name = inspected?.piece.name;
   useEffect(() => {
@@ -28,13 +29,11 @@ export function PiecePart() {
   }, [name]);
   const busy = useOutput(({ underWay }) => underWay !== null);
   if (inspected === null) return null;
-  const { piece, size, isTried } = inspected;
+  const { piece, need, size, isTried, block } = inspected;
   return (
     <section ref={part} className={styles.inspected} aria-label={`The piece for ${piece.name}`}>
       <h3>The piece for {piece.name}</h3>
-      {sizes > 1 && (
-        <p className={styles.note}>In the first of the {sizes} sizes that are asked for at Paper.</p>
-      )}
+      {sizes > 1 && <p className={styles.note}>In the block {widthWords(block, unit)}.</p>}
       <p role="status">{coverWords(inspected, unit)}</p>
       <div className={styles.tried}>
         <LengthField
@@ -51,14 +50,14 @@ export function PiecePart() {
         />
       </div>
       <div className={styles.row}>
-        {isTried && <Button onClick={() => inspect(piece.name)}>The size that was worked out</Button>}
+        {isTried && <Button onClick={() => inspect(need.name)}>The size that was worked out</Button>}
         <Button onClick={() => inspect(null)}>Show no piece</Button>
       </div>
       <div className={styles.row}>
-        <Button icon={FileDown} disabled={busy} onClick={() => void saveTemplate(piece, 'template')}>
+        <Button icon={FileDown} disabled={busy} onClick={() => void saveTemplate(inspected, 'template')}>
           Template as PDF
         </Button>
-        <Button icon={FileDown} disabled={busy} onClick={() => void saveTemplate(piece, 'window')}>
+        <Button icon={FileDown} disabled={busy} onClick={() => void saveTemplate(inspected, 'window')}>
           Window as PDF
         </Button>
       </div>

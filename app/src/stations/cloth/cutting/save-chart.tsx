@@ -2,13 +2,12 @@ import { CUTTING_CAUTIONS, type CutOut, chartCsv, layerCautions } from '@seamwri
 import { FileDown } from 'lucide-react';
 import { download, fileName } from '../../../keeping/download.ts';
 import { announce } from '../../../store/notices.ts';
-import { currentBlock, useWork } from '../../../store/work.ts';
 import type { CuttingQuestion } from '../../../study/cut-out.ts';
 import { Button } from '../../../ui/button.tsx';
 import { useOutput } from '../../paper/outputs/under-way.ts';
 import station from '../cloth-station.module.css';
 import styles from './cutting.module.css';
-import { saveChartPdf } from './save-chart-pdf.ts';
+import { chartTitle, saveChartPdf } from './save-chart-pdf.ts';
 
 /** The chart as a file, and what to mind with the cutter in hand. */
 export function SaveChart({
@@ -20,7 +19,7 @@ export function SaveChart({
 }) {
   const busy = useOutput(({ underWay }) => underWay !== null);
   const saveCsv = () => {
-    const name = fileName(`${currentBlock(useWork.getState()).name}, cutting`, '.csv');
+    const name = fileName(`${chartTitle(question)}, cutting`, '.csv');
     const text = chartCsv(
       answer.rows,
       answer.plans.map(({ cloth }) => cloth),

@@ -1,8 +1,9 @@
 import { type PatchNeed, type PieceCut, patchNeeds, placeSewFlip, type SewnPiece } from '@seamwright/cloth';
 import { type Polygon, scaling, transformPolygon } from '@seamwright/geometry';
 import { useMemo } from 'react';
-import { useCutting } from '../../../study/cut-out.ts';
+import { type PatternBlock, useCutting } from '../../../study/cut-out.ts';
 import { useInspected } from './inspected.ts';
+import { placeOf, useLookedAt } from './looked-at.tsx';
 
 /** A piece laid, sewn on and flipped, with what it has to cover. */
 export interface InspectedPiece {
@@ -13,8 +14,8 @@ export interface InspectedPiece {
   readonly sewn: SewnPiece;
   readonly size: Pick<PieceCut, 'width' | 'height'>;
   readonly isTried: boolean;
-  /** Size that is sewn ÷ size that is drawn: the piece's places are at the size that is sewn. */
-  readonly scale: number;
+  /** Its block, in the size at which the piece's places are. */
+  readonly block: PatternBlock;
 }
 
 /** The piece that is looked at closely; null where none is, or its patch is gone. */
@@ -22,19 +23,21 @@ export function useInspectedPiece(): InspectedPiece | null {
   const { name, tried } = useInspected();
   const question = useCutting((cutting) => cutting.question);
   const answer = useCutting((cutting) => cutting.answer);
+  const block = useLookedAt(question);
   return useMemo(() => {
-    const piece = answer?.pieces.find((one) => one.name === name);
-    if (question === null || piece === undefined) return null;
-    const { arrangement, plan, scale } = question.blocks[0];
+    if (name === null || question === null || block === undefined) return null;
+    const { arrangement, plan, scale } = block;
     const need = patchNeeds(arrangement, plan, question.cut.allowance, scale).find(
-      ({ patch }) => patch === piece.patch,
+      (one) => one.name === name,
     );
-    if (need === undefined) return null;
+    const pieces = answer?.batches[placeOf(question, block)]?.pieces;
+    const piece = pieces?.find(({ patch }) => patch === need?.patch);
+    if (need === undefined || piece === undefined) return null;
     const size = { width: tried.width ?? piece.width, height: tried.height ?? piece.height };
     const sewn = placeSewFlip({ ...piece, ...size }, need);
     const isTried = size.width !== piece.width || size.height !== piece.height;
-    return { piece, need, sewn, size, isTried, scale };
-  }, [name, tried, question, answer]);
+    return { piece, need, sewn, size, isTried, block };
+  }, [name, tried, question, answer, block]);
 }
 
 /** Where that piece lies on the block as it is drawn, as it was worked out: trying sizes moves nothing. */
@@ -42,7 +45,11 @@ export function usePiecePlace(): Polygon {
   const inspected = useInspectedPiece();
   return useMemo(() => {
     if (inspected === null) return [];
-    const { piece, need, scale } = inspected;
+    const {
+      piece,
+      need,
+      block: { scale },
+    } = inspected;
     return transformPolygon(scaling(1 / scale), placeSewFlip(piece, need).flipped);
   }, [inspected]);
 }

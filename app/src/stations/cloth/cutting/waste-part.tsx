@@ -1,4 +1,4 @@
-import { type CutOut, patchNeeds, wasteOf, wasteText } from '@seamwright/cloth';
+import { type CutOut, patchNeeds, wasteOf, wasteOfAll, wasteText } from '@seamwright/cloth';
 import { useMemo } from 'react';
 import type { CuttingQuestion } from '../../../study/cut-out.ts';
 import station from '../cloth-station.module.css';
@@ -9,13 +9,15 @@ interface WastePartProps {
   readonly answer: CutOut;
 }
 
-/** How much of one block's pieces is trimmed off; of the first size where several are asked for. */
+/** How much of all pieces is trimmed off. */
 export function WastePart({ question: { blocks, cut }, answer: { batches } }: WastePartProps) {
-  const [block] = blocks;
-  const { pieces } = batches[0]!;
-  const words = useMemo(
-    () => wasteText(wasteOf(pieces, patchNeeds(block.arrangement, block.plan, cut.allowance, block.scale))),
-    [pieces, block, cut],
-  );
+  const words = useMemo(() => {
+    const parts = batches.map(({ pieces, blocks: plain, mirrored }, i) => {
+      const { arrangement, plan, scale } = blocks[i]!;
+      const needs = patchNeeds(arrangement, plan, cut.allowance, scale);
+      return { waste: wasteOf(pieces, needs), copies: plain + mirrored };
+    });
+    return wasteText(wasteOfAll(parts));
+  }, [batches, blocks, cut]);
   return <p className={`${station.part} ${styles.note}`}>{words}</p>;
 }
