@@ -20,11 +20,20 @@ export interface Printable {
 export function printable(plan: PagePlan, fonts: PageFonts): Printable {
   const faces = { regular: readTypeface(fonts.regular), semibold: readTypeface(fonts.semibold) };
   const notes = new Set<string>();
+  // The same few texts stand on every sheet: each is looked at once.
+  const looked = { regular: new Map<string, string>(), semibold: new Map<string, string>() };
+  const setAs = ({ content, weight }: TextMark): string => {
+    const known = looked[weight].get(content);
+    if (known !== undefined) return known;
+    const { content: set, missing } = withoutMissing(content, faces[weight]);
+    for (const character of missing) notes.add(character);
+    looked[weight].set(content, set);
+    return set;
+  };
   const replace = (mark: Mark): Mark => {
     if (mark.kind !== 'text') return mark;
-    const { content, missing } = withoutMissing(mark, faces[mark.weight]);
-    for (const character of missing) notes.add(character);
-    return missing.length === 0 ? mark : { ...mark, content };
+    const content = setAs(mark);
+    return content === mark.content ? mark : { ...mark, content };
   };
   const sheets = plan.sheets.map((sheet): Sheet => ({ ...sheet, marks: sheet.marks.map(replace) }));
   if (notes.size === 0) return { plan, notes: [] };
@@ -38,9 +47,9 @@ export function printable(plan: PagePlan, fonts: PageFonts): Printable {
 }
 
 /** Whole characters, not UTF-16 halves: one outside the basic plane becomes one question mark, not two. */
-function withoutMissing(mark: TextMark, face: Typeface): { content: string; missing: readonly string[] } {
+function withoutMissing(text: string, face: Typeface): { content: string; missing: readonly string[] } {
   const missing: string[] = [];
-  const content = [...mark.content]
+  const content = [...text]
     .map((character) => {
       if (character.length === 1 && face.has(character.charCodeAt(0))) return character;
       missing.push(character);

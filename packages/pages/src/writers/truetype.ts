@@ -10,8 +10,19 @@ export interface Typeface {
   advance(unit: number): number;
 }
 
+/** What was read, as long as the bytes are kept: their maps of characters are long, and every page is set in the same. */
+const read = new WeakMap<Uint8Array, Typeface>();
+
 /** Throws a RangeError when the bytes are no TrueType font with a Unicode character map: a bug of the caller. */
 export function readTypeface(bytes: Uint8Array): Typeface {
+  const known = read.get(bytes);
+  if (known !== undefined) return known;
+  const face = typefaceOf(bytes);
+  read.set(bytes, face);
+  return face;
+}
+
+function typefaceOf(bytes: Uint8Array): Typeface {
   const data = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
   const tables = tableOffsets(data);
   const at = (tag: string): number => {
