@@ -120,4 +120,10 @@ test('a patch has a template and a window, as the block is seen and in true size
     expect([finishedOutlines(sheet!).length, cuttingLines(sheet!).length]).toEqual([1, 1]);
     expect(sheet!.text).toContain('not mirrored');
   }
+  // All of a section.
+  await page.getByRole('radio', { name: 'Of all 15 of section A' }).check();
+  const file = await saved(page, () => page.getByRole('button', { name: 'Templates as PDF' }).click());
+  expect(file.name).toBe('Lantern section A, templates.pdf');
+  const sheets = readPdf(readFileSync(file.path));
+  expect(sheets.flatMap((sheet) => finishedOutlines(sheet))).toHaveLength(15);
 });

@@ -1,9 +1,9 @@
 import type { FoundationJob, PatchFabric } from '@seamwright/pages';
 import { fabricIn } from '@seamwright/pattern';
 import { fabricsOf } from '../store/fabrics.ts';
-import { chosenPrinter, usePrinters } from '../store/printers.ts';
 import { useSettings } from '../store/settings.ts';
 import { currentBlock, currentColourway, currentPrinting, pattern, type Work } from '../store/work.ts';
+import { sheetWanted } from './sheet-wanted.ts';
 import type { Study } from './study.ts';
 
 /** What the maker asks for, as it is to be laid out; null while there is nothing to lay out. */
@@ -13,9 +13,7 @@ export function foundationJob(work: Work): FoundationJob | null {
   if (study === null || study.stale || !study.refined) return null;
   if (study.arrangement === null || study.plan === null) return null;
   const settings = useSettings.getState();
-  const { paper, allowance, shareTemplates, overlap, gap, keepUpright, ink, seamLengths, fabricsOnPaper } =
-    settings;
-  const printer = chosenPrinter(usePrinters.getState());
+  const { allowance, shareTemplates, overlap, gap, keepUpright, ink, seamLengths, fabricsOnPaper } = settings;
   const { title, unit } = pattern(work);
   return {
     title: currentBlock(work).name,
@@ -24,11 +22,8 @@ export function foundationJob(work: Work): FoundationJob | null {
     plan: study.plan,
     sizes: currentPrinting(work).sizes,
     unit,
-    ...{ paper, allowance, shareTemplates, overlap, gap, keepUpright, ink, seamLengths },
-    margins: printer?.margins ?? settings.margins,
-    ...(printer !== null && {
-      printer: { name: printer.name, across: printer.across, down: printer.down },
-    }),
+    ...{ allowance, shareTemplates, overlap, gap, keepUpright, ink, seamLengths },
+    ...sheetWanted(),
     ...(fabricsOnPaper && { fabrics: fabricsOfPatches(work, study) }),
   };
 }

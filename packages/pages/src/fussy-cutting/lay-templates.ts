@@ -1,65 +1,88 @@
-import { fail, formatLength, ok, type Result } from '@seamwright/geometry';
+import { formatLength, ok, type Result } from '@seamwright/geometry';
 import { moved } from '../marks/marks.ts';
 import { wrapped } from '../marks/metrics.ts';
-import type { PagePlan, Sheet } from '../marks/model.ts';
+import type { Mark, PagePlan, Sheet } from '../marks/model.ts';
 import { packSheets } from '../packing/pack.ts';
 import type { Way } from '../packing/placement.ts';
+import { corrected, correctionWords } from '../sheet/correction.ts';
 import { checkSquares, printableArea, type Regions, regionsOf, stripWidth } from '../sheet/sheet-frame.ts';
 import { FOOT_LINE, footHeight, footMarks, namesOf } from '../sheet/sheet-strip.ts';
+import { HOW_TO_JOIN } from '../tiles/tile-map.ts';
 import { type TemplateCard, templateCard } from './template-card.ts';
 import { type CheckedTemplates, checkTemplates, type TemplateJob } from './template-job.ts';
+import { templateTiles } from './template-tiles.ts';
 
 /** Points between templates: room for scissors. */
 const GAP = 18;
 
+/** A sheet before it has its foot. */
+interface Draft {
+  readonly marks: readonly Mark[];
+  /** Of the templates on it. */
+  readonly names: readonly string[];
+}
+
 /**
- * Templates of patches with their allowance, or windows to look through, in true size, several to a sheet.
+ * Templates of patches with their allowance, or windows to look through, in true size, several to a sheet; one that is larger
+ * than a sheet in parts that are taped together.
  *
  * They are printed as the finished block is seen, not mirrored, for they lie on the fabric's right side. Sheets have check
- * squares as those of foundations do.
+ * squares as those of foundations do, and are corrected for the job's printer as they are.
  *
- * Problems: paper, margins, allowance or scale out of bounds, a patch that is none, one that is larger than the sheet.
+ * Problems: paper, margins, printer, allowance or scale out of bounds, a patch that is none.
  */
 export function layTemplates(job: TemplateJob): Result<PagePlan> {
   const checked = checkTemplates(job);
   if (!checked.ok) return checked;
   const value = checked.value;
-  const { page, margins, kind } = value;
-  const area = printableArea(page, margins);
+  const { page, sheet, margins, kind, printer } = value;
+  const area = printableArea(sheet, margins);
   const width = stripWidth(area);
-  const lines = footLines(value).flatMap((line) => wrapped(line, FOOT_LINE.size, FOOT_LINE.weight, width, 5));
-  const regions = regionsOf(page, margins, footHeight(lines.length, width));
-  const cards: TemplateCard[] = [];
-  for (const index of new Set(value.patches)) {
+  const framed = (isTiled: boolean) => {
+    const lines = footLines(value, isTiled).flatMap((line) =>
+      wrapped(line, FOOT_LINE.size, FOOT_LINE.weight, width, 5),
+    );
+    return { lines, regions: regionsOf(sheet, margins, footHeight(lines.length, width)) };
+  };
+  const all = [...new Set(value.patches)].map((index) => {
     const name = nameOf(value, index);
-    const card = templateCard(value, index, name, GAP);
-    const ways = card.ways.filter((way) => fits(way, regions));
-    if (ways.length === 0)
-      return fail(
-        `The ${kind} of ${name} is larger than a sheet`,
-        `patch ${name}`,
-        'Choose a larger paper, or piece the patch on its foundation',
-      );
-    cards.push({ ...card, ways });
+    return { index, name, card: templateCard(value, index, name, GAP) };
+  });
+  const fitIn = (card: TemplateCard, regions: Regions) => card.ways.filter((way) => fits(way, regions));
+  const plain = framed(false);
+  const isTiled = all.some(({ card }) => fitIn(card, plain.regions).length === 0);
+  const { lines, regions } = isTiled ? framed(true) : plain;
+  const cards: TemplateCard[] = [];
+  const drafts: Draft[] = [];
+  for (const { index, name, card } of all) {
+    const ways = fitIn(card, regions);
+    if (ways.length > 0) {
+      cards.push({ ...card, ways });
+      continue;
+    }
+    for (const marks of templateTiles(value, index, name, regions)) drafts.push({ marks, names: [name] });
   }
-  const packed = packSheets(cards, { regions, gap: GAP, atLeast: 1 });
-  const order = cards.map(({ name }) => name);
-  const inOrder = packed
-    .map((sheet) => [...sheet].sort((p, q) => order.indexOf(p.item.name) - order.indexOf(q.item.name)))
-    .sort(([p], [q]) => order.indexOf(p!.item.name) - order.indexOf(q!.item.name));
+  const order = all.map(({ name }) => name);
+  const inOrder = (p: string, q: string) => order.indexOf(p) - order.indexOf(q);
+  for (const placements of packSheets(cards, { regions, gap: GAP, atLeast: 1 }))
+    drafts.push({
+      marks: placements.flatMap(({ way, x, y }) => way.marks.map((mark) => moved(mark, { x, y }))),
+      names: placements.map(({ item }) => item.name).sort(inOrder),
+    });
+  drafts.sort((p, q) => inOrder(p.names[0]!, q.names[0]!));
   const foot = { ...area, minX: area.maxX - width };
-  const sheets = inOrder.map(
-    (placements, i): Sheet => ({
+  const sheets = drafts.map(
+    ({ marks, names }, i): Sheet => ({
       marks: [
-        ...placements.flatMap(({ way, x, y }) => way.marks.map((mark) => moved(mark, { x, y }))),
+        ...marks,
         ...checkSquares(area),
         ...footMarks(foot, {
           names: `${namesOf(value)}: ${kind}s`,
-          number: `page ${i + 1} of ${inOrder.length}`,
+          number: `page ${i + 1} of ${drafts.length}`,
           lines,
         }),
       ],
-      sections: placements.map(({ item }) => item.name),
+      sections: names,
     }),
   );
   const titleOf = (name: string) => `${kind === 'template' ? 'Template' : 'Window'} ${name}`;
@@ -68,7 +91,8 @@ export function layTemplates(job: TemplateJob): Result<PagePlan> {
     sheet: sheets.findIndex(({ sections }) => sections.includes(name)),
     children: [],
   }));
-  return ok({ title: `${value.title}, ${kind}s`, paper: page, sheets, outline, prints: [] });
+  const plan: PagePlan = { title: `${value.title}, ${kind}s`, paper: page, sheets, outline, prints: [] };
+  return ok(printer === undefined ? plan : corrected(plan, printer));
 }
 
 /** `A1`; of a patch that no section holds, what sets it apart. */
@@ -81,7 +105,10 @@ function nameOf({ plan }: CheckedTemplates, index: number): string {
 }
 
 /** What is said on every sheet. */
-function footLines({ kind, allowance, unit }: CheckedTemplates): readonly string[] {
+function footLines(
+  { kind, allowance, unit, printer }: CheckedTemplates,
+  isTiled: boolean,
+): readonly string[] {
   const seam = `${formatLength(allowance, unit)} seam allowance`;
   const how =
     kind === 'window'
@@ -92,7 +119,9 @@ function footLines({ kind, allowance, unit }: CheckedTemplates): readonly string
   return [
     how,
     'Lay it on the fabric’s right side: it is as the finished block is seen, not mirrored. Arrows point to the block’s top.',
+    ...(isTiled ? [HOW_TO_JOIN] : []),
     'Cut paper with scissors. At a rotary cutter, keep a ruler on the paper’s edge and your fingers back from it.',
+    ...(printer === undefined ? [] : [correctionWords(printer)]),
   ];
 }
 

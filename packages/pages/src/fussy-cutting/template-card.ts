@@ -33,8 +33,8 @@ export interface TemplateCard extends Packable<TemplateWay> {
 const NAME = { size: 9, weight: 'semibold' } as const;
 const FACT = { size: 7.5, weight: 'regular' } as const;
 
-/** Points below the cutting line for two lines of words. */
-const CAPTION = 24;
+/** Points for two lines of words. */
+export const CAPTION = 24;
 
 /**
  * A patch's template, as it may lie on a sheet: upright or turned by a quarter, never mirrored.
@@ -51,8 +51,20 @@ export function templateCard(job: CheckedTemplates, index: number, name: string,
   return { name, ways, grown: grownArea(grown, gap / 2) };
 }
 
-function wayOf(job: CheckedTemplates, index: number, name: string, turn: 0 | 90, gap: number): TemplateWay {
-  const { arrangement, allowance, scale, kind, unit } = job;
+/** A template without its caption, turned; the corner of its box at (0, 0). Points. */
+export interface DrawnTemplate {
+  readonly marks: readonly Mark[];
+  readonly cuttingLine: Polygon<'page'>;
+  readonly width: number;
+  readonly height: number;
+}
+
+export function drawnTemplate(
+  { arrangement, allowance, scale, kind }: CheckedTemplates,
+  index: number,
+  name: string,
+  turn: 0 | 90,
+): DrawnTemplate {
   const patch = arrangement.patches[index]!;
   const sewn = transformPolygon(scaling(scale), patch.polygon);
   const cutting = allowanceOutline(sewn, allowance).outline;
@@ -64,19 +76,33 @@ function wayOf(job: CheckedTemplates, index: number, name: string, turn: 0 | 90,
   const heart: Point<'page'> = transformPoint(compose(scaling(scale), place), patch.heart);
   const shape = { name, outline, cuttingLine, heart, depth: patch.depth * scale * POINTS_PER_INCH, up: turn };
 
-  const facts =
-    kind === 'template'
-      ? `template, ${formatLength(allowance, unit)} seam allowance`
-      : `window, ${formatLength(allowance, unit)} seam allowance`;
-  const [wide, high] = [box.maxX - box.minX, box.maxY - box.minY];
-  const below = high + 10;
   const marks: Mark[] = [
     ...(allowance > 0 ? [polygonMark('cutting-line', name, cuttingLine, STROKES.cuttingLine)] : []),
     polygonMark('finished-outline', name, outline, STROKES.finishedOutline),
     ...(kind === 'template' ? insideMarks(shape) : frameMarks(shape)),
-    textMark('caption', name, name, { x: 0, y: below }, NAME),
-    textMark('caption', name, facts, { x: 0, y: below + 10 }, { ...FACT, ink: QUIET }),
   ];
+  return { marks, cuttingLine, width: box.maxX - box.minX, height: box.maxY - box.minY };
+}
+
+/** What it is, in words. */
+export const factsOf = ({ kind, allowance, unit }: CheckedTemplates): string =>
+  `${kind}, ${formatLength(allowance, unit)} seam allowance`;
+
+/** Two lines of words, the base line of the first at the point. */
+export const captionMarks = (
+  name: string,
+  heading: string,
+  facts: string,
+  { x, y }: Point<'page'>,
+): readonly Mark[] => [
+  textMark('caption', name, heading, { x, y }, NAME),
+  textMark('caption', name, facts, { x, y: y + 10 }, { ...FACT, ink: QUIET }),
+];
+
+function wayOf(job: CheckedTemplates, index: number, name: string, turn: 0 | 90, gap: number): TemplateWay {
+  const { marks: shape, cuttingLine, width: wide, height: high } = drawnTemplate(job, index, name, turn);
+  const facts = factsOf(job);
+  const marks = [...shape, ...captionMarks(name, name, facts, { x: 0, y: high + 10 })];
   const words = Math.max(textWidth(name, NAME.size, NAME.weight), textWidth(facts, FACT.size, FACT.weight));
   const size = { width: Math.max(wide, words), height: high + CAPTION };
   const caption = edgesOf<'page'>([

@@ -2,6 +2,7 @@ import type { Arrangement } from '@seamwright/arrangement';
 import { ALLOWANCE_RANGE, checkLength, fail, type LengthUnit, ok, type Result } from '@seamwright/geometry';
 import type { SewingPlan } from '@seamwright/sewing';
 import { checkSheet, cleanName, USUAL_ALLOWANCE } from '../job.ts';
+import type { Printer } from '../sheet/correction.ts';
 import type { Margins, Paper, PaperChoice } from '../sheet/paper.ts';
 
 /** A template is laid on the fabric and cut round; through a window the finished patch is seen on the print. */
@@ -26,6 +27,8 @@ export interface TemplateJob {
   readonly paper: PaperChoice;
   /** What is left blank at the sheet's edges; 1/4 in at each when left out. */
   readonly margins?: Margins;
+  /** The printer that the pages are corrected for; left out, they are true in the file. */
+  readonly printer?: Printer;
   /** The unit in which lengths are written; inches when left out. */
   readonly unit?: LengthUnit;
 }
@@ -37,6 +40,8 @@ export interface CheckedTemplates extends TemplateJob {
   readonly allowance: number;
   readonly unit: LengthUnit;
   readonly page: Paper;
+  /** What comes out of the printer; the page itself where nothing is corrected. Points. */
+  readonly sheet: { readonly width: number; readonly height: number };
   readonly margins: Margins;
 }
 
@@ -47,7 +52,6 @@ export function checkTemplates(job: TemplateJob): Result<CheckedTemplates> {
   const { unit = 'in', scale = 1, allowance = USUAL_ALLOWANCE, kind, patches, arrangement } = job;
   const room = checkSheet(job, unit);
   if (!room.ok) return room;
-  const { page, margins } = room.value;
   const fits = checkLength(allowance, unit, ALLOWANCE_RANGE);
   if (!fits.ok) return { ok: false, problem: { ...fits.problem, where: 'seam allowance' } };
   if (kind === 'window' && allowance < NARROWEST_FRAME)
@@ -62,5 +66,5 @@ export function checkTemplates(job: TemplateJob): Result<CheckedTemplates> {
   if (patches.some((index) => arrangement.patches[index] === undefined))
     return fail('The block has no such patch', 'patches', 'Choose among its patches');
   const title = cleanName(job.title) || 'Untitled block';
-  return ok({ ...job, title, pattern: cleanName(job.pattern ?? ''), unit, scale, allowance, page, margins });
+  return ok({ ...job, title, pattern: cleanName(job.pattern ?? ''), unit, scale, allowance, ...room.value });
 }

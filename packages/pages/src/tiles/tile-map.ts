@@ -11,7 +11,7 @@ export const SMALL_MAP = { width: 60, height: 30 };
 /** How to make one of the tiles, in words beside or above the large map; points. */
 const WORDS = { title: 9, size: 8, line: 10.5, below: 8, beside: 14 };
 
-const HOW_TO_JOIN =
+export const HOW_TO_JOIN =
   'Trim the right and the lower edge of a sheet at its crop marks, lay them on the grey lines of the next sheets, diamond on diamond, and tape.';
 
 /** The share of a low box that the words take at the right of the map. */

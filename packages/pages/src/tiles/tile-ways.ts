@@ -5,6 +5,7 @@ import {
   contains,
   edgesOf,
   POINTS_PER_INCH,
+  type Polygon,
   type Segment,
 } from '@seamwright/geometry';
 import type { Foundation } from '../foundation/foundation.ts';
@@ -128,26 +129,20 @@ function waysIn(
   return columns.flatMap((columnsCover) =>
     rows.map((rowsCover): Way => {
       const grid = { columns: columnsCover, rows: rowsCover };
-      const tiles = tilesOf(grid).filter(({ core }) => holdsPaper(drawn, core));
+      const tiles = tilesOf(grid).filter(({ core }) => holdsPaper(cuttingLine, core));
       return { turn, region, captionRoom, grid, drawn, tiles };
     }),
   );
 }
 
-/** Whether any of the foundation lies in the box, be it only the blank middle of a large patch. */
-function holdsPaper({ lines: { cuttingLine } }: DrawnFoundation, box: Box<'page'>): boolean {
-  if (clippedSegments(cuttingLine, box).length > 0) return true;
-  const corner = { x: box.minX, y: box.minY };
-  return (
-    contains(
-      cuttingLine.map(({ a }) => a),
-      corner,
-    ) === 'inside'
-  );
+/** Whether anything inside the cutting line lies in the box, be it only the blank middle of a large patch. */
+export function holdsPaper(cuttingLine: Polygon<'page'>, box: Box<'page'>): boolean {
+  if (clippedSegments(edgesOf(cuttingLine), box).length > 0) return true;
+  return contains(cuttingLine, { x: box.minX, y: box.minY }) === 'inside';
 }
 
 /** What joins that are upright (for 'x') or level (for 'y') are kept off. */
-function obstaclesOf(marks: readonly Mark[], axis: 'x' | 'y'): Obstacles {
+export function obstaclesOf(marks: readonly Mark[], axis: 'x' | 'y'): Obstacles {
   const spanOf = (mark: Mark) => {
     const { minX, minY, maxX, maxY } = boundingBox(mark.kind === 'text' ? textCorners(mark) : mark.points);
     return axis === 'x' ? { from: minX, to: maxX } : { from: minY, to: maxY };

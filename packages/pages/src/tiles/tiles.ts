@@ -64,13 +64,14 @@ export function tileSheets(
 }
 
 /** `r1 c2` */
-const placeOf = ({ row, column }: Pick<Tile, 'row' | 'column'>): string => `r${row + 1} c${column + 1}`;
+export const placeOf = ({ row, column }: Pick<Tile, 'row' | 'column'>): string =>
+  `r${row + 1} c${column + 1}`;
 
 const nameOf = ({ letter }: Foundation, tile: Pick<Tile, 'row' | 'column'>): string =>
   `${letter} ${placeOf(tile)}`;
 
 /** In the caption of every tile. */
-const placeFact = (row: number, rows: number, column: number, columns: number): string =>
+export const placeFact = (row: number, rows: number, column: number, columns: number): string =>
   `row ${row} of ${rows}, column ${column} of ${columns}`;
 
 /** More rows or columns than any block has: its caption is as high as one can be. */
@@ -159,7 +160,10 @@ function tileSheet(
 const STROKE_ROOM = 0.75;
 
 /** What the tile shows, a little wider where the foundation ends: the stroke of an edge there is not cut in half. */
-const withWholeStrokes = ({ window, row, column }: Tile, { grid }: Way): Box<'page'> => ({
+export const withWholeStrokes = (
+  { window, row, column }: Tile,
+  { grid }: Pick<Way, 'grid'>,
+): Box<'page'> => ({
   minX: window.minX - (column === 0 ? STROKE_ROOM : 0),
   minY: window.minY - (row === 0 ? STROKE_ROOM : 0),
   maxX: window.maxX + (column === grid.columns.joins.length ? STROKE_ROOM : 0),
@@ -167,7 +171,10 @@ const withWholeStrokes = ({ window, row, column }: Tile, { grid }: Way): Box<'pa
 });
 
 /** Where the tile's corner stands: that stroke in the region, too, as far as there is room for it. */
-function cornerIn({ region, captionRoom }: Way, { window }: Tile): Point<'page'> {
+export function cornerIn(
+  { region, captionRoom }: Pick<Way, 'region' | 'captionRoom'>,
+  { window }: Tile,
+): Point<'page'> {
   const spare = (long: number, taken: number) => Math.min(STROKE_ROOM, Math.max(0, (long - taken) / 2));
   return {
     x: region.minX + spare(region.maxX - region.minX, window.maxX - window.minX),

@@ -1,17 +1,15 @@
 import { wasteOf } from '@seamwright/cloth';
 import { formatSize, type LengthRange, type LengthUnit, SAME_COORDINATE } from '@seamwright/geometry';
-import { FileDown } from 'lucide-react';
 import { useEffect, useRef } from 'react';
 import { useWork } from '../../../store/work.ts';
 import { useCutting } from '../../../study/cut-out.ts';
 import { Button } from '../../../ui/button.tsx';
 import { LengthField } from '../../../ui/length-field.tsx';
 import { roughLength } from '../../../ui/rough-length.ts';
-import { useOutput } from '../../paper/outputs/under-way.ts';
 import styles from './cutting.module.css';
 import { inspect, tryLength } from './inspected.ts';
 import { widthWords } from './looked-at.tsx';
-import { saveTemplate } from './save-template.ts';
+import { TemplatesPart } from './templates-part.tsx';
 import { type InspectedPiece, useInspectedPiece } from './use-inspected-piece.ts';
 
 /** What a typed size may be: from a scrap to the widest backing. */
@@ -27,7 +25,6 @@ export function PiecePart() {
   useEffect(() => {
     if (name !== undefined) part.current?.scrollIntoView({ block: 'nearest' });
   }, [name]);
-  const busy = useOutput(({ underWay }) => underWay !== null);
   if (inspected === null) return null;
   const { piece, need, size, isTried, block } = inspected;
   return (
@@ -53,15 +50,7 @@ export function PiecePart() {
         {isTried && <Button onClick={() => inspect(need.name)}>The size that was worked out</Button>}
         <Button onClick={() => inspect(null)}>Show no piece</Button>
       </div>
-      <div className={styles.row}>
-        <Button icon={FileDown} disabled={busy} onClick={() => void saveTemplate(inspected, 'template')}>
-          Template as PDF
-        </Button>
-        <Button icon={FileDown} disabled={busy} onClick={() => void saveTemplate(inspected, 'window')}>
-          Window as PDF
-        </Button>
-      </div>
-      <p className={styles.note}>For fussy cutting: to lay on the fabric’s right side, or to look through.</p>
+      <TemplatesPart inspected={inspected} />
     </section>
   );
 }

@@ -1,33 +1,35 @@
 import type { TemplateJob, TemplateKind } from '@seamwright/pages';
-import { useSettings } from '../../../store/settings.ts';
-import { currentBlock, pattern, useWork } from '../../../store/work.ts';
+import { pattern, useWork } from '../../../store/work.ts';
 import { writingWorker } from '../../../study/computing.ts';
-import { useCutting } from '../../../study/cut-out.ts';
+import { type PatternBlock, useCutting } from '../../../study/cut-out.ts';
+import { sheetWanted } from '../../../study/sheet-wanted.ts';
 import { savePages } from './save-pages.ts';
-import type { InspectedPiece } from './use-inspected-piece.ts';
 
-/** Saves a template of the piece's patch, or a window to look through, as a page to print. */
-export async function saveTemplate(
-  { piece: { patch }, need: { name }, block }: InspectedPiece,
+/** Patches whose templates are saved together. */
+export interface TemplatesOf {
+  readonly block: PatternBlock;
+  /** By index. */
+  readonly patches: readonly number[];
+  /** `A1`, `section A` */
+  readonly name: string;
+}
+
+/** Saves templates of patches, or windows to look through, as pages to print. */
+export async function saveTemplates(
+  { block, patches, name }: TemplatesOf,
   kind: TemplateKind,
 ): Promise<void> {
   const { question } = useCutting.getState();
   if (question === null) return;
-  const work = useWork.getState();
-  const { arrangement, plan, scale } = block;
-  const { title, unit } = pattern(work);
+  const { title, arrangement, plan, scale } = block;
+  const { title: whole, unit } = pattern(useWork.getState());
+  const { allowance } = question.cut;
   const job: TemplateJob = {
-    title: currentBlock(work).name,
-    pattern: title,
-    arrangement,
-    plan,
-    patches: [patch],
-    kind,
-    scale,
-    allowance: question.cut.allowance,
-    paper: useSettings.getState().paper,
-    unit,
+    ...{ title, pattern: whole, arrangement, plan, patches, kind, scale, allowance, unit },
+    ...sheetWanted(),
   };
-  const lay = () => writingWorker.ask((worker) => worker.layTemplates(job));
-  await savePages(kind, `${job.title} ${name}, ${kind}`, lay);
+  const what = patches.length === 1 ? kind : `${kind}s`;
+  await savePages(what, `${title} ${name}, ${what}`, () =>
+    writingWorker.ask((worker) => worker.layTemplates(job)),
+  );
 }
