@@ -1,6 +1,6 @@
 import { type Arrangement, boundaryRing, cornersOfRing } from '@seamwright/arrangement';
 import { contactsOf, runOf, type Touching } from './contact.ts';
-import { chooseOrder, type OrderOptions, orderCosts } from './order/choose.ts';
+import { chooseOrder, type OrderOptions } from './order/choose.ts';
 import type { Region } from './region.ts';
 import type { Section, SewLine } from './types.ts';
 
@@ -22,18 +22,6 @@ export function sewSection(
   return { ...laidOut(arrangement, touching, chosen.order, letter), ...chosen };
 }
 
-/** The section whose patches are sewn in this order, which must be a good one. Whether it is the best is not asked. */
-export function sectionInOrder(
-  arrangement: Arrangement,
-  touching: Touching,
-  order: readonly number[],
-  letter: string,
-  { shade }: Pick<OrderOptions, 'shade'> = {},
-): Section {
-  const costs = orderCosts(arrangement, touching, order, shade);
-  return { ...laidOut(arrangement, touching, order, letter), costs };
-}
-
 /** Whether each patch after the first touches those before it, along one line. */
 export function isGoodOrder(touching: Touching, order: readonly number[]): boolean {
   const sewn = new Set<number>();
@@ -44,12 +32,13 @@ export function isGoodOrder(touching: Touching, order: readonly number[]): boole
   });
 }
 
-function laidOut(
+/** What follows from the order of a section's patches: their sew lines, and the boundary. */
+export function laidOut(
   arrangement: Arrangement,
   touching: Touching,
   order: readonly number[],
   letter: string,
-): Section {
+): Pick<Section, 'letter' | 'order' | 'sewLines' | 'outline' | 'ring'> {
   const ring = boundaryRing(arrangement, new Set(order));
   return {
     letter,

@@ -25,6 +25,8 @@ export interface Copy {
 /** A set of patches seen as a shape of its own. */
 export interface Shape {
   readonly patches: Region;
+  /** For each of the patches, the middle of its corners: motions carry middles on to middles. */
+  readonly middles: readonly Point[];
   /** The vertices round it, clockwise. */
   readonly ring: readonly number[];
   readonly outline: Polygon;
@@ -37,7 +39,17 @@ export interface Shape {
 export function shapeOf(arrangement: Arrangement, patches: Region): Shape {
   const ring = boundaryRing(arrangement, new Set(patches));
   const outline = cornersOfRing(arrangement, ring);
-  return { patches, ring, outline, rim: perimeter(outline), area: area(outline) };
+  const middles = patches.map((p) => middleOf(arrangement.patches[p]!.polygon));
+  return { patches, middles, ring, outline, rim: perimeter(outline), area: area(outline) };
+}
+
+function middleOf(polygon: Polygon): Point {
+  let [x, y] = [0, 0];
+  for (const corner of polygon) {
+    x += corner.x;
+    y += corner.y;
+  }
+  return { x: x / polygon.length, y: y / polygon.length };
 }
 
 /**
@@ -51,7 +63,7 @@ function* waysToCopy(arrangement: Arrangement, template: Shape, copy: Shape): Ge
   if (Math.abs(copy.area - template.area) > template.rim * STRAIGHT_WITHIN) return;
 
   for (const motion of motionsOnto(template.outline, copy.outline, STRAIGHT_WITHIN)) {
-    const imageOf = matchPatches(arrangement, template.patches, copy.patches, motion.transform);
+    const imageOf = matchPatches(arrangement, template, copy, motion.transform);
     if (imageOf !== null) yield { ...motion, imageOf };
   }
 }
@@ -67,29 +79,44 @@ export function mirrorOntoItself(arrangement: Arrangement, patches: Region): Tra
   return null;
 }
 
+/** Inches: corners that are farther apart do not lie on each other. */
+const MISS = 2 * STRAIGHT_WITHIN;
+
 function matchPatches(
-  arrangement: Arrangement,
-  template: Region,
-  copy: Region,
+  { patches }: Arrangement,
+  template: Shape,
+  copy: Shape,
   transform: Transform,
 ): Map<number, number> | null {
-  const polygonOf = (p: number) => arrangement.patches[p]!.polygon;
-  const left = new Set(copy);
+  const count = copy.patches.length;
+  const isTaken = new Uint8Array(count);
   const imageOf = new Map<number, number>();
-  for (const p of template) {
-    const image = polygonOf(p).map((corner) => transformPoint(transform, corner));
-    const found = [...left].find((q) => sameCorners(image, polygonOf(q)));
-    if (found === undefined) return null;
-    left.delete(found);
-    imageOf.set(p, found);
+  // Copies mostly have their patches in the same order or in the opposite one: the next is sought from the last on.
+  let last = 0;
+  for (const [i, p] of template.patches.entries()) {
+    const middle = transformPoint(transform, template.middles[i]!);
+    let found = -1;
+    for (let step = 0; step < count && found < 0; step += 1) {
+      const k = (last + step) % count;
+      if (isTaken[k] === 1 || !areWithin(middle, copy.middles[k]!, MISS)) continue;
+      const image = patches[p]!.polygon.map((corner) => transformPoint(transform, corner));
+      if (sameCorners(image, patches[copy.patches[k]!]!.polygon)) found = k;
+    }
+    if (found < 0) return null;
+    isTaken[found] = 1;
+    last = found;
+    imageOf.set(p, copy.patches[found]!);
   }
   return imageOf;
 }
 
 /** Whether two polygons have the same corners, in whichever order; enough for shapes that are cut by straight lines. */
 const sameCorners = (image: Polygon, polygon: Polygon): boolean =>
-  image.length === polygon.length &&
-  image.every((p) => polygon.some((q) => distance(p, q) <= 2 * STRAIGHT_WITHIN));
+  image.length === polygon.length && image.every((p) => polygon.some((q) => areWithin(p, q, MISS)));
+
+/** Most points that are asked about are far apart, which takes no root to tell. */
+const areWithin = (p: Point, q: Point, most: number): boolean =>
+  Math.abs(p.x - q.x) <= most && Math.abs(p.y - q.y) <= most && distance(p, q) <= most;
 
 /** Numbers the different templates among shapes as they come: copies have the number of the first of them. */
 export class Templates {
@@ -152,8 +179,12 @@ export class Copies {
    * with a direction keep theirs.
    */
   best(template: Shape, copy: Shape): Copy | null {
-    const ways = [...waysToCopy(this.arrangement, template, copy)];
-    const alike = ways.filter(({ mirrored }) => mirrored === ways[0]?.mirrored);
+    const alike: Copy[] = [];
+    for (const way of waysToCopy(this.arrangement, template, copy)) {
+      // Unmirrored ones come first.
+      if (way.mirrored !== (alike[0] ?? way).mirrored) break;
+      alike.push(way);
+    }
     if (alike.length <= 1) return alike[0] ?? null;
     const [own, theirs] = [this.matchPoints(template), this.matchPoints(copy)];
     const rated = alike.map((way) => ({
@@ -187,7 +218,7 @@ export class Copies {
 
 /** How many points of some meet one of others. */
 const meeting = (some: readonly Point[], others: readonly Point[]): number =>
-  some.filter((p) => others.some((q) => distance(p, q) <= 2 * STRAIGHT_WITHIN)).length;
+  some.filter((p) => others.some((q) => areWithin(p, q, MISS))).length;
 
 /** Degrees, from −180 to 180. */
 const turnOf = ({ a, b }: Transform): number => (Math.atan2(b, a) * 180) / Math.PI;

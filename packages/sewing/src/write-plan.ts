@@ -3,7 +3,7 @@ import { distance } from '@seamwright/geometry';
 import type { Assembly } from './assembly.ts';
 import { contactsOf, runOf, type Touching } from './contact.ts';
 import { letterOf, unitName } from './letters.ts';
-import { isGoodOrder, sectionInOrder, sewSection } from './order.ts';
+import { isGoodOrder, laidOut, sewSection } from './order.ts';
 import type { Region } from './region.ts';
 import { Copies, type Shape, shapeOf, Templates } from './templates.ts';
 import type { Figures, Join, Section } from './types.ts';
@@ -146,11 +146,10 @@ class PlanWriter {
     if (copy === null) return null;
     const order = first.order.map((p) => copy.imageOf.get(p)!);
     if (!isGoodOrder(this.touching, order)) return null;
-    const section = sectionInOrder(this.arrangement, this.touching, order, letter);
     return {
-      ...section,
-      // Alike in all that costs are counted by, they have the same orders.
-      ...(first.optimal !== undefined && { optimal: first.optimal }),
+      // Alike in all that costs are counted by, they have the same costs and orders.
+      ...first,
+      ...laidOut(this.arrangement, this.touching, order, letter),
       copyOf: { letter: first.letter, mirrored: copy.mirrored, transform: copy.transform },
     };
   }

@@ -53,8 +53,9 @@ export function narrowestPlace(arrangement: Arrangement, patch: Patch, limit: nu
     for (const [j, other] of sides.entries()) {
       if (i === j || areNeighbours(side, other)) continue;
       const facing = j > i ? facingNarrowly(side, other, limit) : null;
+      if (facing !== null && isInside(facing.at)) found.push(facing);
       const near = nearCorner(side, other, limit);
-      for (const place of [facing, near]) if (place !== null && isInside(place.at)) found.push(place);
+      if (near !== null && isInside(near.at)) found.push(near);
     }
   }
   return found
@@ -65,28 +66,34 @@ export function narrowestPlace(arrangement: Arrangement, patch: Patch, limit: nu
     );
 }
 
-/** A side of a patch, and the corner before the one that it comes from. */
+/** A side of a patch, the corner before the one that it comes from, and whether that corner points into the patch. */
 interface Side extends Segment {
   readonly before: Point;
+  readonly pointsIn: boolean;
 }
 
 const sidesOf = (ring: Polygon): Side[] =>
-  edgesOf(ring).map((side, i) => ({ ...side, before: ring.at(i - 1)! }));
+  edgesOf(ring).map(({ a, b }, i) => {
+    const before = ring.at(i - 1)!;
+    return { a, b, before, pointsIn: cross(subtract(a, before), subtract(b, a)) < 0 };
+  });
 
 const areNeighbours = (side: Segment, other: Segment): boolean =>
-  [other.a, other.b].some((p) => p === side.a || p === side.b);
+  other.a === side.a || other.a === side.b || other.b === side.a || other.b === side.b;
 
 /** Where two sides face each other at less than the limit for at least as far along. */
 function facingNarrowly(side: Segment, other: Segment, limit: number): Narrow | null {
   const length = distance(side.a, side.b);
   const u = subtract(side.b, side.a);
-  const along = (p: Point) => dot(subtract(p, side.a), u) / length;
   const across = (p: Point) => cross(u, subtract(p, side.a)) / length;
   // The inside lies on the right as one walks along a side, where `across` is more than 0; the facing side comes back.
+  const [widthStart, widthEnd] = [across(other.b), across(other.a)];
+  // Asked of all sides of all patches, and mostly so: no need to know where they face each other.
+  if (Math.min(widthStart, widthEnd) >= limit || Math.max(widthStart, widthEnd) <= 0) return null;
+  const along = (p: Point) => dot(subtract(p, side.a), u) / length;
   const [start, end] = [along(other.b), along(other.a)];
   if (end <= start) return null;
-  const widthAt = (s: number) =>
-    across(other.b) + ((across(other.a) - across(other.b)) * (s - start)) / (end - start);
+  const widthAt = (s: number) => widthStart + ((widthEnd - widthStart) * (s - start)) / (end - start);
   const low = Math.max(0, start);
   const high = Math.min(length, end);
   const [widthLow, widthHigh] = [widthAt(low), widthAt(high)];
@@ -104,8 +111,7 @@ function facingNarrowly(side: Segment, other: Segment, limit: number): Narrow | 
 }
 
 /** Where a corner that points into the patch comes nearer than the limit to a side that does not end there. */
-function nearCorner(side: Segment, { a: corner, b: after, before }: Side, limit: number): Narrow | null {
-  const pointsIn = cross(subtract(corner, before), subtract(after, corner)) < 0;
+function nearCorner(side: Segment, { a: corner, before, pointsIn }: Side, limit: number): Narrow | null {
   if (!pointsIn || before === side.a || before === side.b) return null;
   const foot = nearestOnSegment(corner, side.a, side.b);
   const width = distance(corner, foot);
