@@ -7,7 +7,6 @@ import { openAtStart, openFresh } from './keeping/open.ts';
 import { acceptPastes } from './keeping/paste.ts';
 import { warn } from './store/notices.ts';
 import { startStudying } from './study/client.ts';
-import { startLayingOut } from './study/lay-out.ts';
 import { listenForShortcuts } from './ui/shortcuts.ts';
 
 async function start(): Promise<void> {
@@ -20,13 +19,15 @@ async function start(): Promise<void> {
   }
   startAutosave();
   startStudying();
-  startLayingOut();
   listenForShortcuts();
   acceptDrops();
   acceptPastes();
   // Canvases do not wait for fonts: what they wrote before would keep a stand-in's shapes.
   await document.fonts.load('600 16px "Source Sans 3"');
   createRoot(document.getElementById('root')!).render(<App />);
+  // Nothing that is seen at first needs it.
+  const { startLayingOut } = await import('./study/lay-out.ts');
+  startLayingOut();
 }
 
 void start();

@@ -32,6 +32,8 @@ export interface Settings {
   readonly seamLengths: boolean;
   /** Foundations say from which fabric each patch is cut in the colourway that is in hand. */
   readonly fabricsOnPaper: boolean;
+  /** Foundations say what to cut for each patch, by the habits of the Cloth station. */
+  readonly cutSizesOnPaper: boolean;
   /** Keys without Ctrl or Alt do something; off for those who dictate or whose keys slip (WCAG 2.2, 2.1.4). */
   readonly singleKeys: boolean;
   /** Inches: patches that come out smaller on paper are worth a caution. 0: none is. */
@@ -69,6 +71,7 @@ function defaults(): Settings {
     ink: 'dark',
     seamLengths: false,
     fabricsOnPaper: false,
+    cutSizesOnPaper: false,
     singleKeys: true,
     leastSize: 0,
     // Where there are none, there is little to see; the others are for who looks for them.
@@ -147,6 +150,7 @@ const READABLE: {
   ink: isInk,
   seamLengths: isBoolean,
   fabricsOnPaper: isBoolean,
+  cutSizesOnPaper: isBoolean,
   singleKeys: isBoolean,
   leastSize: isLeastSize,
   angleStep: isAngleStep,

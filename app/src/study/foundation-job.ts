@@ -1,5 +1,7 @@
-import type { FoundationJob, PatchFabric } from '@seamwright/pages';
+import { asCloth } from '@seamwright/cloth';
+import { type FoundationJob, patchFabrics } from '@seamwright/pages';
 import { fabricIn } from '@seamwright/pattern';
+import { useCuttingHabits } from '../store/cutting-habits.ts';
 import { fabricsOf } from '../store/fabrics.ts';
 import { useSettings } from '../store/settings.ts';
 import { currentBlock, currentColourway, currentPrinting, pattern, type Work } from '../store/work.ts';
@@ -13,7 +15,7 @@ export function foundationJob(work: Work): FoundationJob | null {
   if (study === null || study.stale || !study.refined) return null;
   if (study.arrangement === null || study.plan === null) return null;
   const settings = useSettings.getState();
-  const { allowance, shareTemplates, overlap, gap, keepUpright, ink, seamLengths, fabricsOnPaper } = settings;
+  const { allowance, shareTemplates, overlap, gap, keepUpright, ink, seamLengths } = settings;
   const { title, unit } = pattern(work);
   return {
     title: currentBlock(work).name,
@@ -24,30 +26,27 @@ export function foundationJob(work: Work): FoundationJob | null {
     unit,
     ...{ allowance, shareTemplates, overlap, gap, keepUpright, ink, seamLengths },
     ...sheetWanted(),
-    ...(fabricsOnPaper && { fabrics: fabricsOfPatches(work, study) }),
+    ...(settings.fabricsOnPaper && { fabrics: patchFabrics(fabricsOf(work), fabricIds(work, study)) }),
+    ...(settings.cutSizesOnPaper && { cutting: cuttingOf(work, study) }),
   };
 }
 
-/** From what each patch is cut in the colourway that is in hand, by the arrangement's patches. */
-function fabricsOfPatches(work: Work, { records }: Study): readonly (PatchFabric | undefined)[] {
+/** By the arrangement's patches, the id of what each is cut from in the colourway that is in hand. */
+function fabricIds(work: Work, { records }: Study): readonly (string | undefined)[] {
   const colourway = currentColourway(work);
-  const fabrics = fabricsOf(work);
   const chosen = new Map(currentBlock(work).patches.map((patch) => [patch.id, fabricIn(patch, colourway)]));
-  return records.map(({ id }) => {
-    const at = fabrics.findIndex((fabric) => fabric.id === chosen.get(id));
-    const fabric = fabrics[at];
-    if (fabric === undefined) return undefined;
-    return {
-      letter: fabricLetter(at),
-      name: fabric.name,
-      ...(fabric.grain === 'one way' && { upright: true }),
-    };
-  });
+  return records.map(({ id }) => chosen.get(id));
 }
 
-/** `a` … `z`, `aa`, `ab` …: small, as sections have capitals. */
-const fabricLetter = (index: number): string =>
-  (index < 26 ? '' : fabricLetter(Math.floor(index / 26) - 1)) + String.fromCharCode(97 + (index % 26));
+/** How pieces are cut at the Cloth station. */
+function cuttingOf(work: Work, study: Study): NonNullable<FoundationJob['cutting']> {
+  const { spare, turn, roundUpTo, usableWidth } = useCuttingHabits.getState();
+  const cloths = new Map(fabricsOf(work).map((fabric) => [fabric.id, asCloth(fabric, usableWidth)]));
+  return {
+    rules: { spare, turn, roundUpTo },
+    cloths: fabricIds(work, study).map((id) => cloths.get(id ?? '') ?? null),
+  };
+}
 
 /** Whether the sheets of one are those of the other. Lists and objects are made anew each time that a job is asked for. */
 export function sameJob(a: FoundationJob, b: FoundationJob): boolean {

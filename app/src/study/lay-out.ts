@@ -2,6 +2,7 @@ import type { Problem } from '@seamwright/geometry';
 import type { FoundationJob, Progress } from '@seamwright/pages';
 import { proxy } from 'comlink';
 import { create } from 'zustand';
+import { useCuttingHabits } from '../store/cutting-habits.ts';
 import { usePrinters } from '../store/printers.ts';
 import { useSettings } from '../store/settings.ts';
 import { currentBlock, useWork } from '../store/work.ts';
@@ -65,6 +66,8 @@ export function startLayingOut(): void {
   );
   useSettings.subscribe(later);
   usePrinters.subscribe(later);
+  useCuttingHabits.subscribe(later);
+  later();
 }
 
 async function layOutOnce(job: FoundationJob): Promise<void> {

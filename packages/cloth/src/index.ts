@@ -9,6 +9,7 @@ export * from './chart/cautions.ts';
 export * from './chart/chart.ts';
 export * from './chart/chart-words.ts';
 export * from './chart/csv.ts';
+export * from './chart/piece-notes.ts';
 export * from './chart/report.ts';
 export * from './chart/words.ts';
 export * from './chart/work-out.ts';

@@ -2,7 +2,7 @@ export type { CuttingChartJob } from './charts/chart-job.ts';
 export { layCuttingChart } from './charts/lay-cutting-chart.ts';
 export { foundationPicture } from './foundation/foundation-picture.ts';
 export { layFoundations } from './foundation/lay-foundations.ts';
-export type { PatchFabric } from './foundation/patch-facts.ts';
+export { patchFabrics } from './foundation/patch-facts.ts';
 export { type PrintRun, printsOf } from './foundation/prints.ts';
 export { alikeSections } from './foundation/templates.ts';
 export { layTemplates } from './fussy-cutting/lay-templates.ts';

@@ -1,4 +1,5 @@
 import type { Arrangement } from '@seamwright/arrangement';
+import { checkCutRules } from '@seamwright/cloth';
 import {
   ALLOWANCE_RANGE,
   boundingBox,
@@ -141,6 +142,8 @@ export function checkJob(job: FoundationJob): Result<CheckedJob> {
   const gap = job.gap ?? USUAL_GAP;
   const parted = checkNamed(gap, unit, GAP_RANGE, 'gap between foundations');
   if (!parted.ok) return parted;
+  const cut = job.cutting === undefined ? ok(null) : checkCutRules({ ...job.cutting.rules, allowance });
+  if (!cut.ok) return cut;
   const sizes: CheckedSize[] = [];
   for (const size of joined(job.sizes)) {
     const fits = checkSize(job, size, unit);

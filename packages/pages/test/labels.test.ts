@@ -168,7 +168,6 @@ describe('what the job says of patches', () => {
   const two = block(rectangle(4, 4), [[0, 0.3, 4, 0.3]]);
   const job = usual(two, 'Two', {
     fabrics: two.arrangement.patches.map((_, i) => FABRICS[i % 2]),
-    notes: two.arrangement.patches.map(() => 'half-rectangle'),
   });
   // The first is 3/10 in high, no room for words.
   const texts = marksOf(job).filter(isText);
@@ -180,17 +179,6 @@ describe('what the job says of patches', () => {
     expect(words).not.toContain(small!.name);
     expect(words.filter((text) => text === large!.name)).toHaveLength(1);
     expect(words).toContain('a = Sea blue, b = Sail white');
-  });
-
-  test('the note stands in the patch where it fits, else in the caption', () => {
-    const notes = texts.filter(({ content }) => content.includes('half-rectangle'));
-    expect(notes.map(({ role, content }) => [role, content])).toEqual(
-      expect.arrayContaining([
-        ['label', 'half-rectangle'],
-        ['caption', 'half-rectangle: A1'],
-      ]),
-    );
-    expect(notes).toHaveLength(2);
   });
 
   test('where letters leave no free place for the numbers, the numbers stand alone and the caption has the letters', () => {

@@ -27,14 +27,17 @@ import { laid } from './laid.ts';
 /** What pages are held to: 0.01 mm, in points. */
 const TRUE = (0.01 / 25.4) * 72;
 
-/** Fabrics, notes and lengths of seams, for a block of so many patches. */
+/** Fabrics, what to cut and lengths of seams, for a block of so many patches. */
 const everything = (patches: number): Partial<FoundationJob> => ({
   fabrics: Array.from({ length: patches }, (_, i) => ({
     letter: 'ab'[i % 2]!,
     name: 'Sail',
     upright: i > 1,
   })),
-  notes: Array.from({ length: patches }, () => 'half-rectangle'),
+  cutting: {
+    rules: { spare: 1 / 4, turn: 0, roundUpTo: 1 / 4 },
+    cloths: Array.from({ length: patches }, () => null),
+  },
   seamLengths: true,
 });
 

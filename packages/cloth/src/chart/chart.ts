@@ -45,7 +45,7 @@ export function chartOfBlocks(
     if (!order.includes(piece.cloth)) order.push(piece.cloth);
     const cloth = piece.cloth === null ? undefined : clothOf.get(piece.cloth);
     const isDirectional = cloth?.directional ?? false;
-    const size = sizeOf(piece, isMirrored);
+    const size = turnedOver(piece, isMirrored);
     const section = bySection ? sectionOf(piece) : '';
     const keyOf = ({ width, height }: Size) =>
       [piece.cloth, section, piece.shape, round(width), round(height)].join('|');
@@ -86,7 +86,8 @@ interface Draft {
   readonly names: Set<string>;
 }
 
-const sizeOf = ({ shape, width, height }: PieceCut, isMirrored: boolean): Size =>
+/** The size that is cut for the piece; the mirror image of a half-rectangle comes from the other rectangle. */
+export const turnedOver = ({ shape, width, height }: PieceCut, isMirrored: boolean): Size =>
   shape === 'half-rectangle' && isMirrored ? turn({ width, height }) : { width, height };
 
 const turn = ({ width, height }: Size): Size => ({ width: height, height: width });

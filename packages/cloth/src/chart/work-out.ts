@@ -72,7 +72,6 @@ export async function workOut(
       plan,
       rules: rules.cut,
       clothOf: (patch) => byId.get(fabrics[patch] ?? '') ?? null,
-      alongGrain: ({ straight = false }) => straight,
       copies: copies + mirrored,
       scale,
     });

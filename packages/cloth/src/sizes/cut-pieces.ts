@@ -15,7 +15,10 @@ export interface CutRequest {
   readonly rules: CutRules;
   /** The fabric of a patch, by its index; null where the maker chose none. */
   readonly clothOf: (patch: number) => Cloth | null;
-  /** Whether pieces of a fabric are laid along its grain and not along the sew line; directional ones always are. */
+  /**
+   * Whether pieces of a fabric are laid along its grain and not along the sew line; those that say so, if not given.
+   * Directional ones always are.
+   */
   readonly alongGrain?: (cloth: Cloth) => boolean;
   /** How many blocks are made: it decides whether halves find their partner. One, if not given. */
   readonly copies?: number;
@@ -41,7 +44,7 @@ export function cutPieces({
   plan,
   rules,
   clothOf,
-  alongGrain = () => false,
+  alongGrain = ({ straight = false }) => straight,
   copies = 1,
   scale = 1,
 }: CutRequest): readonly PieceCut[] {

@@ -146,18 +146,20 @@ const patchOnSheet = (piece: Piece, toSheet: Transform<'print', 'page'>): PatchT
   heart: transformPoint(toSheet, piece.at),
   depth: piece.depth * POINTS_PER_INCH,
   fabric: piece.fabric,
-  note: piece.note,
+  note: piece.note?.words ?? null,
 });
 
 /** `A3 · a, A5 · c`; none where there is nothing to say. */
 const lettersBelow = (pieces: readonly Piece[]): readonly string[] =>
   pieces.length === 0 ? [] : [pieces.map(numberText).join(', ')];
 
-/** `half-rectangle: A3, A5`, once for each note. */
+/** `cut 3 × 4 in: A3, A5; half of 2 × 3 in: A4`, one after the other: a foundation may have many. */
 function notesBelow(pieces: readonly Piece[]): readonly string[] {
   const named = new Map<string, string[]>();
-  for (const { name, note } of pieces) named.set(note!, [...(named.get(note!) ?? []), name]);
-  return [...named].map(([note, names]) => `${note}: ${names.join(', ')}`);
+  for (const { name, note } of pieces)
+    if (note !== null) named.set(note.words, [...(named.get(note.words) ?? []), name]);
+  const said = [...named].map(([words, names]) => `${words}: ${names.join(', ')}`);
+  return said.length === 0 ? [] : [said.join('; ')];
 }
 
 /** The foundation's cutting line as it lies on the sheet, the corner of its upright rectangle at (0, 0). */

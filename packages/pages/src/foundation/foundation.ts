@@ -16,7 +16,7 @@ import {
 import type { CheckedJob } from '../job.ts';
 import { stopTicks } from './match-marks.ts';
 import { type OpenStretch, openStretches } from './open-stretches.ts';
-import { type PatchFacts, patchFacts } from './patch-facts.ts';
+import { type NoteOf, type PatchFacts, patchFacts } from './patch-facts.ts';
 import { sectionRing } from './ring.ts';
 import { runOns } from './run-ons.ts';
 import { type MatchMark, type MatchMarks, sharedMarks } from './shared-marks.ts';
@@ -76,7 +76,7 @@ export interface Foundation {
 }
 
 /** The template's section at its size, with its allowance, mirrored; the match marks are those of its copies, too. */
-export function foundationOf(job: CheckedJob, { key, template, size, count }: Wanted): Foundation {
+export function foundationOf(job: CheckedJob, { key, template, size, count, noteOf }: Wanted): Foundation {
   const { arrangement, allowance } = job;
   const { section, mirroredOf, mirroredBlock } = template;
   const enlarge = scaling(size.scale);
@@ -109,7 +109,7 @@ export function foundationOf(job: CheckedJob, { key, template, size, count }: Wa
     matchMarks: { ticks: marks.ticks.map(markToPrint), corners: marks.corners.map(markToPrint) },
     stopMarks: opened.flatMap(({ a, sewnTo }) => (sewnTo === null ? [] : stopTicks(a, bounds))).map(toPrint),
     openStretches: opened.map((stretch) => ({ ...stretch, ...toPrint(stretch) })),
-    pieces: piecesOf(job, template, compose(enlarge, print), size.scale),
+    pieces: piecesOf(job, template, compose(enlarge, print), size.scale, noteOf),
     allowance,
     width: box.maxX - box.minX,
     height: box.maxY - box.minY,
@@ -139,6 +139,7 @@ const piecesOf = (
   template: Template,
   print: Transform<'block', 'print'>,
   scale: number,
+  noteOf: NoteOf,
 ): readonly Piece[] =>
   template.section.order.map((index, k) => {
     const patch = job.arrangement.patches[index]!;
@@ -147,6 +148,6 @@ const piecesOf = (
       polygon: transformPolygon(print, patch.polygon),
       at: transformPoint(print, patch.heart),
       depth: patch.depth * scale,
-      ...patchFacts(job, template, k),
+      ...patchFacts(job, noteOf, template, k),
     };
   });

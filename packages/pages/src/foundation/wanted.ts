@@ -2,6 +2,8 @@ import { MM_PER_INCH } from '@seamwright/geometry';
 import type { Section } from '@seamwright/sewing';
 import { mirrorOntoItself } from '@seamwright/sewing';
 import type { CheckedJob, CheckedSize } from '../job.ts';
+import { cutNotes } from './cut-notes.ts';
+import type { NoteOf } from './patch-facts.ts';
 import { type Faces, printsFor, type Template, templatesFor } from './templates.ts';
 
 /** A foundation that the job asks for. */
@@ -12,6 +14,8 @@ export interface Wanted {
   readonly size: CheckedSize;
   /** How many are to be printed. */
   readonly count: number;
+  /** What is cut for the patches in this size. */
+  readonly noteOf: NoteOf;
 }
 
 /** All foundations of the job, size by size, in the order of their sections. */
@@ -20,8 +24,9 @@ export function wantedFoundations(job: CheckedJob): readonly Wanted[] {
   const mirrorOf = once(({ order }: Section) => mirrorOntoItself(arrangement, order));
   const templates = once((faces: Faces) => templatesFor({ plan, shareTemplates, mirrorOf }, faces));
   const taken = new Set<string>();
-  return job.sizes.flatMap((size, i) =>
-    templates(facesOf(size)).map((template): Wanted => {
+  return job.sizes.flatMap((size, i) => {
+    const noteOf = cutNotes(job, size);
+    return templates(facesOf(size)).map((template): Wanted => {
       const parts = [
         template.section.letter,
         ...(i === 0 ? [] : [sizeKey(size, job)]),
@@ -29,9 +34,9 @@ export function wantedFoundations(job: CheckedJob): readonly Wanted[] {
       ];
       const key = freeKey(parts.join('-'), taken);
       taken.add(key);
-      return { key, template, size, count: printsFor(template, size.copies, size.mirrored) };
-    }),
-  );
+      return { key, template, size, count: printsFor(template, size.copies, size.mirrored), noteOf };
+    });
+  });
 }
 
 const facesOf = ({ copies, mirrored }: CheckedSize): Faces =>

@@ -205,6 +205,7 @@ function notesOf({ letter, letters, matchMarks, openStretches, pieces }: Foundat
   return [
     ...(last === undefined ? [] : [`${letter}1 stands for ${inWords(others)}, too`]),
     ...fabricLegend(pieces),
+    ...cutLegend(pieces),
     ...(legend === null ? [] : [legend]),
     ...openStretches.map(({ sewnTo, until }) =>
       sewnTo === null
@@ -229,6 +230,11 @@ function fabricLegend(pieces: Foundation['pieces']): readonly string[] {
       : []),
   ];
 }
+
+/** What the words for halves mean. */
+const cutLegend = (pieces: Foundation['pieces']): readonly string[] => [
+  ...new Set(pieces.flatMap(({ note }) => note?.meaning ?? [])),
+];
 
 /** `C1`, `C1 and D1`, `C1, D1 and E1`, `C1, D1 … P1`. */
 function inWords(names: readonly string[]): string {

@@ -17,7 +17,7 @@ const INKS = [
 
 /** What stands on each foundation. */
 export function MarksPart() {
-  const { allowance, ink, seamLengths, fabricsOnPaper } = useSettings();
+  const { allowance, ink, seamLengths, fabricsOnPaper, cutSizesOnPaper } = useSettings();
   const unit = useWork((work) => work.history.present.unit);
   const some = useWork((work) => fabricsOf(work).length > 0);
   return (
@@ -39,6 +39,12 @@ export function MarksPart() {
           onChange={(checked) => setting({ fabricsOnPaper: checked })}
         />
       )}
+      <CheckBox
+        label="What to cut for each patch"
+        hint="The size at Cloth, with its allowance and spare."
+        checked={cutSizesOnPaper}
+        onChange={(checked) => setting({ cutSizesOnPaper: checked })}
+      />
       <CheckBox
         label="Lengths beside seam lines"
         checked={seamLengths}
