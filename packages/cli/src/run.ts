@@ -1,5 +1,6 @@
 import { type Call, parseCall } from './call.ts';
 import { type Command, helpOf, optionsOf } from './command.ts';
+import { checkPage } from './commands/check-page.ts';
 import { cutting } from './commands/cutting.ts';
 import { demo } from './commands/demo.ts';
 import { foundations } from './commands/foundations.ts';
@@ -7,7 +8,7 @@ import { sewing } from './commands/sewing.ts';
 import { badCall, complain } from './complaint.ts';
 import type { Io, Status } from './io.ts';
 
-const COMMANDS: readonly Command[] = [sewing, foundations, cutting, demo];
+const COMMANDS: readonly Command[] = [sewing, foundations, checkPage, cutting, demo];
 
 /** Commands that are to come: whoever reads of them elsewhere is told so. */
 const NOT_YET = ['booklet'];

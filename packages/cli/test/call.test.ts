@@ -10,7 +10,9 @@ describe('help', () => {
   it.each([['--help'], ['-h'], ['help']])('%s lists the commands that are there', async (...argv) => {
     const { status, out, complaints } = await ran(...argv);
     expect([status, complaints]).toEqual([0, []]);
-    expect(out).toMatch(/^ {2}sewing .*\n {2}foundations .*\n {2}cutting .*\n {2}demo .*$/m);
+    expect(out).toMatch(
+      /^ {2}sewing .*\n {2}foundations .*\n {2}check-page .*\n {2}cutting .*\n {2}demo .*$/m,
+    );
     expect(out).not.toMatch(/booklet/);
   });
 
@@ -29,6 +31,18 @@ describe('help', () => {
         '--mirrored N',
         '--margins M',
         '--printer AxD',
+        '--gap G',
+        '--keep-upright',
+        '--overlap O',
+        '--ink INK',
+        '--seam-lengths',
+        '--fabrics',
+        '--colourway NAME',
+        '--cut-sizes',
+        '--spare S',
+        '--turn T',
+        '--round-up-to R',
+        '--partial-seams',
         '--yes',
       ],
     ],
@@ -36,6 +50,7 @@ describe('help', () => {
       'cutting',
       ['--json', '--csv', '--block NAME', '--copies N', '--usable-width U', '--trim', '--shrinkage P'],
     ],
+    ['check-page', ['--out F', '--paper PAPER', '--margins M', '--unit UNIT', '--printer AxD']],
     ['demo', ['--out FILE']],
   ])('%s --help names its options, whatever else the call holds', async (command, options) => {
     const { status, out, complaints } = await ran(command, 'no-such-file', '--nonsense', '--help');
@@ -107,7 +122,7 @@ describe('calls that are unusable', () => {
     ],
     [
       ['foundations', horizon, ...to, '--copies', '1.5'],
-      '--copies 1.5 is no whole number. Give how many of the block are to be sewn.',
+      '--copies 1.5 is no whole number. Give one, such as 4.',
     ],
     [
       ['foundations', horizon, ...to, '--copies', '0'],
@@ -115,7 +130,7 @@ describe('calls that are unusable', () => {
     ],
     [
       ['foundations', horizon, ...to, '--copies', '0', '--mirrored', 'two'],
-      '--mirrored two is no whole number. Give how many of its mirror image are to be sewn.',
+      '--mirrored two is no whole number. Give one, such as 4.',
     ],
     [
       ['foundations', horizon, ...to, '--copies', '10000'],
@@ -168,6 +183,44 @@ describe('calls that are unusable', () => {
     [
       ['foundations', horizon, '--out', folder.file('nowhere/out.pdf')],
       `${folder.file('nowhere/out.pdf')}: There is no folder to put the file in. Make the folder, or choose another.`,
+    ],
+    [
+      ['foundations', horizon, ...to, '--margins', '1/4,wide,1/4,1/4'],
+      '--margins: “wide” is not a length. Type a length such as 2 3/8, 2.375 or 6cm.',
+    ],
+    [['foundations', horizon, ...to, '--gap', '1/16'], '--gap: 1/16 in is too small. Type at least 0.2 in.'],
+    [['foundations', horizon, ...to, '--overlap', '3'], '--overlap: 3 in is too large. Type at most 2 in.'],
+    [['foundations', horizon, ...to, '--ink', 'pale'], 'There is no ink "pale". Choose dark or light.'],
+    [
+      ['foundations', horizon, ...to, '--turn', '5'],
+      '--turn is for sizes to cut, and none are written. Give --cut-sizes, too.',
+    ],
+    [
+      ['foundations', horizon, ...to, '--cut-sizes', '--turn', '60'],
+      `${horizon}: A piece cannot be turned by 60° and still cover. Give 0 to 45°.`,
+    ],
+    [
+      ['foundations', horizon, ...to, '--colourway', 'Day'],
+      '--colourway is for fabrics, and nothing is said of them. Give --fabrics or --cut-sizes, too.',
+    ],
+    [
+      ['foundations', horizon, ...to, '--fabrics', '--colourway', 'Day'],
+      `${horizon}: There is no colourway "Day". Leave --colourway out: there is one only.`,
+    ],
+    [
+      ['foundations', horizon, ...to, '--seam-lengths=no'],
+      '--seam-lengths takes no value. See "seamwright foundations --help".',
+    ],
+    [['check-page', horizon, ...to], 'The command takes no FILE. Name the file to write by --out.'],
+    [['check-page'], 'No --out is given. Name the file to write, such as --out block.pdf.'],
+    [['check-page', ...to, '--unit', 'ell'], 'There is no unit "ell". Choose in or cm.'],
+    [
+      ['check-page', ...to, '--copies', '2'],
+      'There is no option --copies. See "seamwright check-page --help".',
+    ],
+    [
+      ['check-page', ...to, '--paper', '4x4'],
+      'Only 3½ × 3½ in of the sheet can be printed on (paper and margins). Choose a larger paper or smaller margins: the check squares and a foundation need 3¼ × 4½ in.',
     ],
     [['demo', horizon], 'The command takes no FILE. Name the file to write by --out.'],
     [

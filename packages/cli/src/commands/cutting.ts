@@ -92,16 +92,17 @@ function cutOut(
   order: CuttingOrder,
   io: Io,
 ): Promise<Result<CutOut>> | Result<CutOut> {
-  const dressed = clothsOf(drawings, order);
+  const { colourway, plan } = order;
+  const dressed = clothsOf(drawings, { colourway, usableWidth: plan.usableWidth });
   if (!dressed.ok) return dressed;
   const { cloths, fabricOf } = dressed.value;
   const blocks = drawings.blocks.map(
-    ({ name, arrangement, plan, records, copies, mirrored }): BlockOfCloth => {
+    ({ name, arrangement, plan: sewing, records, copies, mirrored }): BlockOfCloth => {
       const { minX, maxX } = boundingBox(arrangement.outline);
       return {
         ...(drawings.blocks.length > 1 && { name }),
         arrangement,
-        plan,
+        plan: sewing,
         fabrics: arrangement.patches.map(({ index }) => fabricOf(records[index])),
         copies,
         mirrored,

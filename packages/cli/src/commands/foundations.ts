@@ -1,45 +1,27 @@
-import { extname } from 'node:path';
-import { boundingBox, fail, ok, type Problem, type Result } from '@seamwright/geometry';
-import { layFoundations, type PagePlan, printable, printsOf, writePdf, writeSvg } from '@seamwright/pages';
+import { PLAIN_RULES } from '@seamwright/cloth';
+import { boundingBox, ok, type Problem, type Result } from '@seamwright/geometry';
+import { type FoundationJob, layFoundations, type PagePlan, patchFabrics, printsOf } from '@seamwright/pages';
 import { bindPlans } from '../bind-plans.ts';
 import type { Call } from '../call.ts';
 import type { Command } from '../command.ts';
 import { badCall, complain, oneLine } from '../complaint.ts';
+import { clothsOf } from '../cutting/cloths.ts';
 import { type Drawings, type Drawn, readDrawings } from '../drawings.ts';
+import {
+  FOUNDATION_OPTIONS,
+  type FoundationOrder,
+  MANY_SHEETS,
+  readFoundationOrder,
+} from '../foundations/order.ts';
 import type { Io, Status } from '../io.ts';
 import { counted, findingLines, reportText, verdictText } from '../report-text.ts';
-import { readSheetOrder, SHEET_OPTIONS, type SheetOrder } from '../sheet-options.ts';
-import { isSameFile, type NewFile, writeWhole } from '../write-files.ts';
-
-/** Sheets of paper that nobody prints without having been asked: two packs. */
-const MANY_SHEETS = 1000;
+import { writePages } from '../write-pages.ts';
 
 export const foundations: Command = {
   name: 'foundations',
   usage: 'FILE --out F.pdf|F.svg [options]',
   summary: 'Writes true-size foundation pages, mirrored, ready to print and sew on.',
-  options: [
-    {
-      name: 'out',
-      value: 'F',
-      says: 'the file to write: F.pdf, or F.svg for one SVG file a page\n(F.svg, F-2.svg, F-3.svg …)',
-    },
-    {
-      name: 'block',
-      value: 'NAME',
-      says: 'only the block of that name; all blocks unless you say otherwise',
-    },
-    ...SHEET_OPTIONS,
-    {
-      name: 'partial-seams',
-      says: 'allow partial seams where straight ones do not suffice; a pattern may\nallow them itself',
-    },
-    {
-      name: 'share-templates',
-      says: 'one foundation for sections that are turned copies of one another,\nwhich says how many to print; mirrored copies share one of their own',
-    },
-    { name: 'yes', says: `write them even if that is more than ${MANY_SHEETS} sheets to print` },
-  ],
+  options: FOUNDATION_OPTIONS,
   notes: `FILE is a pattern file or an SVG drawing. Lengths are written as 6, 6in, 15cm,
 152.4mm, 1/4in or "2 3/8"; a number alone is inches.
 
@@ -49,22 +31,11 @@ nothing is written.`,
   run,
 };
 
-/** What was asked for, read and checked. */
-interface Order extends SheetOrder {
-  readonly file: string;
-  readonly out: string;
-  readonly form: 'pdf' | 'svg';
-  readonly shareTemplates: boolean;
-  readonly partialSeams: boolean;
-  /** Whether any number of sheets is all right. */
-  readonly yes: boolean;
-}
-
 async function run(call: Call, io: Io): Promise<Status> {
-  const asked = readOrder(call);
+  const asked = readFoundationOrder(call);
   if (!asked.ok) return complain(io, asked.problem);
   const order = asked.value;
-  const read = await readDrawings(order.file, call.text('block'));
+  const read = await readDrawings(order.file, order.block);
   if (!read.ok) return complain(io, read.problem, order.file);
   const drawings = read.value;
   if (drawings.blocks.length > 1 && order.sizes.some(({ width }) => width !== undefined)) {
@@ -83,7 +54,9 @@ async function run(call: Call, io: Io): Promise<Status> {
       io.out('Nothing is written: --partial-seams allows partial seams.\n');
     return 1;
   }
-  const laid = layAll(drawings, order);
+  const dressed = dressing(drawings, order);
+  if (!dressed.ok) return complain(io, dressed.problem, order.file);
+  const laid = layAll(drawings, order, dressed.value);
   if (!laid.ok) return complain(io, laid.problem, order.file);
   const { sheets } = printsOf(laid.value);
   if (sheets > MANY_SHEETS && !order.yes)
@@ -99,52 +72,50 @@ async function run(call: Call, io: Io): Promise<Status> {
   return write(laid.value, drawings, order, io);
 }
 
-function readOrder(call: Call): Result<Order> {
-  const bad = (what: string, remedy?: string) => badCall('foundations', what, remedy);
-  const [file, ...others] = call.files;
-  if (file === undefined) return bad('No FILE is given');
-  if (others.length > 0) return bad('More than one FILE is given', 'Give one at a time');
-  const out = call.text('out');
-  if (out === undefined) return bad('No --out is given', 'Name the file to write, such as --out block.pdf');
-  const form = extname(out).toLowerCase().slice(1);
-  if (form !== 'pdf' && form !== 'svg')
-    return bad(`--out ${out} ends neither in .pdf nor in .svg`, 'Name it so');
-  if (isSameFile(out, file)) return bad('--out is the FILE itself', 'Choose another name');
+/** What foundations say of a block's patches. */
+type Sayings = (block: Drawn) => Pick<FoundationJob, 'fabrics' | 'cutting'>;
 
-  const sheets = readSheetOrder(call);
-  if (!sheets.ok) return sheets;
-  return ok({
-    file,
-    out,
-    form,
-    ...sheets.value,
-    shareTemplates: call.has('share-templates'),
-    partialSeams: call.has('partial-seams'),
-    yes: call.has('yes'),
+function dressing(drawings: Drawings, { colourway, fabrics, cutSizes }: FoundationOrder): Result<Sayings> {
+  const dressed = clothsOf(drawings, { colourway, usableWidth: PLAIN_RULES.usableWidth });
+  if (!dressed.ok) return dressed;
+  const { cloths, fabricOf } = dressed.value;
+  return ok(({ arrangement, records }) => {
+    const chosen = arrangement.patches.map(({ index }) => fabricOf(records[index]));
+    return {
+      ...(fabrics && { fabrics: patchFabrics(drawings.fabrics, chosen) }),
+      ...(cutSizes !== null && {
+        cutting: {
+          rules: cutSizes,
+          cloths: chosen.map((id) => cloths.find((cloth) => cloth.id === id) ?? null),
+        },
+      }),
+    };
   });
 }
 
 /** All blocks of the file, one after the other. */
-function layAll({ blocks, title, unit }: Drawings, order: Order): Result<PagePlan> {
+function layAll(
+  { blocks, title, unit }: Drawings,
+  order: FoundationOrder,
+  sayings: Sayings,
+): Result<PagePlan> {
   const plans: PagePlan[] = [];
-  for (const { name, arrangement, plan } of blocks) {
+  for (const block of blocks) {
+    const { name, arrangement, plan } = block;
     const { minX, maxX } = boundingBox(arrangement.outline);
     const laid = layFoundations({
+      ...order.pages,
       title: name,
       pattern: title,
       arrangement,
       plan,
-      paper: order.paper,
       sizes: order.sizes.map((size) => ({
         scale: size.width === undefined ? size.scale : size.width / (maxX - minX),
         copies: order.copies,
         mirrored: order.mirrored,
       })),
-      shareTemplates: order.shareTemplates,
       unit,
-      ...(order.allowance !== undefined && { allowance: order.allowance }),
-      ...(order.margins !== undefined && { margins: order.margins }),
-      ...(order.printer !== undefined && { printer: order.printer }),
+      ...sayings(block),
     });
     if (!laid.ok) return { ok: false, problem: inBlock(laid.problem, name, blocks) };
     plans.push(laid.value);
@@ -157,23 +128,12 @@ const inBlock = ({ what, where, remedy }: Problem, name: string, blocks: readonl
   return { what, where: [...block, where].filter((part) => part !== '').join(', '), remedy };
 };
 
-async function write(plan: PagePlan, { blocks, notes }: Drawings, order: Order, io: Io): Promise<Status> {
-  const fonts = await io.fonts();
-  const files: NewFile[] =
-    order.form === 'pdf'
-      ? [{ path: order.out, content: await writePdf(plan, fonts) }]
-      : plan.sheets.map((_, i) => ({ path: pagePath(order.out, i), content: writeSvg(plan, i) }));
-  const own = files.find(({ path }) => isSameFile(path, order.file));
-  if (own !== undefined)
-    return complain(
-      io,
-      fail('A page would take the place of the FILE', '', 'Choose another --out').problem,
-      own.path,
-    );
-  const problem = await writeWhole(files);
-  if (problem !== null) return complain(io, problem.problem, problem.path);
-
-  for (const note of [...notes, ...printable(plan, fonts).notes]) io.out(`${note}\n`);
+async function write(plan: PagePlan, drawings: Drawings, order: FoundationOrder, io: Io): Promise<Status> {
+  const written = await writePages(plan, order, io, order.file);
+  if (!written.ok) return complain(io, written.problem, written.path);
+  const { blocks, fabrics } = drawings;
+  for (const note of [...drawings.notes, ...written.notes]) io.out(`${oneLine(note)}\n`);
+  if (order.fabrics && fabrics.length === 0) io.out('There are no fabrics in the file, so none is named.\n');
   for (const block of blocks) {
     io.out(
       `${[`${block.name} ${verdictText(block.plan)}.`, ...findingLines(block)].map(oneLine).join('\n  ')}\n`,
@@ -183,11 +143,7 @@ async function write(plan: PagePlan, { blocks, notes }: Drawings, order: Order, 
   const { sheets } = printsOf(plan);
   const inAll = sheets > plan.sheets.length ? `, ${sheets} sheets to print in all` : '';
   io.out(
-    `Wrote ${files.map(({ path }) => path).join(', ')}: ${pages}, ${plan.paper.label}${inAll}. Print at 100 %, no scaling.\n`,
+    `Wrote ${written.paths.join(', ')}: ${pages}, ${plan.paper.label}${inAll}. Print at 100 %, no scaling.\n`,
   );
   return 0;
 }
-
-/** F.svg, F-2.svg, F-3.svg … */
-export const pagePath = (out: string, index: number): string =>
-  index === 0 ? out : out.replace(/(\.[^.]+)$/, `-${index + 1}$1`);

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { pagePath } from './foundations.ts';
+import { pagePath } from '../write-pages.ts';
 import { reportNames } from './sewing.ts';
 
 describe('names of files to write', () => {

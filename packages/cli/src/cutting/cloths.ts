@@ -3,7 +3,6 @@ import { asCloth, type Cloth } from '@seamwright/cloth';
 import { fail, ok, type Result } from '@seamwright/geometry';
 import { fabricIn } from '@seamwright/pattern';
 import type { Drawings } from '../drawings.ts';
-import type { CuttingOrder } from './order.ts';
 
 export interface Dressed {
   readonly cloths: readonly Cloth[];
@@ -11,10 +10,18 @@ export interface Dressed {
   readonly fabricOf: (record: PatchRecord | undefined) => string | null;
 }
 
+/** How the pattern's blocks are to be dressed. */
+interface Dressing {
+  /** The first one where it is left out. */
+  readonly colourway: string | undefined;
+  /** Inches: of fabrics that do not say their own. */
+  readonly usableWidth: number;
+}
+
 /** The pattern's fabrics as they are cut, and which patch is cut from which in the colourway that is asked for. */
 export function clothsOf(
   { fabrics, colourways }: Drawings,
-  { colourway: wanted, plan }: CuttingOrder,
+  { colourway: wanted, usableWidth }: Dressing,
 ): Result<Dressed> {
   const index = colourways.findIndex(({ name }) => name.toLowerCase() === wanted?.toLowerCase());
   if (wanted !== undefined && index < 0)
@@ -28,7 +35,7 @@ export function clothsOf(
   // The first one is what the patches say themselves.
   const key = index > 0 ? colourways[index]!.id : null;
   return ok({
-    cloths: fabrics.map((fabric) => asCloth(fabric, plan.usableWidth)),
+    cloths: fabrics.map((fabric) => asCloth(fabric, usableWidth)),
     fabricOf: (record) => (record === undefined ? undefined : fabricIn(record, key)) ?? null,
   });
 }

@@ -1,16 +1,9 @@
 import { type CutRules, LAYERS, PLAIN_RULES, type PlanRules, USUAL_CUTS } from '@seamwright/cloth';
-import {
-  ALLOWANCE_RANGE,
-  fail,
-  type LengthRange,
-  ok,
-  parseLength,
-  type Result,
-  SIZE_RANGE,
-} from '@seamwright/geometry';
+import { ALLOWANCE_RANGE, ok, type Result, SIZE_RANGE } from '@seamwright/geometry';
 import type { Call, Option } from '../call.ts';
-import { badCall } from '../complaint.ts';
+import { OptionReader } from '../option-reader.ts';
 import { type AnswerForm, FORM_OPTIONS, readForm } from './form.ts';
+import { ANY_LENGTH, PIECE_OPTIONS, readPieces } from './piece-options.ts';
 
 export const CUTTING_OPTIONS: readonly Option[] = [
   ...FORM_OPTIONS,
@@ -24,21 +17,7 @@ export const CUTTING_OPTIONS: readonly Option[] = [
   { name: 'mirrored', value: 'N', says: 'how many of its mirror image are sewn beside them, likewise' },
   { name: 'width', value: 'W', says: 'the finished width of the block; as drawn unless you say otherwise' },
   { name: 'allowance', value: 'A', says: 'the seam allowance; 1/4in unless you say otherwise' },
-  {
-    name: 'spare',
-    value: 'S',
-    says: 'how far off a piece may be laid and still cover; 1/4in unless\nyou say otherwise',
-  },
-  {
-    name: 'turn',
-    value: 'T',
-    says: 'degrees by which it may be turned at the same time; 0 unless you say\notherwise',
-  },
-  {
-    name: 'round-up-to',
-    value: 'R',
-    says: 'what sizes are rounded up to, such as 1/8in or 5mm; 1/4in unless you\nsay otherwise',
-  },
+  ...PIECE_OPTIONS,
   { name: 'by-section', says: 'chart each section on its own' },
   {
     name: 'usable-width',
@@ -83,106 +62,40 @@ export interface CuttingOrder extends AnswerForm {
 /** Pieces of more blocks than this are a slip of the finger. */
 const MOST_COPIES = 10_000;
 
-/** Any length at all: what uses it says what is wrong with 0. */
-const ANY: LengthRange = { least: 0, most: 1000 };
-
 export function readCuttingOrder(call: Call): Result<CuttingOrder> {
-  const bad = (what: string, remedy?: string) => badCall('cutting', what, remedy);
-  const [file, ...others] = call.files;
-  if (file === undefined) return bad('No FILE is given');
-  if (others.length > 0) return bad('More than one FILE is given', 'Give one at a time');
-  const answer = readForm(call, file);
-  if (!answer.ok) return answer;
-
-  const read = new Options(call);
+  const read = new OptionReader(call, 'cutting');
+  const file = read.oneFile();
   const order: CuttingOrder = {
     file,
-    ...answer.value,
-    block: call.text('block'),
-    colourway: call.text('colourway'),
-    copies: read.counts('copies', 1),
-    mirrored: read.counts('mirrored', 0),
-    width: call.text('width') === undefined ? undefined : read.length('width', 0, SIZE_RANGE),
-    bySection: call.has('by-section'),
-    layers: read.count('layers', LAYERS.usual),
+    ...readForm(read, file),
+    block: read.text('block'),
+    colourway: read.text('colourway'),
+    copies: read.counts('copies', 1, MOST_COPIES),
+    mirrored: read.counts('mirrored', 0, MOST_COPIES),
+    width: read.length('width', undefined, SIZE_RANGE),
+    bySection: read.has('by-section'),
+    layers: read.count('layers', LAYERS.usual, MOST_COPIES),
     cut: {
       allowance: read.length('allowance', USUAL_CUTS.allowance, ALLOWANCE_RANGE),
-      spare: read.length('spare', USUAL_CUTS.spare, ALLOWANCE_RANGE),
-      turn: read.number('turn', USUAL_CUTS.turn),
-      roundUpTo: read.length('round-up-to', USUAL_CUTS.roundUpTo, ANY),
+      ...readPieces(read),
     },
     plan: {
       ...PLAIN_RULES,
-      usableWidth: read.length('usable-width', PLAIN_RULES.usableWidth, ANY),
-      trim: call.has('trim'),
+      usableWidth: read.length('usable-width', PLAIN_RULES.usableWidth, ANY_LENGTH),
+      trim: read.has('trim'),
       shrinkage: read.part('shrinkage'),
       safety: read.part('safety'),
-      partsOfYard: call.has('quarter-yards') ? 4 : PLAIN_RULES.partsOfYard,
-      moreOnTheLine: call.has('more-on-the-line'),
-      spareOfLargest: call.has('spare-of-largest'),
+      partsOfYard: read.has('quarter-yards') ? 4 : PLAIN_RULES.partsOfYard,
+      moreOnTheLine: read.has('more-on-the-line'),
+      spareOfLargest: read.has('spare-of-largest'),
     },
   };
-  if (read.problem !== null) return read.problem;
   if ([...order.copies, ...order.mirrored].every((count) => count === 0))
-    return bad('No block is sewn', 'Give --copies of 1 or more');
+    read.wrong('No block is sewn', 'Give --copies of 1 or more');
   if (order.layers < LAYERS.least || order.layers > LAYERS.most)
-    return bad(
+    read.wrong(
       `--layers ${order.layers} is not how fabric is cut`,
       `Choose from ${LAYERS.least} to ${LAYERS.most}`,
     );
-  return ok(order);
-}
-
-/** Reads the values of options one after the other and keeps the first thing that is wrong. */
-class Options {
-  problem: ReturnType<typeof fail> | null = null;
-
-  constructor(private readonly call: Call) {}
-
-  length(name: string, usual: number, range: LengthRange): number {
-    const text = this.call.text(name);
-    if (text === undefined) return usual;
-    const read = parseLength(text, 'in', range);
-    if (read.ok) return read.value;
-    return this.wrong(fail(`--${name}: ${read.problem.what}`, '', read.problem.remedy));
-  }
-
-  count(name: string, usual: number): number {
-    const text = this.call.text(name);
-    return text === undefined ? usual : this.countOf(name, text);
-  }
-
-  /** `4`, or `4,0,2`. */
-  counts(name: string, usual: number): readonly number[] {
-    const texts = this.call.text(name)?.split(',');
-    return texts?.map((text) => this.countOf(name, text.trim())) ?? [usual];
-  }
-
-  private countOf(name: string, text: string): number {
-    if (/^\d+$/.test(text) && Number(text) <= MOST_COPIES) return Number(text);
-    return this.wrong(
-      fail(`--${name} ${text} is no whole number up to ${MOST_COPIES}`, '', 'Give one, such as 4'),
-    );
-  }
-
-  number(name: string, usual: number): number {
-    const text = this.call.text(name);
-    if (text === undefined) return usual;
-    if (/^\d+(\.\d+)?$/.test(text)) return Number(text);
-    return this.wrong(fail(`--${name} ${text} is no number`, '', 'Give one, such as 3'));
-  }
-
-  /** A part of the whole: `5%`, `5` and `5 %` are 0.05. */
-  part(name: string): number {
-    const text = this.call.text(name);
-    if (text === undefined) return 0;
-    const percent = /^(-?\d+(?:\.\d+)?) ?%?$/.exec(text)?.[1];
-    if (percent !== undefined) return Number(percent) / 100;
-    return this.wrong(fail(`--${name} ${text} is no percentage`, '', 'Give one, such as 5%'));
-  }
-
-  private wrong(problem: ReturnType<typeof fail>): number {
-    this.problem ??= problem;
-    return Number.NaN;
-  }
+  return read.problem ?? ok(order);
 }
