@@ -1,5 +1,6 @@
 import type { Drawing } from '@seamwright/arrangement';
 import 'konva/lib/shapes/Line.js';
+import { memo } from 'react';
 import { Line } from 'react-konva/lib/ReactKonvaCore.js';
 import { corners } from './bounds.ts';
 import { useTheme } from './theme.ts';
@@ -8,14 +9,23 @@ import { useTheme } from './theme.ts';
 export const flat = (points: readonly { readonly x: number; readonly y: number }[]): number[] =>
   points.flatMap((point) => [point.x, point.y]);
 
-/** The sheet that the block lies on: its outline, filled. */
-export function Sheet({ drawing }: { readonly drawing: Drawing }) {
-  const theme = useTheme();
-  return <Line points={flat(corners(drawing))} closed fill={theme.sheet} perfectDrawEnabled={false} />;
+interface OutlineProps {
+  readonly drawing: Drawing;
 }
 
+/** Drawings are made anew at every step of a drag; what is shown of them here is the same while their corners are. */
+const isSameOutline = ({ drawing: a }: OutlineProps, { drawing: b }: OutlineProps): boolean =>
+  a.outline.length === b.outline.length &&
+  a.outline.every((id, i) => a.points[id] === b.points[b.outline[i]!]);
+
+/** The sheet that the block lies on: its outline, filled. */
+export const Sheet = memo(function Sheet({ drawing }: OutlineProps) {
+  const theme = useTheme();
+  return <Line points={flat(corners(drawing))} closed fill={theme.sheet} perfectDrawEnabled={false} />;
+}, isSameOutline);
+
 /** The block's outline as it was drawn. */
-export function OutlineLine({ drawing }: { readonly drawing: Drawing }) {
+export const OutlineLine = memo(function OutlineLine({ drawing }: OutlineProps) {
   const theme = useTheme();
   return (
     <Line
@@ -28,4 +38,4 @@ export function OutlineLine({ drawing }: { readonly drawing: Drawing }) {
       lineJoin="round"
     />
   );
-}
+}, isSameOutline);

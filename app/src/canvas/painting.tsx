@@ -4,6 +4,9 @@ import { Shape } from 'react-konva/lib/ReactKonvaCore.js';
 /** Draws with the canvas's own commands, in inches of the block. */
 export type Paint = (context: CanvasRenderingContext2D) => void;
 
+/** Paints nothing. One and the same, so that what has nothing to show is not drawn again. */
+export const BLANK: Paint = () => undefined;
+
 /** Several paintings as one, the first at the bottom. */
 export const inTurn =
   (...paints: readonly Paint[]): Paint =>

@@ -3,7 +3,7 @@ import { useMemo } from 'react';
 import { type Pointed, pointedNow, usePointed } from '../store/pointed.ts';
 import type { Study } from '../study/study.ts';
 import { addPolygon, type Look, type Place } from './paint-patches.ts';
-import { type Paint, Painting } from './painting.tsx';
+import { BLANK, type Paint, Painting } from './painting.tsx';
 import { useLook } from './use-look.ts';
 
 interface PointedMarksProps {
@@ -34,10 +34,10 @@ const CROSS = 8;
 const DASHES: readonly number[] = [9, 6];
 
 function paintPointed(pointed: Pointed | null, { arrangement }: Study, look: Look): Paint {
-  const { patches = [], seams = [], added = [], removed = [] } = pointed ?? {};
+  if (pointed === null) return BLANK;
+  const { patches = [], seams = [], added = [], removed = [] } = pointed;
   const { theme, scale, place } = look;
   return (context) => {
-    if (pointed === null) return;
     context.lineJoin = 'round';
     context.lineCap = 'round';
     context.beginPath();

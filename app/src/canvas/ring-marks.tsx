@@ -4,7 +4,7 @@ import { useMemo } from 'react';
 import { pointedNow, usePointed } from '../store/pointed.ts';
 import type { Study } from '../study/study.ts';
 import { addPolygon, type Look, type Place } from './paint-patches.ts';
-import { type Paint, Painting } from './painting.tsx';
+import { BLANK, type Paint, Painting } from './painting.tsx';
 import { FACE } from './theme.ts';
 import { useLook } from './use-look.ts';
 
@@ -41,6 +41,7 @@ function paintRings({ findings, arrangement }: Study, at: number | null, look: L
   const rings = findings.flatMap(({ ring }, index) => (ring === undefined ? [] : [{ ring, index }]));
   const detailed = at ?? (rings.length === 1 ? rings[0]!.index : null);
   const outlined = detailed === null ? undefined : findings[detailed];
+  if (rings.length === 0 && outlined === undefined) return BLANK;
   return (context) => {
     if (outlined !== undefined) {
       outlinePatches(context, outlined, arrangement, look);

@@ -1,26 +1,15 @@
 import { useEffect, useRef } from 'react';
 import { BlockCanvas } from '../../canvas/block-canvas.tsx';
-import { BlockLayer } from '../../canvas/block-layer.tsx';
-import { OutlineLine, Sheet } from '../../canvas/outline-shape.tsx';
-import { FindingMarks } from '../../canvas/study-layers.tsx';
 import { useSize } from '../../canvas/use-size.ts';
 import { FindingList } from '../../shell/finding-list.tsx';
-import { useSettings } from '../../store/settings.ts';
-import { currentBlock, currentDrawing, NOTHING, useWork } from '../../store/work.ts';
+import { NOTHING, useWork } from '../../store/work.ts';
 import { useShortcuts } from '../../ui/shortcuts.ts';
 import { drawByKey } from './canvas-keys.ts';
 import { drawByPointer } from './canvas-pointer.ts';
-import { keepsToGrid } from './catching.ts';
 import { CANVAS_PLACE } from './crosshair.ts';
 import styles from './draft-station.module.css';
-import { gridOf } from './grid-of.ts';
 import { deleteChosen, restHand, useHand } from './hand.ts';
-import { DrawnLines } from './layers/drawn-lines.tsx';
-import { GridLines } from './layers/grid-lines.tsx';
-import { Handles } from './layers/handles.tsx';
-import { PatchNotes } from './layers/patch-notes.tsx';
-import { PreviewMarks } from './layers/preview.tsx';
-import { RepeatAxes } from './layers/repeat-axes.tsx';
+import { LinesLayer, PatchesLayer, PointerLayer } from './layers/canvas-layers.tsx';
 import { NextWords } from './next-words.tsx';
 import { CatchPanel } from './panel/catch-panel.tsx';
 import { GridPanel } from './panel/grid-panel.tsx';
@@ -37,16 +26,12 @@ import { placeByPointer } from './tracing/place-by-pointer.ts';
 import { usePlacing } from './tracing/placing.ts';
 import { PlacingStrip } from './tracing/placing-strip.tsx';
 import { PLACING_KEYS } from './tracing/placing-words.ts';
-import { TracingMarks } from './tracing/tracing-marks.tsx';
 import { TracingPanel } from './tracing/tracing-panel.tsx';
-import { TracingPicture } from './tracing/tracing-picture.tsx';
-import { grown, useFraming } from './use-framing.ts';
+import { useFraming } from './use-framing.ts';
 import { boxOfCopies } from './views/copies.ts';
-import { CopiesAround } from './views/copies-around.tsx';
 import { useDraftView } from './views/draft-view.ts';
 import { mirroredKey } from './views/mirrored-key.ts';
 import { ViewChoice } from './views/view-choice.tsx';
-import { ViewedPatches } from './views/viewed-patches.tsx';
 
 const KEYS = 'draft-keys';
 
@@ -92,25 +77,12 @@ function DraftCanvas() {
   const bounds = useFraming();
   const { kind, copies } = useDraftView();
   const mirrored = kind === 'printed';
-  const drawing = useWork(currentDrawing);
-  const block = useWork(currentBlock);
-  const study = useWork((work) => work.study);
   const tool = useHand((hand) => hand.held.tool);
-  const toGrid = useSettings(keepsToGrid);
   const crosshair = useHand((hand) => hand.crosshair);
   const placing = usePlacing((hand) => hand.kind);
   const pointer = usePlacing((hand) => hand.crosshair);
   const byPointer = placing === 'rest' ? drawByPointer : placeByPointer;
   const byKey = placing === 'rest' ? drawByKey : placeByKey;
-  const lines = toGrid && (
-    <GridLines box={tool === 'outline' ? grown(bounds, 1) : bounds} grid={gridOf(block)} />
-  );
-  const under = (
-    <>
-      <TracingPicture drawing={drawing} />
-      {lines}
-    </>
-  );
   return (
     <div ref={frame} id={CANVAS_PLACE} className={styles.canvas}>
       <BlockCanvas
@@ -139,23 +111,9 @@ function DraftCanvas() {
           </>
         }
       >
-        <BlockLayer>
-          <CopiesAround drawing={drawing} study={study} />
-          <Sheet drawing={drawing} />
-          {study === null ? under : <ViewedPatches study={study}>{under}</ViewedPatches>}
-        </BlockLayer>
-        <BlockLayer>
-          <RepeatAxes drawing={block.drawing} />
-          <OutlineLine drawing={drawing} />
-          <DrawnLines drawing={drawing} />
-          {study !== null && <PatchNotes study={study} />}
-          {tool === 'adjust' && <Handles drawing={drawing} />}
-          {study !== null && <FindingMarks study={study} />}
-        </BlockLayer>
-        <BlockLayer>
-          <PreviewMarks width={size?.width ?? 0} />
-          <TracingMarks width={size?.width ?? 0} />
-        </BlockLayer>
+        <PatchesLayer bounds={bounds} />
+        <LinesLayer />
+        <PointerLayer width={size?.width ?? 0} />
       </BlockCanvas>
       <p id={KEYS} className="heard">
         {placing === 'rest' ? TOOLS[tool].keys : PLACING_KEYS[placing]}
