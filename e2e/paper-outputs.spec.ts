@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import type { Download, Page } from '@playwright/test';
-import { goTo, open, openBlock, stop } from './support/app.ts';
+import { goTo, open, openBlock, problem, stop } from './support/app.ts';
 import { checkSquareSides, type DrawnPage, finishedOutlines, misfit, readPdf } from './support/pdf.ts';
 import { readPngHead } from './support/png.ts';
 import { readSvg } from './support/svg.ts';
@@ -189,7 +189,7 @@ test('thousands of sheets are asked about, and nothing is written before', async
   await blocks.fill('10000');
   await blocks.press('Enter');
   const save = printing(page).getByRole('button', { name: 'Save PDF' });
-  await expect(printing(page)).toContainText(/\d0000 sheets of paper in all/);
+  await expect(printing(page)).toContainText(/\d0,000 sheets of paper in all/);
   await save.click();
   const dialog = page.getByRole('dialog', { name: /^\d0,000 sheets of paper\?/ });
   await dialog.getByRole('button', { name: 'Go back' }).click();
@@ -198,4 +198,51 @@ test('thousands of sheets are asked about, and nothing is written before', async
   await save.click();
   await dialog.getByRole('button', { name: 'Go on all the same' }).click();
   await expect.poll(() => files.length).toBe(1);
+});
+
+test('sheets that are wanted several times go to the printer as often, or once', async ({ page }) => {
+  await page.addInitScript(() => {
+    window.print = () => {
+      const found = [...document.querySelectorAll('svg title')].map((title) => title.textContent);
+      Object.assign(window.top!, { printed: found });
+    };
+  });
+  await lighthouse(page);
+  const blocks = page.getByLabel('Blocks', { exact: true });
+  await blocks.fill('3');
+  await blocks.press('Enter');
+  const save = printing(page).getByRole('button', { name: 'Save PDF' });
+  await expect(printing(page)).toContainText('sheets of paper in all');
+  await expect(save).toBeEnabled();
+  const { length } = await page.getByRole('img', { name: /^Sheet \d/ }).all();
+  const printed = async (choice: string) => {
+    await page.evaluate(() => Object.assign(window, { printed: undefined }));
+    await printing(page).getByRole('button', { name: 'Print…' }).click();
+    const dialog = page.getByRole('dialog', { name: 'How often?' });
+    await expect(dialog).toContainText(`${3 * length} sheets of paper in all`);
+    await dialog.getByRole('button', { name: choice }).click();
+    const kept = await page.waitForFunction(() => (window as { printed?: string[] }).printed);
+    return (await kept.jsonValue())!;
+  };
+  const once = await printed('Each sheet once');
+  expect(once).toHaveLength(length);
+  expect(await printed('As often as they say')).toEqual(once.flatMap((title) => [title, title, title]));
+});
+
+test('a picture that no browser could draw is refused in a sentence, and nothing is saved', async ({
+  page,
+}) => {
+  await lighthouse(page);
+  const width = page.getByLabel('Finished width');
+  await width.fill('60');
+  await width.press('Enter');
+  await expect(printing(page).getByRole('button', { name: 'Save PDF' })).toBeEnabled({ timeout: 20_000 });
+  const files: Download[] = [];
+  page.on('download', (file) => files.push(file));
+  await printing(page).getByRole('button', { name: 'Save PNG…' }).click();
+  const dialog = page.getByRole('dialog');
+  await dialog.getByRole('radio', { name: '600' }).check();
+  await dialog.getByRole('button', { name: 'Save PNG' }).click();
+  await expect(problem(page)).toContainText(/A picture of \d+ × \d+ pixels is more than a browser can draw/);
+  expect(files).toEqual([]);
 });

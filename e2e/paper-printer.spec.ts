@@ -69,7 +69,12 @@ test('what a printer makes of the check page corrects every page from then on', 
     /Corrected for Galley, which prints 97\.3 % across and 98\.9 %/,
   );
 
-  await printing(page).getByRole('button', { name: 'Forget this one' }).click();
+  const forget = printing(page).getByRole('button', { name: 'Forget this one' });
+  await forget.click();
+  await expect(page.getByLabel('Pages are made for')).toHaveCount(0);
+  await page.getByRole('button', { name: 'Put back' }).click();
+  await expect(page.getByLabel('Pages are made for')).toHaveValue('Galley');
+  await forget.click();
   await expect(page.getByLabel('Pages are made for')).toHaveCount(0);
 });
 
@@ -99,9 +104,26 @@ test('a list of finished sizes is printed in one go, and stays after a reload', 
   await expect(rows).toHaveCount(1);
   await printing(page).getByRole('button', { name: 'Add 3, 4½, 6, 9 and 12 in' }).click();
   await expect(rows).toHaveCount(5);
+  await page.getByRole('button', { name: 'Take size 2 off' }).click();
+  await expect(rows).toHaveCount(4);
+  await expect(
+    page.getByRole('status').filter({ hasText: 'The size of 4½ in is off the list.' }),
+  ).toBeVisible();
+  await page.getByRole('button', { name: 'Put back' }).click();
+  await expect(rows).toHaveCount(5);
+  await expect(page.getByRole('group', { name: 'Size 2' }).getByLabel('Finished width')).toHaveValue('4½ in');
+  await page.getByRole('button', { name: 'Only as drawn' }).click();
+  await expect(rows).toHaveCount(1);
+  await page.getByRole('button', { name: 'Put back' }).click();
+  await expect(rows).toHaveCount(5);
   await page.getByRole('button', { name: 'Take size 5 off' }).click();
   await page.getByRole('button', { name: 'Take size 4 off' }).click();
-  const mirrored = page.getByRole('group', { name: 'Size 1' }).getByLabel('Mirrored');
+  const first = page.getByRole('group', { name: 'Size 1' });
+  await first.getByLabel('Blocks').fill('0');
+  await first.getByLabel('Blocks').press('Enter');
+  await expect(first).toContainText('Print for one block at least, or take the size off.');
+  await first.getByLabel('Blocks').press('Escape');
+  const mirrored = first.getByLabel('Mirrored');
   await mirrored.fill('2');
   await mirrored.press('Enter');
   await printing(page).locator('summary', { hasText: 'What to print' }).click();
@@ -133,6 +155,21 @@ test('a paper of one’s own that is too small says so, and there is nothing to 
   await expect(page.getByRole('button', { name: 'Save PDF' })).toHaveCount(0);
   await expect(stop(page, 'Paper')).toContainText('no sheets yet');
 
+  // A sheet that is large enough, of which the margins leave nothing.
+  await page.getByRole('combobox', { name: 'Paper', exact: true }).selectOption('letter');
+  await printing(page).locator('summary', { hasText: 'Printer' }).click();
+  for (const edge of ['Left', 'Right']) {
+    await printing(page).getByLabel(edge, { exact: true }).fill('4');
+    await printing(page).getByLabel(edge, { exact: true }).press('Enter');
+  }
+  await expect(page.getByRole('region', { name: 'Sheets' })).toContainText(/margins/);
+  for (const edge of ['Left', 'Right']) {
+    await printing(page).getByLabel(edge, { exact: true }).fill('1/4');
+    await printing(page).getByLabel(edge, { exact: true }).press('Enter');
+  }
+  await expect(page.getByRole('button', { name: 'Save PDF' })).toBeEnabled();
+
+  await page.getByRole('combobox', { name: 'Paper', exact: true }).selectOption('A size of my own');
   await page.getByLabel('Paper width').fill('12');
   await page.getByLabel('Paper width').press('Enter');
   await page.getByLabel('Paper height').fill('14 1/2');

@@ -94,9 +94,9 @@ const worker = {
     return layTemplates(job);
   },
 
-  async pdf(plan: PagePlan, fonts: PageFonts): Promise<Uint8Array> {
+  async pdf(plan: PagePlan, fonts: PageFonts, report: Progress): Promise<Uint8Array> {
     const { writePdf } = await later();
-    const bytes = await writePdf(plan, fonts);
+    const bytes = await writePdf(plan, fonts, report);
     return transfer(bytes, [bytes.buffer]);
   },
 
@@ -106,9 +106,10 @@ const worker = {
     return plan.sheets.map((_, index) => writeSvg(plan, index));
   },
 
-  async printHtml(plan: PagePlan, fonts: PageFonts): Promise<string> {
+  /** Each sheet as often as `times` says. */
+  async printHtml(plan: PagePlan, fonts: PageFonts, times: readonly number[]): Promise<string> {
     const { writePrintHtml } = await later();
-    return writePrintHtml(plan, fonts);
+    return writePrintHtml(plan, fonts, times);
   },
 
   /** One foundation of the job as a picture, by its key. */

@@ -11,8 +11,8 @@ import {
   type Spot,
 } from '../../../e2e/support/pdf.ts';
 import { chromiumSwitches, presentChromium, thisMachine } from '../../../scripts/lib/find.mjs';
-import { type PagePlan, writePdf, writePrintHtml } from '../src/index.ts';
-import { lantern, usual } from './blocks.ts';
+import { type PagePlan, printsOf, writePdf, writePrintHtml } from '../src/index.ts';
+import { lantern, pinwheel, usual } from './blocks.ts';
 import { pageFonts } from './fonts.ts';
 import { laid } from './laid.ts';
 import { KNOWN_PAPERS, pageKinds } from './page-kinds.ts';
@@ -41,9 +41,10 @@ describe.skipIf(executablePath === null || !hasPoppler)(
     /** The pages as Chromium prints them, and as the PDF has them. */
     async function bothWays(
       plan: PagePlan,
+      times?: readonly number[],
     ): Promise<{ printed: readonly DrawnPage[]; saved: readonly DrawnPage[] }> {
       const page = await browser.newPage();
-      await page.setContent(writePrintHtml(plan, pageFonts));
+      await page.setContent(writePrintHtml(plan, pageFonts, times));
       await page.evaluate('document.fonts.ready');
       const printed = readPdf(await page.pdf({ preferCSSPageSize: true }));
       await page.close();
@@ -68,6 +69,17 @@ describe.skipIf(executablePath === null || !hasPoppler)(
           expectDashes(page, cuttingLines(wanted));
         });
       });
+    });
+
+    test('a sheet that is wanted three times is on three pages that are alike', async () => {
+      const plan = laid(usual(pinwheel(7), 'Pinwheel', { copies: 3 }));
+      const { printed, saved } = await bothWays(plan, printsOf(plan).times);
+      expect(printed).toHaveLength(3 * saved.length);
+      for (const [i, page] of printed.entries()) {
+        const first = printed[3 * Math.floor(i / 3)]!;
+        expect(missingFrom(page, first, TRUE)).toEqual([]);
+        expect(missingFrom(first, page, TRUE)).toEqual([]);
+      }
     });
 
     test('the words are set in the embedded fonts, and are those of the PDF', async () => {

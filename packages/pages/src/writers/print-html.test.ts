@@ -15,6 +15,14 @@ describe('the document that a browser prints', () => {
     expect(html.match(/<svg /g)).toHaveLength(plan.sheets.length);
   });
 
+  test('has as many pages of a sheet as it is wanted times, one behind the other, and draws it once', () => {
+    const often = writePrintHtml(plan, pageFonts, [3, 1, 2]);
+    expect(often.match(/<svg /g)).toHaveLength(plan.sheets.length + 3);
+    const pages = [...often.matchAll(/<(?:g id|use href)="#?(sheet-\d+)"/g)].map(([, sheet]) => sheet);
+    expect(pages.slice(0, 6)).toEqual(['sheet-1', 'sheet-1', 'sheet-1', 'sheet-2', 'sheet-3', 'sheet-3']);
+    expect(often.match(/ id="sheet-1-section-A"/g)).toHaveLength(1);
+  });
+
   test('scales nothing: 96 px of the page are 72 points of the sheet', () => {
     // W3C, CSS Values and Units: 96 px are 1 in.
     for (const [, width, height, across, down] of html.matchAll(

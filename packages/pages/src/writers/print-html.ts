@@ -17,23 +17,29 @@ const PX_PER_POINT = PX_PER_INCH / POINTS_PER_INCH;
  * Print it only when `document.fonts.ready` is settled; before, texts are set in another font. In the dialog of the browser the scale
  * has to be 100 %, and the margins what they are by default or none: `@page` says so, but a dialog remembers.
  *
+ * A sheet that is wanted several times is drawn once and shown again on further pages, right behind it.
+ *
  * A sheet's picture is as many whole CSS pixels wide and high as the paper has: browsers place in parts of a pixel only roughly, and
  * one that reached beyond the page would make another. What is lost at the right and lower edge is under 0.27 mm, where no printer
  * prints.
  *
+ * @param times how often each sheet is printed; once when left out
  * @see CSS Paged Media Module Level 3, W3C, sections 3 and 7 (`@page`, `size`)
  */
-export function writePrintHtml(plan: PagePlan, fonts: PageFonts): string {
+export function writePrintHtml(plan: PagePlan, fonts: PageFonts, times: readonly number[] = []): string {
   const { plan: setPlan } = printable(plan, fonts);
   const { paper, sheets, title } = setPlan;
   const [width, height] = [paper.width, paper.height].map((points) => Math.floor(points * PX_PER_POINT));
   const box = `width="${width}" height="${height}" viewBox="0 0 ${width! / PX_PER_POINT} ${height! / PX_PER_POINT}"`;
-  const pictures = sheets.map(
-    (sheet, i) => `<svg ${box} ${SHEET_LOOK} role="img">
+  const pictures = sheets.map((sheet, i) => {
+    const page = (content: string) => `<svg ${box} ${SHEET_LOOK} role="img">
 <title>${escaped(sheetTitle(setPlan, i))}</title>
-${sheetContent(sheet, `sheet-${i + 1}-`)}</svg>
-`,
-  );
+${content}</svg>
+`;
+    const drawn = `<g id="sheet-${i + 1}">\n${sheetContent(sheet, `sheet-${i + 1}-`)}</g>\n`;
+    const again = `<use href="#sheet-${i + 1}"/>\n`;
+    return page(drawn) + page(again).repeat((times[i] ?? 1) - 1);
+  });
   return `<!DOCTYPE html>
 <html lang="en">
 <head>

@@ -10,6 +10,7 @@ import { counted } from '../../../ui/plural.ts';
 import { ManySheetsDialog } from './many-sheets-dialog.tsx';
 import styles from './outputs.module.css';
 import { PictureDialog } from './picture-dialog.tsx';
+import { PrintDialog } from './print-dialog.tsx';
 import { LayingProgress, MakingProgress } from './progress.tsx';
 import { printSheets, savePdf, saveSvg } from './save.ts';
 import { useOutput } from './under-way.ts';
@@ -42,8 +43,9 @@ export function Outputs({ plan, notes }: OutputsProps) {
   const due = useWork(sheetsAreDue);
   const [asked, setAsked] = useState<Output | null>(null);
   const [picturing, setPicturing] = useState(false);
+  const [printing, setPrinting] = useState(false);
   const { length } = plan.sheets;
-  const printed = printsOf(plan).sheets;
+  const { sheets: printed, times } = printsOf(plan);
   const off = busy || due;
   const make = (output: Output) =>
     printed > MANY_SHEETS ? setAsked(() => output) : void output(plan, title);
@@ -53,7 +55,9 @@ export function Outputs({ plan, notes }: OutputsProps) {
         {counted(length, 'sheet')} of {plan.paper.label}
       </h2>
       {plan.packing !== undefined && <p>{boundWords(plan.packing)}</p>}
-      {printed > length && <p>{counted(printed, 'sheet')} of paper in all, printed as often as is said.</p>}
+      {printed > length && (
+        <p>{printed.toLocaleString('en')} sheets of paper in all, printed as often as is said.</p>
+      )}
       {notes.map((note) => (
         <p key={note} className={styles.note}>
           {note}
@@ -63,7 +67,11 @@ export function Outputs({ plan, notes }: OutputsProps) {
         {due ? 'Laying out the sheets…' : 'Save PDF'}
       </Button>
       <div className={styles.others}>
-        <Button icon={Printer} disabled={off} onClick={() => make(printSheets)}>
+        <Button
+          icon={Printer}
+          disabled={off}
+          onClick={() => (printed > length ? setPrinting(true) : void printSheets(plan, title))}
+        >
           Print…
         </Button>
         <Button icon={FileCode} disabled={off} onClick={() => make(saveSvg)}>
@@ -80,6 +88,14 @@ export function Outputs({ plan, notes }: OutputsProps) {
         open={asked !== null}
         onClose={() => setAsked(null)}
         onGoOn={() => void asked?.(plan, title)}
+      />
+      <PrintDialog
+        sheets={length}
+        printed={printed}
+        most={MANY_SHEETS}
+        open={printing}
+        onClose={() => setPrinting(false)}
+        onPrint={(often) => void printSheets(plan, title, often ? times : [])}
       />
       <PictureDialog prints={plan.prints} open={picturing} onClose={() => setPicturing(false)} />
     </div>

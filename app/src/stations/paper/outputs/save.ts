@@ -1,5 +1,6 @@
 import { sentence } from '@seamwright/geometry';
 import type { FoundationJob, PagePlan } from '@seamwright/pages';
+import { proxy } from 'comlink';
 import { download, fileName } from '../../../keeping/download.ts';
 import { writingWorker } from '../../../study/computing.ts';
 import { pageFonts } from '../page-fonts.ts';
@@ -8,9 +9,9 @@ import { CannotBe, produce } from './under-way.ts';
 
 /** Saves the sheets as one PDF file. The PDF writer is loaded now, by the worker, and not before. */
 export const savePdf = (plan: PagePlan, title: string): Promise<void> =>
-  produce('PDF file', async () => {
+  produce('PDF file', async (report) => {
     const fonts = await pageFonts();
-    const bytes = await writingWorker.ask((worker) => worker.pdf(plan, fonts));
+    const bytes = await writingWorker.ask((worker) => worker.pdf(plan, fonts, proxy(report)));
     const name = fileName(title, '.pdf');
     download(name, new Uint8Array(bytes), 'application/pdf');
     return `Saved ${name}`;
@@ -34,11 +35,15 @@ export const saveSvg = (plan: PagePlan, title: string): Promise<void> =>
     return length === 1 ? 'Saved one SVG file' : `Saved ${length} SVG files`;
   });
 
-/** Opens the browser's own dialog for printing, with the sheets. */
-export const printSheets = (plan: PagePlan, title: string): Promise<void> =>
+/**
+ * Opens the browser's own dialog for printing, with the sheets.
+ *
+ * @param times how often each is there; once when left out
+ */
+export const printSheets = (plan: PagePlan, title: string, times: readonly number[] = []): Promise<void> =>
   produce('pages for the printer', async (_, signal) => {
     const fonts = await pageFonts();
-    const html = await writingWorker.ask((worker) => worker.printHtml(plan, fonts));
+    const html = await writingWorker.ask((worker) => worker.printHtml(plan, fonts, times));
     await printDocument(html, signal);
     return `${title} was handed to the browser for printing`;
   });

@@ -1,5 +1,6 @@
 import type { Margins } from '@seamwright/pages';
 import { useState } from 'react';
+import { dismiss, tell } from '../../../store/notices.ts';
 import {
   choosePrinter,
   chosenPrinter,
@@ -57,12 +58,24 @@ export function PrinterPart() {
       </p>
       <div className={styles.buttons}>
         <Button onClick={() => setMeasuring(true)}>Measure the printer…</Button>
-        {printer !== null && <Button onClick={() => forgetPrinter(printer.name)}>Forget this one</Button>}
+        {printer !== null && <Button onClick={() => forget(printer)}>Forget this one</Button>}
       </div>
       <MarginFields printer={printer} />
       <PrinterDialog open={measuring} onClose={() => setMeasuring(false)} />
     </Foldable>
   );
+}
+
+/** What took measuring is offered back. */
+function forget(printer: KnownPrinter): void {
+  forgetPrinter(printer.name);
+  tell(`${printer.name} is forgotten: pages are not corrected.`, {
+    label: 'Put back',
+    run: () => {
+      keepPrinter(printer);
+      dismiss();
+    },
+  });
 }
 
 /** Of the printer that was measured, where one is in use. */

@@ -10,6 +10,7 @@ import { CountField } from '../../../ui/count-field.tsx';
 import { LengthField } from '../../../ui/length-field.tsx';
 import { listed } from '../../../ui/plural.ts';
 import styles from './panel.module.css';
+import { onlyAsDrawn, takeOff } from './take-off.ts';
 import { nextSize, USUAL_WIDTHS, withUsualSizes } from './usual-sizes.ts';
 
 /** The finished sizes that are printed in one go, and how many blocks are sewn of each. */
@@ -45,18 +46,18 @@ export function Sizes() {
             {`Add ${listed(USUAL_WIDTHS.map((width) => formatLength(width, 'in').replace(' in', '')))} in`}
           </Button>
         )}
-        {!asDrawn && <Button onClick={() => askForSizes([{ ...first!, scale: 1 }])}>Only as drawn</Button>}
+        {!asDrawn && <Button onClick={onlyAsDrawn}>Only as drawn</Button>}
       </div>
     </section>
   );
 }
 
-/** Puts the keyboard in the width of a size that was just added. */
+/** Puts the keyboard in the width of a size that was just added, and in the last where the one that had it was taken off. */
 function useNewestInHand(count: number) {
   const list = useRef<HTMLDivElement>(null);
   const before = useRef(count);
   useEffect(() => {
-    if (count === before.current + 1)
+    if (count === before.current + 1 || (count < before.current && document.activeElement === document.body))
       list.current?.querySelector<HTMLElement>(':scope > :last-child input')?.focus();
     before.current = count;
   }, [count]);
@@ -73,7 +74,6 @@ interface SizeRowProps {
 
 function SizeRow({ size, index, of, block }: SizeRowProps) {
   const unit = useWork((work) => work.history.present.unit);
-  const sizes = useWork((work) => currentPrinting(work).sizes);
   const { scale, copies, mirrored = 0 } = size;
   const percent = Math.round(scale * 1000) / 10;
   const high = `${formatLength(block.height * scale, unit)} high`;
@@ -111,7 +111,7 @@ function SizeRow({ size, index, of, block }: SizeRowProps) {
         <IconButton
           label={`Take size ${index + 1} off`}
           icon={Minus}
-          onClick={() => askForSizes(sizes.filter((_, i) => i !== index))}
+          onClick={() => takeOff(index, formatLength(block.width * scale, unit))}
         />
       )}
     </fieldset>

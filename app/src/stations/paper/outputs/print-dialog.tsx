@@ -1,0 +1,56 @@
+import { Button } from '../../../ui/button.tsx';
+import { Dialog } from '../../../ui/dialog.tsx';
+import { counted } from '../../../ui/plural.ts';
+
+interface PrintDialogProps {
+  /** How many there are. */
+  readonly sheets: number;
+  /** Sheets of paper, each printed as often as it says. */
+  readonly printed: number;
+  /** So many are printed in one go at most. */
+  readonly most: number;
+  readonly open: boolean;
+  readonly onClose: () => void;
+  /** @param often each as often as it says, or once */
+  readonly onPrint: (often: boolean) => void;
+}
+
+/** Asks how often sheets are printed of which some are wanted several times. */
+export function PrintDialog({ sheets, printed, most, open, onClose, onPrint }: PrintDialogProps) {
+  const all = `${printed.toLocaleString('en')} sheets of paper`;
+  const choose = (often: boolean) => {
+    onClose();
+    onPrint(often);
+  };
+  const tooMany = printed > most;
+  return (
+    <Dialog
+      title="How often?"
+      open={open}
+      onClose={onClose}
+      actions={
+        <>
+          <Button onClick={onClose}>Go back</Button>
+          <Button look={tooMany ? 'main' : 'plain'} onClick={() => choose(false)}>
+            {sheets === 1 ? 'The sheet once' : 'Each sheet once'}
+          </Button>
+          {!tooMany && (
+            <Button look="main" onClick={() => choose(true)}>
+              As often as they say
+            </Button>
+          )}
+        </>
+      }
+    >
+      <p>
+        {sheets === 1 ? 'The sheet says' : 'Each sheet says'} how often its foundations are wanted: that is{' '}
+        {all} in all.
+      </p>
+      <p>
+        {tooMany
+          ? `More than ${most.toLocaleString('en')} are not printed in one go: print ${counted(sheets, 'sheet')}, and ask for copies in the browser’s dialog.`
+          : 'Print the first one alone and measure its check square before you print the rest.'}
+      </p>
+    </Dialog>
+  );
+}
