@@ -1,5 +1,5 @@
 import type { FoundationJob, PaperChoice } from '../src/index.ts';
-import { boat, lantern, pinwheel, type Unusual, usual, wharf } from './blocks.ts';
+import { boat, lantern, pinwheel, type Unusual, usual, wharf, windmill } from './blocks.ts';
 
 /** A paper and its sides in points, by whoever defines it. */
 export interface KnownPaper {
@@ -32,8 +32,23 @@ export const KNOWN_PAPERS: readonly KnownPaper[] = [
   { name: 'a sheet of 14 × 8 in', paper: { width: 14, height: 8 }, width: inches(14), height: inches(8) },
 ];
 
-/** A job for each kind of page. */
+const everything: Unusual = {
+  sizes: [
+    { scale: 1, copies: 2, mirrored: 1 },
+    { scale: 1.4, copies: 1 },
+  ],
+  fabrics: Array.from({ length: 8 }, (_, i) => ({ letter: 'ab'[i % 2]!, name: 'Sail', upright: i > 1 })),
+  cutting: {
+    rules: { spare: 1 / 4, turn: 0, roundUpTo: 1 / 4 },
+    cloths: Array.from({ length: 8 }, () => null),
+  },
+  seamLengths: true,
+  ink: 'light',
+};
+
+/** A job for each kind of page; on the papers that are used most, for all that can stand on one, too. */
 export function pageKinds({
+  name,
   paper,
   width,
   height,
@@ -46,5 +61,14 @@ export function pageKinds({
     ['slanting lines', usual(boat(), 'Paper boat', job({ scale: 0.5, allowance: 0.375, margins }))],
     ['one foundation, lying or in parts', usual(wharf(), 'Wharf', job({ scale: (shorter - 0.2) / 9 }))],
     ['a foundation in parts', usual(lantern(shorter + 3), 'Lantern', job({ margins, overlap: 0.75 }))],
+    ...(name === 'Letter' || name === 'A4'
+      ? ([
+          [
+            'all that can be said, in light ink, mirrored too, in two sizes',
+            usual(pinwheel(3), 'Pinwheel', job(everything)),
+          ],
+          ['partial seams', usual(windmill(4.5), 'Windmill', job({ seamLengths: true }))],
+        ] as const)
+      : []),
   ];
 }

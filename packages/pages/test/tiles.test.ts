@@ -8,8 +8,9 @@ import {
   type Spot,
   type Window,
 } from '../../../e2e/support/pdf.ts';
-import { type FoundationJob, writePdf } from '../src/index.ts';
+import { type FoundationJob, type TextMark, writePdf } from '../src/index.ts';
 import { block, house, lantern, rectangle, usual } from './blocks.ts';
+import { boxOf, overlap } from './boxes.ts';
 import { pageFonts } from './fonts.ts';
 import { laid } from './laid.ts';
 
@@ -222,3 +223,23 @@ function nearest(p: Spot, pieces: readonly Piece[]): number {
 function expectDrawn(a: Spot, b: Spot, drawn: readonly Piece[]): void {
   for (let t = 0; t <= 1; t += 0.005) expect(nearest(between(a, b, t), drawn)).toBeLessThan(TRUE);
 }
+
+describe('on small sheets', () => {
+  test.each([
+    [4, 6],
+    [7, 5],
+    [5, 7],
+    [4.25, 5.5],
+  ])('of %d × %d in no words lie on other words', (width, height) => {
+    for (const { marks } of laid(usual(lantern(6), 'Lantern', { paper: { width, height } })).sheets) {
+      const texts = marks.filter((mark) => mark.kind === 'text' && mark.role !== 'label');
+      const boxes = texts.map((mark) => boxOf(mark as TextMark));
+      boxes.forEach((p, i) => {
+        for (const [k, q] of boxes.slice(i + 1).entries())
+          expect([overlap(p, q), texts[i], texts[i + 1 + k]].slice(0, overlap(p, q) ? 3 : 1)).toEqual([
+            false,
+          ]);
+      });
+    }
+  });
+});

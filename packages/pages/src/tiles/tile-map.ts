@@ -9,10 +9,15 @@ import type { Way } from './tile-ways.ts';
 export const SMALL_MAP = { width: 60, height: 30 };
 
 /** How to make one of the tiles, in words beside or above the large map; points. */
-const WORDS = { title: 9, size: 8, line: 10.5, below: 8, beside: 14 };
+const WORDS = { title: 9, line: 10.5, below: 8, beside: 14 };
+const TITLE = { size: WORDS.title, weight: 'semibold' } as const;
+const SENTENCE = { size: 8, weight: 'regular', ink: QUIET } as const;
 
 export const HOW_TO_JOIN =
   'Trim the right and the lower edge of a sheet at its crop marks, lay them on the grey lines of the next sheets, diamond on diamond, and tape.';
+
+/** The same where sheets are small. */
+const HOW_TO_JOIN_SHORTLY = 'Trim at the crop marks, lay on the grey lines, diamond on diamond, and tape.';
 
 /** The share of a low box that the words take at the right of the map. */
 const WORDS_SHARE = 0.45;
@@ -105,22 +110,20 @@ export function mapAndWords(
   return [...words.marks, ...(map?.marks ?? [])];
 }
 
+/** In as many words as the box has room for; in none where it has none: the joins and their marks have words of their own. */
 function howTo(
   key: string,
   { tiles }: Way,
-  { minX, minY, maxX }: Box<'page'>,
+  { minX, minY, maxX, maxY }: Box<'page'>,
 ): { readonly marks: readonly Mark[]; readonly bottom: number } {
-  const title = `One foundation on ${tiles.length} sheets`;
-  const lines = [
-    ...wrapped(title, WORDS.title, 'semibold', maxX - minX, Infinity).map((content) => ({
-      content,
-      look: { size: WORDS.title, weight: 'semibold' } as const,
-    })),
-    ...wrapped(HOW_TO_JOIN, WORDS.size, 'regular', maxX - minX, Infinity).map((content) => ({
-      content,
-      look: { size: WORDS.size, ink: QUIET },
-    })),
-  ];
+  const title = linesOf(`One foundation on ${tiles.length} sheets`, TITLE, maxX - minX);
+  const [long, short] = [HOW_TO_JOIN, HOW_TO_JOIN_SHORTLY].map((text) =>
+    linesOf(text, SENTENCE, maxX - minX),
+  );
+  const bottomOf = ({ length }: readonly Line[]) =>
+    length === 0 ? minY : minY + WORDS.title * CAP_HEIGHT + (length - 1) * WORDS.line;
+  const lines =
+    [[...title, ...long!], [...title, ...short!], short!, title].find((some) => bottomOf(some) <= maxY) ?? [];
   return {
     marks: lines.map(({ content, look }, i) =>
       textMark(
@@ -131,9 +134,17 @@ function howTo(
         look,
       ),
     ),
-    bottom: minY + WORDS.title * CAP_HEIGHT + (lines.length - 1) * WORDS.line,
+    bottom: bottomOf(lines),
   };
 }
+
+interface Line {
+  readonly content: string;
+  readonly look: typeof TITLE | typeof SENTENCE;
+}
+
+const linesOf = (text: string, look: Line['look'], width: number): readonly Line[] =>
+  wrapped(text, look.size, look.weight, width, Infinity).map((content) => ({ content, look }));
 
 /** null where it has no room; `right` is where it ends. */
 function largeMap(
