@@ -23,6 +23,8 @@ export interface Settings {
   readonly gap: number;
   /** No foundation is turned on its sheet. */
   readonly keepUpright: boolean;
+  /** Places on fewer sheets are looked for as long as it may be worth. */
+  readonly saveSheets: boolean;
   /** Seam allowance, inches. */
   readonly allowance: number;
   /** Sections that are turned copies of one another are printed on one foundation. */
@@ -67,6 +69,7 @@ function defaults(): Settings {
     overlap: USUAL_OVERLAP,
     gap: USUAL_GAP,
     keepUpright: false,
+    saveSheets: false,
     shareTemplates: true,
     ink: 'dark',
     seamLengths: false,
@@ -145,6 +148,7 @@ const READABLE: {
   overlap: isOverlap,
   gap: isGap,
   keepUpright: isBoolean,
+  saveSheets: isBoolean,
   allowance: isAllowance,
   shareTemplates: isBoolean,
   ink: isInk,

@@ -25,6 +25,7 @@ export function foundationJob(work: Work): FoundationJob | null {
     sizes: currentPrinting(work).sizes,
     unit,
     ...{ allowance, shareTemplates, overlap, gap, keepUpright, ink, seamLengths },
+    effort: settings.saveSheets ? 'thorough' : 'quick',
     ...sheetWanted(),
     ...(settings.fabricsOnPaper && { fabrics: patchFabrics(fabricsOf(work), fabricIds(work, study)) }),
     ...(settings.cutSizesOnPaper && { cutting: cuttingOf(work, study) }),

@@ -33,6 +33,7 @@ describe('help', () => {
         '--printer AxD',
         '--gap G',
         '--keep-upright',
+        '--fewest-sheets',
         '--overlap O',
         '--ink INK',
         '--seam-lengths',

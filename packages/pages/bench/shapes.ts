@@ -24,7 +24,7 @@ export function shapeOf(outline: Polygon<'page'>, name: number, gap: number): Sh
     const { minX, minY, maxX, maxY } = boundingBox(turned);
     const atOrigin = transformPolygon(translation<'page', 'page'>(-minX, -minY), turned);
     const size = { width: maxX - minX, height: maxY - minY };
-    return { ...wayOver([atOrigin], size, degrees === 0, gap / 2), outlines: [atOrigin] };
+    return { ...wayOver([atOrigin], size, degrees === 0), outlines: [atOrigin] };
   });
   return { name, outline, ways, grown: grownArea(outline, gap / 2) };
 }

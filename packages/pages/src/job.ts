@@ -35,6 +35,9 @@ export interface FinishedSize {
   readonly mirrored?: number;
 }
 
+/** How long places on fewer sheets are looked for: no longer than one waits gladly, or as long as it may be worth. */
+export type PackingEffort = 'quick' | 'thorough';
+
 /** What the maker asks for. */
 export interface FoundationJob extends PatchWords {
   /** The block's name; may be empty, may be in any script. */
@@ -75,6 +78,8 @@ export interface FoundationJob extends PatchWords {
   readonly gap?: number;
   /** No foundation is turned, so that the grain of the paper, or of what it is printed on, runs as the block stands. */
   readonly keepUpright?: boolean;
+  /** How long places on fewer sheets are looked for; `quick` when left out. */
+  readonly effort?: PackingEffort;
 }
 
 /** A size that is within bounds, and what it makes of the block. */
@@ -93,6 +98,7 @@ export interface CheckedJob extends FoundationJob {
   readonly shareTemplates: boolean;
   readonly gap: number;
   readonly keepUpright: boolean;
+  readonly effort: PackingEffort;
   readonly overlap: number;
   readonly sizes: readonly CheckedSize[];
   /** Numbers of the block's match points, by vertex. */
@@ -172,6 +178,7 @@ export function checkJob(job: FoundationJob): Result<CheckedJob> {
     shareTemplates: job.shareTemplates ?? false,
     gap,
     keepUpright: job.keepUpright ?? false,
+    effort: job.effort ?? 'quick',
   });
 }
 

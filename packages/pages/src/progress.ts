@@ -5,4 +5,8 @@
  * @param done of `of` steps
  * @param what is being done
  */
-export type Progress = (done: number, of: number, what: 'drawing' | 'packing' | 'writing') => void;
+export type Progress = (
+  done: number,
+  of: number,
+  what: 'drawing' | 'packing' | 'saving sheets' | 'writing',
+) => void;

@@ -32,7 +32,7 @@ test('whoever lays out and writes many foundations is told how far it is, step b
   expect(told.get('writing')).toEqual(Array.from({ length }, (_, i) => `${i}/${length}`));
 });
 
-test.each(['drawing', 'packing', 'writing'] as const)(
+test.each(['drawing', 'packing', 'saving sheets', 'writing'] as const)(
   'a report that throws ends the job: %s',
   async (when) => {
     let after = 0;

@@ -30,6 +30,7 @@ export const FOUNDATION_OPTIONS: readonly Option[] = [
     says: 'room between foundations, for scissors; 1/4in unless you say\notherwise',
   },
   { name: 'keep-upright', says: 'turn no foundation: all lie along the grain of what they are\nprinted on' },
+  { name: 'fewest-sheets', says: 'look longer for fewer sheets: up to half a minute where\nthere are many' },
   {
     name: 'overlap',
     value: 'O',
@@ -69,6 +70,7 @@ type PageWishes = Pick<
   | 'gap'
   | 'overlap'
   | 'keepUpright'
+  | 'effort'
   | 'ink'
   | 'seamLengths'
   | 'shareTemplates'
@@ -104,6 +106,7 @@ export function readFoundationOrder(call: Call): Result<FoundationOrder> {
       gap: read.length('gap', USUAL_GAP, GAP_RANGE),
       overlap: read.length('overlap', USUAL_OVERLAP, OVERLAP_RANGE),
       keepUpright: read.has('keep-upright'),
+      effort: read.has('fewest-sheets') ? 'thorough' : 'quick',
       ink: read.word('ink', ['dark', 'light']),
       seamLengths: read.has('seam-lengths'),
       shareTemplates: read.has('share-templates'),

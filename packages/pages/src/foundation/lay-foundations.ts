@@ -81,7 +81,9 @@ export function layFoundations(job: FoundationJob, report?: Progress): Result<Pa
     regions,
     gap: options.gap,
     atLeast: least.atLeast - drafts.length,
+    effort: value.effort,
     ...(placed && { placed }),
+    ...(report && { refined: (share) => report(Math.round(100 * share), 100, 'saving sheets') }),
   });
   for (const placements of packed) {
     const inOrder = [...centredIfAlone(placements, paper)].sort((p, q) => byKey(p.item.key, q.item.key));

@@ -42,7 +42,7 @@ export const CAPTION = 24;
  * @param gap points between neighbours
  */
 export function templateCard(job: CheckedTemplates, index: number, name: string, gap: number): TemplateCard {
-  const ways = ([0, 90] as const).map((turn) => wayOf(job, index, name, turn, gap));
+  const ways = ([0, 90] as const).map((turn) => wayOf(job, index, name, turn));
   const outline = job.arrangement.patches[index]!.polygon;
   const grown = transformPolygon<'block', 'page'>(
     scaling<'block', 'page'>(job.scale * POINTS_PER_INCH),
@@ -99,7 +99,7 @@ export const captionMarks = (
   textMark('caption', name, facts, { x, y: y + 10 }, { ...FACT, ink: QUIET }),
 ];
 
-function wayOf(job: CheckedTemplates, index: number, name: string, turn: 0 | 90, gap: number): TemplateWay {
+function wayOf(job: CheckedTemplates, index: number, name: string, turn: 0 | 90): TemplateWay {
   const { marks: shape, cuttingLine, width: wide, height: high } = drawnTemplate(job, index, name, turn);
   const facts = factsOf(job);
   const marks = [...shape, ...captionMarks(name, name, facts, { x: 0, y: high + 10 })];
@@ -111,5 +111,5 @@ function wayOf(job: CheckedTemplates, index: number, name: string, turn: 0 | 90,
     { x: words, y: high + CAPTION },
     { x: 0, y: high + CAPTION },
   ]).map(({ a }) => a);
-  return { ...wayOver([cuttingLine, caption], size, turn === 0, gap / 2), marks };
+  return { ...wayOver([cuttingLine, caption], size, turn === 0), marks };
 }

@@ -1,18 +1,14 @@
-import { boundingBox, type Polygon } from '@seamwright/geometry';
+import type { Polygon } from '@seamwright/geometry';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { MAKERS, type Shape, shapeOf, shapes } from '../../bench/shapes.ts';
-import { distanceBetween } from '../../test/apart.ts';
+import { expectPacked, outlineAt } from '../../test/packed.ts';
 import { PAPERS } from '../sheet/paper.ts';
 import { type Regions, regionsOf } from '../sheet/sheet-frame.ts';
 import { leastSheets } from './least-sheets.ts';
 import { packSheets } from './pack.ts';
-import type { Placement } from './placement.ts';
 
 const GAP = 18;
-
-/** Points, for sums of numbers that went through several additions. */
-const ROUNDING = 1e-6;
 
 /** Up to `most` shapes of 1 to 5 inches, of all kinds. */
 const sets = (most: number, largest = 5) =>
@@ -22,22 +18,6 @@ const sets = (most: number, largest = 5) =>
 
 const regions = fc.constantFrom(PAPERS.letter, PAPERS.a4).map((paper) => regionsOf(paper));
 
-const outlineAt = ({ way, x, y }: Placement<Shape>): Polygon<'page'> =>
-  (way as Shape['ways'][number] & { outlines: readonly Polygon<'page'>[] }).outlines[0]!.map((corner) => ({
-    x: corner.x + x,
-    y: corner.y + y,
-  }));
-
-const within = (outline: Polygon<'page'>, region: Regions['wide']): boolean => {
-  const { minX, minY, maxX, maxY } = boundingBox(outline);
-  return (
-    minX >= region.minX - ROUNDING &&
-    minY >= region.minY - ROUNDING &&
-    maxX <= region.maxX + ROUNDING &&
-    maxY <= region.maxY + ROUNDING
-  );
-};
-
 const pack = (list: readonly Shape[], free: Regions, atLeast = 1) =>
   packSheets(list, { regions: free, gap: GAP, atLeast });
 
@@ -45,26 +25,7 @@ test('every shape stands once, inside one of the regions, its outline a gap from
   let interlocked = 0;
   fc.assert(
     fc.property(sets(24), regions, (list, free) => {
-      const sheets = pack(list, free);
-      const names = sheets.flat().map(({ item }) => item.name);
-      expect(names.sort((p, q) => p - q)).toEqual(list.map(({ name }) => name));
-      for (const sheet of sheets) {
-        const outlines = sheet.map(outlineAt);
-        outlines.forEach((p, i) => {
-          expect(within(p, free.wide) || within(p, free.tall)).toBe(true);
-          for (const q of outlines.slice(i + 1)) {
-            expect(distanceBetween(p, q)).toBeGreaterThanOrEqual(GAP - ROUNDING);
-            const [one, other] = [boundingBox(p), boundingBox(q)];
-            if (
-              one.minX < other.maxX &&
-              other.minX < one.maxX &&
-              one.minY < other.maxY &&
-              other.minY < one.maxY
-            )
-              interlocked++;
-          }
-        });
-      }
+      interlocked += expectPacked(pack(list, free), list, free, GAP);
     }),
     { numRuns: 40, seed: 7 },
   );

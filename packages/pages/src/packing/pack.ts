@@ -1,64 +1,77 @@
+import type { PackingEffort } from '../job.ts';
 import type { Regions } from '../sheet/sheet-frame.ts';
 import { boxesOnSheets } from './box-packing.ts';
 import { grownRoom } from './least-sheets.ts';
 import { nest } from './nest.ts';
 import type { Packable, Placement, Way } from './placement.ts';
+import { refine } from './refine.ts';
 
 export interface PackOptions {
   readonly regions: Regions;
   /** Points between neighbours: room for scissors. */
   readonly gap: number;
-  /** So many sheets are needed at least: with as few, nothing else is tried. */
+  /** So many sheets are needed at least, as far as is known: with as few, nothing else is tried. */
   readonly atLeast: number;
+  /** `quick` when left out. */
+  readonly effort?: PackingEffort;
   /** Called now and then, with how many of the items have a place. */
   readonly placed?: (count: number) => void;
+  /** Called now and then while fewer sheets are looked for, with what share of that is done. */
+  readonly refined?: (share: number) => void;
 }
 
-/** How many sheets are filled in all, about, until the best is taken for each. */
-const FILLINGS = 1200;
-const FEWEST_TRIES = 6;
-const MOST_TRIES = 60;
+/** How often a sheet is filled in the first place, the fullest counts. */
+const TRIES = 4;
 
 /** Up to so many items it is tried whether they need to be turned at all. */
 const FEW = 60;
 
-/** Rows that a search may look at: about a second's worth. */
-const ROWS = 120_000_000;
+/** Pairs of items that are looked at in the first place: some seconds' worth, never reached by usual jobs. */
+const MOST = 20_000_000;
+
+/** Pairs that are looked at to save sheets: for many items a tenth of a second's worth, for few half a second's; half a minute's where asked for. */
+const LOOKS = { many: 100_000, few: 600_000, thorough: 40_000_000 } as const;
 
 /**
  * Puts the items on as few sheets as it finds; each list is one sheet.
  *
  * Tried in this order, the first with the fewest sheets wins, and none is tried once the bound is met: upright rectangles
  * in the order of the items ({@link boxesOnSheets}); the true shapes, upright ({@link nest}); the true shapes, turned by
- * quarters. So the order of the letters, neat rows and upright foundations are kept where they cost no sheet. The same
- * items give the same sheets.
+ * quarters; and these moved about until they need fewer sheets ({@link refine}), for long where that is asked for.
+ * So the order of the letters, neat rows and upright foundations are kept where they cost no sheet. The same items give
+ * the same sheets.
  *
  * Throws a RangeError when an item does not fit on an empty sheet.
  */
 export function packSheets<T extends Packable>(
   items: readonly T[],
-  { regions, gap, atLeast, placed }: PackOptions,
+  { regions, gap, atLeast, effort = 'quick', placed, refined }: PackOptions,
 ): readonly (readonly Placement<T>[])[] {
   let best = boxesOnSheets(items, regions, gap);
+  const keep = (found: readonly (readonly Placement<Limited<T>>[])[] | null) => {
+    if (found !== null && found.length < best.length)
+      best = found.map((sheet) => sheet.map((place) => ({ ...place, item: place.item.item })));
+  };
+  const room = grownRoom(regions, gap / 2);
+  const enough = Math.max(atLeast, Math.ceil(items.reduce((sum, { grown }) => sum + grown, 0) / room));
+  const options = { regions, gap, room, tries: TRIES };
   const upright = (way: Way, i: number) => i === 0 || way.upright;
   const anyWay = () => true;
-  const kinds = items.length <= FEW ? [upright, anyWay] : [anyWay];
-  const reach = gap / 2;
-  for (const allowed of kinds) {
-    if (best.length <= atLeast) break;
-    const tries = Math.min(MOST_TRIES, Math.max(FEWEST_TRIES, Math.round(FILLINGS / best.length)));
+  for (const allowed of items.length <= FEW ? [upright, anyWay] : [anyWay]) {
+    if (best.length <= enough) break;
     const limited = items.map((item) => ({ item, grown: item.grown, ways: item.ways.filter(allowed) }));
-    const nested = nest(limited, {
-      regions,
-      reach,
-      room: grownRoom(regions, reach),
-      tries,
-      budget: { left: ROWS },
-      ...(placed && { placed }),
-    });
-    if (nested !== null && nested.length < best.length)
-      best = nested.map((sheet) => sheet.map((place) => ({ ...place, item: place.item.item })));
+    const nested = nest(limited, { ...options, budget: { left: MOST }, ...(placed && { placed }) });
+    keep(nested);
+    const looks = LOOKS[effort === 'thorough' ? 'thorough' : items.length <= FEW ? 'few' : 'many'];
+    if (nested === null || allowed === upright || best.length <= enough) continue;
+    const budget = { left: looks };
+    keep(refine(nested, { ...options, enough, budget, ...(refined && { spent: refined }) }));
   }
   placed?.(items.length);
   return best;
+}
+
+/** An item that may lie in some of its ways only. */
+interface Limited<T extends Packable> extends Packable<T['ways'][number]> {
+  readonly item: T;
 }

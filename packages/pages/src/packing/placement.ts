@@ -1,13 +1,15 @@
 import { add, area, type Point, type Polygon } from '@seamwright/geometry';
-import { type Rows, rowsOf } from './outline-rows.ts';
+import { convexParts } from './convex-parts.ts';
+import { type Convex, convexOf, opposite } from './no-fit.ts';
 
 /** A way in which something may lie on a sheet. Points. */
 export interface Way {
   /** Of the upright rectangle round all that it covers. */
   readonly width: number;
   readonly height: number;
-  /** What it covers, with half the gap round it. */
-  readonly rows: Rows;
+  /** What it covers, as convex parts, and these turned by a half about the corner of that rectangle. */
+  readonly parts: readonly Convex[];
+  readonly opposites: readonly Convex[];
   /** The middle of its weight, from the corner of that rectangle. */
   readonly centre: { readonly x: number; readonly y: number };
   /** As it is drawn, top up. */
@@ -34,20 +36,22 @@ export interface Placement<T extends Packable> {
  * How outlines that belong together lie on a sheet.
  *
  * @param outlines points; the corner of their common upright rectangle, of the given size, at (0, 0)
- * @param reach half the gap, points
  */
 export const wayOver = (
   outlines: readonly Polygon<'page'>[],
   { width, height }: { readonly width: number; readonly height: number },
   upright: boolean,
-  reach: number,
-): Way => ({
-  width,
-  height,
-  upright,
-  rows: rowsOf(outlines, height, reach),
-  centre: centreOf(outlines),
-});
+): Way => {
+  const parts = convexParts(outlines);
+  return {
+    width,
+    height,
+    upright,
+    parts: parts.map(convexOf),
+    opposites: parts.map((part) => convexOf(opposite(part))),
+    centre: centreOf(outlines),
+  };
+};
 
 /** Near the middle of their weight: that of each outline's corners, by its area. */
 function centreOf(outlines: readonly Polygon<'page'>[]): Point<'page'> {

@@ -88,7 +88,7 @@ function wayOf(
   job: CheckedJob,
   foundation: Foundation,
   turn: Turn,
-  { gap, count }: Pick<CardOptions, 'gap' | 'count'>,
+  { count }: Pick<CardOptions, 'count'>,
 ): CardWay {
   const brief = count >= MANY;
   const drawn = foundationMarks(foundation, turn, SPARE);
@@ -106,7 +106,7 @@ function wayOf(
     ...[line, ...beyond].map((outline) => moveTo(outline, linesAt)),
     moveTo(boxAround(caption), captionAt),
   ];
-  return { ...wayOver(outlines, size, turn === 'upright', gap / 2), drawn, caption, captionAt, linesAt };
+  return { ...wayOver(outlines, size, turn === 'upright'), drawn, caption, captionAt, linesAt };
 }
 
 /** The marks of a card where it stands on the sheet. */

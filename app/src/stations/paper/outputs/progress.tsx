@@ -26,10 +26,17 @@ export function LayingProgress() {
   const { done, of, what } = laying.progress ?? { done: 0, of: 0, what: 'drawing' };
   return (
     <Progress key={laying.since} done={done} of={of} onCancel={stopLayingOut}>
-      {what === 'packing' ? 'Placing the foundations…' : 'Drawing the foundations…'}
+      {LAYING[what]}
     </Progress>
   );
 }
+
+const LAYING = {
+  drawing: 'Drawing the foundations…',
+  packing: 'Placing the foundations…',
+  'saving sheets': 'Looking for a way to save sheets…',
+  writing: 'Writing the sheets…',
+} as const;
 
 interface ProgressProps {
   readonly done: number;

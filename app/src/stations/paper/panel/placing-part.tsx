@@ -8,7 +8,7 @@ import { LengthField } from '../../../ui/length-field.tsx';
 
 /** How foundations are placed on the sheets. */
 export function PlacingPart() {
-  const { gap, keepUpright, overlap } = useSettings();
+  const { gap, keepUpright, overlap, saveSheets } = useSettings();
   const unit = useWork((work) => work.history.present.unit);
   return (
     <Foldable id="paper placing" title="On the sheets" more={`${formatLength(gap, unit)} apart`}>
@@ -24,6 +24,12 @@ export function PlacingPart() {
         hint="None is turned, so that all lie along the grain of what they are printed on."
         checked={keepUpright}
         onChange={(checked) => setting({ keepUpright: checked })}
+      />
+      <CheckBox
+        label="Look longer for fewer sheets"
+        hint="May save a sheet in twenty; takes up to half a minute where there are many."
+        checked={saveSheets}
+        onChange={(checked) => setting({ saveSheets: checked })}
       />
       <LengthField
         label="Overlap of large foundations"
