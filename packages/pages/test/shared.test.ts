@@ -84,7 +84,12 @@ function wantedMarks(of: Block, set: Alike): readonly { at: Point; letters: read
 const onPaper = ({ x, y }: Spot, scale: number): Spot => ({ x: -x * 72 * scale, y: y * 72 * scale });
 
 /** From the block to the sheet, so that the section comes to lie on its drawn outline. */
-function placing(drawn: readonly Spot[], outline: Polygon, scale: number): (p: Spot) => Spot {
+function placing(
+  drawn: readonly Spot[],
+  outline: Polygon,
+  scale: number,
+  inside: { readonly drawn: readonly Spot[]; readonly wanted: readonly Spot[] } = { drawn: [], wanted: [] },
+): (p: Spot) => Spot {
   for (const quarters of QUARTERS) {
     const print = (p: Spot): Spot => turnedBy(onPaper(p, scale), quarters);
     const [from, to] = [boundingBox<'page'>(outline.map(print)), boundingBox<'page'>(drawn)];
@@ -92,11 +97,20 @@ function placing(drawn: readonly Spot[], outline: Polygon, scale: number): (p: S
       const { x, y } = print(p);
       return { x: x - from.minX + to.minX, y: y - from.minY + to.minY };
     };
-    const lies = outline.every((corner) => drawn.some((p) => distance<'page'>(p, place(corner)) < TRUE));
-    if (lies) return place;
+    const lies = (p: Spot, on: readonly Spot[]) => on.some((q) => distance<'page'>(q, place(p)) < TRUE);
+    if (outline.every((p) => lies(p, drawn)) && inside.wanted.every((p) => lies(p, inside.drawn)))
+      return place;
   }
   throw new Error('The drawn outline is not that of the section');
 }
+
+/** Ends of sew lines, as drawn and as wanted: a square may lie in four ways, and they tell in which it does. */
+const sewn = (plan: PagePlan, { letter, sewLines }: Section) => ({
+  drawn: marksOf(plan, letter).flatMap((mark) =>
+    mark.kind === 'path' && mark.role === 'sew-line' ? mark.points : [],
+  ),
+  wanted: sewLines.flatMap(({ a, b }) => [a, b]),
+});
 
 /**
  * How far the drawn outline is from the mirror image of the section's when it is turned by any angle to lie on it;
@@ -234,7 +248,7 @@ describe('marks that are for some of the sections only', () => {
           const drawn = marksOf(plan, set[0]!.letter).find(
             ({ role }) => role === 'finished-outline',
           ) as PathMark;
-          const place = placing(drawn.points, set[0]!.outline, 1);
+          const place = placing(drawn.points, set[0]!.outline, 1, sewn(plan, set[0]!));
           const all = set.map(({ letter }) => letter);
           const said = ticksSaid(marksOf(plan, all[0]!), all);
           const wanted = wantedMarks(of, set);
@@ -315,7 +329,7 @@ describe('random blocks of repeated units', () => {
           const drawn = marksOf(plan, set[0]!.letter).find(
             ({ role }) => role === 'finished-outline',
           ) as PathMark;
-          const place = placing(drawn.points, set[0]!.outline, 1);
+          const place = placing(drawn.points, set[0]!.outline, 1, sewn(plan, set[0]!));
           const feet = marksOf(plan, set[0]!.letter)
             .filter(({ role }) => role === 'match-mark')
             .map((mark) => (mark as PathMark).points.find((p) => awayFrom(p, drawn.points) < TRUE)!);
