@@ -29,8 +29,8 @@ const FEW = 60;
 /** Pairs of items that are looked at in the first place: some seconds' worth, never reached by usual jobs. */
 const MOST = 20_000_000;
 
-/** Pairs that are looked at to save sheets: for many items a tenth of a second's worth, for few half a second's; half a minute's where asked for. */
-const LOOKS = { many: 100_000, few: 600_000, thorough: 40_000_000 } as const;
+/** Pairs that are looked at to save sheets: half a second's worth, or half a minute's. */
+const LOOKS: Readonly<Record<PackingEffort, number>> = { quick: 500_000, thorough: 40_000_000 };
 
 /**
  * Puts the items on as few sheets as it finds; each list is one sheet.
@@ -62,9 +62,8 @@ export function packSheets<T extends Packable>(
     const limited = items.map((item) => ({ item, grown: item.grown, ways: item.ways.filter(allowed) }));
     const nested = nest(limited, { ...options, budget: { left: MOST }, ...(placed && { placed }) });
     keep(nested);
-    const looks = LOOKS[effort === 'thorough' ? 'thorough' : items.length <= FEW ? 'few' : 'many'];
     if (nested === null || allowed === upright || best.length <= enough) continue;
-    const budget = { left: looks };
+    const budget = { left: LOOKS[effort] };
     keep(refine(nested, { ...options, enough, budget, ...(refined && { spent: refined }) }));
   }
   placed?.(items.length);
