@@ -82,6 +82,24 @@ test('layers are counted for the pressing that is chosen, and shown on the block
   await part.getByRole('radio', { name: 'Open' }).first().press('Space');
   await expect(part.getByRole('status')).not.toHaveText(/^At most 7 layers of fabric, at 4 places/);
   await expect(part.getByRole('status')).toHaveText(/^At most \d layers/);
+  await part.getByRole('radio', { name: 'To one side' }).press('Space');
+
+  // A single join is the pattern's: undone, done again, and there after a reload.
+  await part.getByText('The join', { exact: true }).click();
+  const under = part.getByRole('group', { name: 'A to B, pressed' });
+  await under.getByRole('radio', { name: 'Under B' }).press('Space');
+  await page.keyboard.press('Control+z');
+  await expect(under.getByRole('radio', { name: 'Under A' })).toBeChecked();
+  await page.keyboard.press('Control+Shift+z');
+  await expect(under.getByRole('radio', { name: 'Under B' })).toBeChecked();
+  await page.waitForTimeout(600);
+  await page.reload();
+  await goTo(page, 'Cloth');
+  await page.getByRole('radio', { name: 'Cut and buy' }).press('Space');
+  await part.getByText('The join', { exact: true }).click();
+  await expect(under.getByRole('radio', { name: 'Under B' })).toBeChecked();
+  await part.getByRole('button', { name: 'All as usual' }).click();
+  await expect(under.getByRole('radio', { name: 'Under A' })).toBeChecked();
 });
 
 test('what other sizes need is told in words and as a table', async ({ page }) => {

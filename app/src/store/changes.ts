@@ -150,6 +150,7 @@ function goThrough(history: History<Pattern>): void {
     a.id === b.id &&
     a.drawing === b.drawing &&
     a.sewing === b.sewing &&
+    a.pressings === b.pressings &&
     a.tracing === b.tracing &&
     sameToAll(a, b);
   const changed = after.blocks.filter((block) => !blocks.some((before) => same(before, block)));

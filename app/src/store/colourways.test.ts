@@ -1,6 +1,7 @@
 import { demoPattern, fabricIn, startHistory } from '@seamwright/pattern';
 import { beforeEach, expect, test } from 'vitest';
-import { undo } from './changes.ts';
+import { redo, undo } from './changes.ts';
+import { followSteps } from './colourway-of-step.ts';
 import {
   addColourway,
   colourwayInHand,
@@ -67,4 +68,26 @@ test('a shuffle is one step; the next press shuffles what is there', () => {
   expect(useWork.getState().history.past.length).toBe(steps + 1);
   undo();
   expect(worn()).toEqual(first);
+});
+
+test('undo of what was painted in another colourway takes that one in hand, and redo, too', () => {
+  followSteps();
+  addColourway();
+  const [first, second] = listed();
+  shuffleFabrics();
+  const shuffled = worn();
+  takeColourway(first!);
+  undo();
+  expect(inHand()).toBe(second);
+  expect(worn()).not.toEqual(shuffled);
+  takeColourway(first!);
+  redo();
+  expect(inHand()).toBe(second);
+  expect(worn()).toEqual(shuffled);
+  // And back to the first, which has a key of its own kind.
+  takeColourway(first!);
+  shuffleFabrics();
+  takeColourway(second!);
+  undo();
+  expect(inHand()).toBe(first);
 });

@@ -36,14 +36,25 @@ export function recolourFabrics(
 interface FabricDetails {
   readonly colour?: string;
   /** Inches. */
-  readonly width?: number;
+  readonly width?: number | null;
   readonly grain?: NonNullable<Fabric['grain']> | null;
   readonly swatch?: NonNullable<Fabric['swatch']> | null;
 }
 
 export function describeFabric(label: string, id: string, details: FabricDetails): void {
-  changeFabric(label, id, ({ grain: grainBefore = null, swatch: swatchBefore = null, ...fabric }) => {
-    const { grain = grainBefore, swatch = swatchBefore, ...others } = details;
-    return { ...fabric, ...others, ...(grain !== null && { grain }), ...(swatch !== null && { swatch }) };
+  changeFabric(label, id, (before) => {
+    const { width: _, grain: __, swatch: ___, ...fabric } = before;
+    const {
+      width = before.width ?? null,
+      grain = before.grain ?? null,
+      swatch = before.swatch ?? null,
+    } = details;
+    return {
+      ...fabric,
+      ...(details.colour !== undefined && { colour: details.colour }),
+      ...(width !== null && { width }),
+      ...(grain !== null && { grain }),
+      ...(swatch !== null && { swatch }),
+    };
   });
 }

@@ -1,31 +1,15 @@
 import type { FinishedSize } from '@seamwright/pages';
-import { currentBlock, currentPrinting, type Printing, printingOf, useWork, type Work } from './work.ts';
+import { currentBlock, currentPrinting, type Printing, useWork, type Work } from './work.ts';
 
 /** What a number of blocks may be. */
 export const MOST_BLOCKS = 99_999;
 
 /** Asks for the open block in these sizes. No edit of the pattern, so no step for undo. */
 export function askForSizes(sizes: readonly FinishedSize[]): void {
-  askOf(currentBlock(useWork.getState()).id, { sizes });
-}
-
-/** Changes what is asked of a block's sheets. */
-function askOf(blockId: string, change: Partial<Printing>): void {
-  useWork.setState((work) => ({
-    printing: { ...work.printing, [blockId]: { ...printingOf(work, blockId), ...change } },
-  }));
-}
-
-export const isLeftOut = ({ printing }: Work, blockId: string): boolean =>
-  printing[blockId]?.leftOut ?? false;
-
-export const leaveOut = (blockId: string, leftOut: boolean): void => askOf(blockId, { leftOut });
-
-/** How many of a block in one size are sewn; 0 leaves it out where the pattern's blocks are cut together. */
-export function sewOf(blockId: string, copies: number): void {
-  const [size] = printingOf(useWork.getState(), blockId).sizes;
-  if (copies === 0) leaveOut(blockId, true);
-  else askOf(blockId, { sizes: [{ ...size!, copies }], leftOut: false });
+  useWork.setState((work) => {
+    const { id } = currentBlock(work);
+    return { printing: { ...work.printing, [id]: { ...work.printing[id], sizes } } };
+  });
 }
 
 /** Changes one size of the open block, by its place in the list. */

@@ -3,9 +3,9 @@ import { type FoundationJob, patchFabrics } from '@seamwright/pages';
 import { fabricIn } from '@seamwright/pattern';
 import { useCuttingHabits } from '../store/cutting-habits.ts';
 import { fabricsOf } from '../store/fabrics.ts';
+import { chosenPrinter, usePrinters } from '../store/printers.ts';
 import { useSettings } from '../store/settings.ts';
 import { currentBlock, currentColourway, currentPrinting, pattern, type Work } from '../store/work.ts';
-import { sheetWanted } from './sheet-wanted.ts';
 import type { Study } from './study.ts';
 
 /** What the maker asks for, as it is to be laid out; null while there is nothing to lay out. */
@@ -30,6 +30,15 @@ export function foundationJob(work: Work): FoundationJob | null {
     ...(settings.fabricsOnPaper && { fabrics: patchFabrics(fabricsOf(work), fabricIds(work, study)) }),
     ...(settings.cutSizesOnPaper && { cutting: cuttingOf(work, study) }),
   };
+}
+
+/** The sheet that is printed on, as it was chosen at Paper. */
+export function sheetWanted(): Pick<FoundationJob, 'paper' | 'margins' | 'printer'> {
+  const { paper, margins } = useSettings.getState();
+  const printer = chosenPrinter(usePrinters.getState());
+  if (printer === null) return { paper, margins };
+  const { name, across, down } = printer;
+  return { paper, margins: printer.margins, printer: { name, across, down } };
 }
 
 /** By the arrangement's patches, the id of what each is cut from in the colourway that is in hand. */

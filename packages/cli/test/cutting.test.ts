@@ -65,7 +65,7 @@ describe('cutting', () => {
       '    1 strip of 5 in',
       '      5 of 7 in; 5 in left over; 5 cuts',
       '  The strips take 12 in of fabric, and no less will do; 7 % of it is waste.',
-      '  Buy ⅜ yd or 0.4 m; instead, 2 fat quarters, or 3 fat eighths.',
+      '  Buy ⅜ yd (0.4 m), 2 fat quarters or 3 fat eighths.',
       '',
       'With the cutter in your hand',
       '  Close the rotary cutter whenever you lay it down.',

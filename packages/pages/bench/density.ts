@@ -1,12 +1,12 @@
 import { POINTS_PER_INCH } from '@seamwright/geometry';
 import { timed } from '../../../scripts/bench/clock.ts';
 import { factor, ms, Table } from '../../../scripts/bench/table.ts';
-import { USUAL_GAP } from '../src/job.ts';
 import { boxesOnSheets } from '../src/packing/box-packing.ts';
 import { leastSheets } from '../src/packing/least-sheets.ts';
 import { packSheets } from '../src/packing/pack.ts';
 import { PAPERS, type PaperName } from '../src/sheet/paper.ts';
 import { regionsOf } from '../src/sheet/sheet-frame.ts';
+import { USUAL_GAP } from '../src/sheet/usual.ts';
 import { MAKERS, type Maker, shapes } from './shapes.ts';
 
 const { squares, rectangles, triangles } = MAKERS;

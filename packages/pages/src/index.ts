@@ -7,19 +7,11 @@ export { type PrintRun, printsOf } from './foundation/prints.ts';
 export { alikeSections } from './foundation/templates.ts';
 export { layTemplates } from './fussy-cutting/lay-templates.ts';
 export type { TemplateJob, TemplateKind } from './fussy-cutting/template-job.ts';
-export {
-  type FinishedSize,
-  type FoundationJob,
-  GAP_RANGE,
-  OVERLAP_RANGE,
-  USUAL_ALLOWANCE,
-  USUAL_GAP,
-  USUAL_OVERLAP,
-} from './job.ts';
+export type { FinishedSize, FoundationJob } from './job.ts';
 export * from './marks/model.ts';
 export type { Progress } from './progress.ts';
 export { type CheckPage, type CheckPageJob, checkPage } from './sheet/check-page.ts';
-export { PRINTER_RANGE, type Printer } from './sheet/correction.ts';
+export type { Printer } from './sheet/correction.ts';
 export {
   type Margins,
   PAPER_RANGE,
@@ -31,6 +23,8 @@ export {
 } from './sheet/paper.ts';
 export { type PhotocopyRow, type PhotocopyTable, photocopyTable } from './sheet/photocopy.ts';
 export { type Measured, printerFrom, type RulerMeasure } from './sheet/printer-measures.ts';
+export { PRINTER_RANGE } from './sheet/printer-range.ts';
+export { GAP_RANGE, OVERLAP_RANGE, USUAL_ALLOWANCE, USUAL_GAP, USUAL_OVERLAP } from './sheet/usual.ts';
 export { FONT_FAMILY, FONT_FILES, type PageFonts } from './writers/fonts.ts';
 export { writePdf } from './writers/pdf.ts';
 export { withResolution } from './writers/png.ts';

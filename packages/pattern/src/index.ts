@@ -6,6 +6,7 @@ export { FABRIC_WIDTH_RANGE, GRID_PARTS, LARGEST_FILE, SWATCH_WIDTH_RANGE, tooLa
 export { type ParsedPattern, parsePattern } from './parse-pattern.ts';
 export * from './pattern.ts';
 export { PLAIN_FABRICS } from './plain-fabrics.ts';
+export * from './pressings.ts';
 export { prettyJson } from './pretty-json.ts';
 export { fabricsWorn, shuffledFabrics } from './shuffle.ts';
 export { looksLikeSvg } from './svg/looks-like-svg.ts';

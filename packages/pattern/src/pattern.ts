@@ -1,5 +1,6 @@
 import type { Drawing, PatchRecord } from '@seamwright/arrangement';
 import type { LengthUnit } from '@seamwright/geometry';
+import type { PressingRecord } from './pressings.ts';
 import type { Picture, Tracing } from './tracing/tracing.ts';
 import type { SewingWishes } from './wishes.ts';
 
@@ -16,6 +17,8 @@ export interface Block {
   readonly patches: readonly PatchRecord[];
   /** How it is to be sewn; {@link NO_WISHES} where the maker said nothing. */
   readonly sewing?: SewingWishes;
+  /** How single joins are pressed, where not as usual. */
+  readonly pressings?: readonly PressingRecord[];
   /** The picture under the drawing, if there is one. */
   readonly tracing?: Tracing;
 }

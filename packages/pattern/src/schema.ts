@@ -64,6 +64,8 @@ const sewing = z.strictObject({
   partialSeams: z.boolean(),
 });
 
+const pressing = z.strictObject({ patches: twoPatches, under: z.enum(['first', 'second', 'open']) });
+
 const within = (least: number, most: number) =>
   z.number().min(least, `has to be at least ${least}`).max(most, `has to be at most ${most}`);
 
@@ -107,6 +109,7 @@ const block = z.strictObject({
     .exactOptional(),
   patches: z.array(patch),
   sewing: sewing.exactOptional(),
+  pressings: z.array(pressing).exactOptional(),
   tracing: tracing.exactOptional(),
 });
 

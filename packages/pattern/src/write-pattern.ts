@@ -37,7 +37,7 @@ const orderedFabric = (
 });
 
 const orderedBlock = (
-  { id, name, drawing, grid, gridParts, patches, sewing, tracing }: Block,
+  { id, name, drawing, grid, gridParts, patches, sewing, pressings, tracing }: Block,
   idOf: (picture: Picture) => string,
 ) => ({
   id,
@@ -47,6 +47,9 @@ const orderedBlock = (
   gridParts,
   patches: patches.map(orderedPatch),
   ...(sewing === undefined ? {} : { sewing: orderedWishes(sewing) }),
+  ...(pressings === undefined
+    ? {}
+    : { pressings: pressings.map((one) => ({ patches: one.patches, under: one.under })) }),
   ...(tracing === undefined ? {} : { tracing: fileTracing(tracing, idOf(tracing.picture)) }),
 });
 

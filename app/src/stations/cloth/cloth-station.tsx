@@ -1,5 +1,6 @@
 import { Palette } from 'lucide-react';
-import { useState } from 'react';
+import { useEffect, useState } from 'react';
+import { followSteps } from '../../store/colourway-of-step.ts';
 import { useWork } from '../../store/work.ts';
 import { Button } from '../../ui/button.tsx';
 import { Choice } from '../../ui/choice.tsx';
@@ -25,6 +26,7 @@ const SIDES = [
 export default function ClothStation() {
   const [side, setSide] = useState<Side>('fabrics');
   const shade = useShade();
+  useEffect(followSteps, []);
   return (
     <div className={styles.station}>
       <div className={styles.canvas}>

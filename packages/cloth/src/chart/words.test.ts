@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { halvedText, wasteText } from './words.ts';
+import type { ClothPlan } from '../buying/plan-cloths.ts';
+import { buyText, halvedText, wasteText } from './words.ts';
 
 describe('how half-rectangles are cut', () => {
   const row = { shape: 'half-rectangle', width: 4, height: 2, cut: 3, yields: 6 } as const;
@@ -25,4 +26,33 @@ it('waste is told in whole per cent', () => {
   expect(wasteText({ cut: 6, needed: 3, wastePercent: 50, chunks: 5, chunkWastePercent: 40 })).toMatch(
     /40 %, but some would not be sure to cover\.$/,
   );
+});
+
+describe('what is bought', () => {
+  const plan = (sheets: readonly object[]) =>
+    ({ purchase: { buyYards: 0.375, buyMetres: 0.4 }, sheets }) as unknown as ClothPlan;
+  const sheet = (name: string, count: number, more = {}) => ({
+    ...{
+      sheet: { name },
+      sheets: new Array(count),
+      atLeast: count,
+      provenLeast: true,
+      tooLarge: [],
+      ...more,
+    },
+  });
+
+  it('is told with what may be bought instead, and in metres first where lengths are', () => {
+    expect(buyText(plan([]), 'in')).toBe('Buy ⅜ yd (0.4 m).');
+    expect(buyText(plan([]), 'cm')).toBe('Buy 0.4 m (⅜ yd).');
+    expect(buyText(plan([sheet('fat quarter', 1), sheet('fat eighth', 3)]), 'in')).toBe(
+      'Buy ⅜ yd (0.4 m), 1 fat quarter or 3 fat eighths.',
+    );
+  });
+
+  it('says where fewer may do, and names no sheet that a piece is larger than', () => {
+    const fewer = sheet('fat eighth', 2, { provenLeast: false, atLeast: 1 });
+    expect(buyText(plan([fewer]), 'in')).toBe('Buy ⅜ yd (0.4 m) or 2 fat eighths (perhaps 1).');
+    expect(buyText(plan([sheet('fat quarter', 0, { tooLarge: [{}] })]), 'in')).toBe('Buy ⅜ yd (0.4 m).');
+  });
 });

@@ -78,13 +78,16 @@ export function buyText({ purchase, sheets }: ClothPlan, unit: LengthUnit): stri
   const instead = sheets
     // By name: plans may have come from a worker, as copies.
     .filter(({ sheet }) => (sheet.name === METRIC_FAT_QUARTER.name) === (unit === 'cm'))
-    .map(sheetText);
-  const rest = instead.length === 0 ? '' : `; instead, ${instead.join(', or ')}`;
-  return `Buy ${formatInches(purchase.buyYards)} yd or ${purchase.buyMetres} m${rest}.`;
+    .flatMap(sheetText);
+  const [yards, metres] = [`${formatInches(purchase.buyYards)} yd`, `${purchase.buyMetres} m`];
+  const length = unit === 'cm' ? `${metres} (${yards})` : `${yards} (${metres})`;
+  const [last, ...others] = [length, ...instead].reverse();
+  return others.length === 0 ? `Buy ${last}.` : `Buy ${others.reverse().join(', ')} or ${last}.`;
 }
 
-function sheetText({ sheet, sheets, atLeast, provenLeast, tooLarge }: SheetPlan): string {
-  if (tooLarge.length > 0) return `no ${sheet.name}: pieces are larger`;
+/** Nothing where a piece is larger than the sheet. */
+function sheetText({ sheet, sheets, atLeast, provenLeast, tooLarge }: SheetPlan): readonly string[] {
+  if (tooLarge.length > 0) return [];
   const count = counted(sheets.length, sheet.name);
-  return provenLeast ? count : `${count} (at least ${atLeast})`;
+  return [provenLeast ? count : `${count} (perhaps ${atLeast})`];
 }

@@ -1,9 +1,10 @@
 import type { Arrangement } from '@seamwright/arrangement';
 import { ALLOWANCE_RANGE, checkLength, fail, type LengthUnit, ok, type Result } from '@seamwright/geometry';
 import type { SewingPlan } from '@seamwright/sewing';
-import { checkSheet, cleanName, USUAL_ALLOWANCE } from '../job.ts';
+import { checkSheet, cleanName } from '../job.ts';
 import type { Printer } from '../sheet/correction.ts';
 import type { Margins, Paper, PaperChoice } from '../sheet/paper.ts';
+import { USUAL_ALLOWANCE } from '../sheet/usual.ts';
 
 /** A template is laid on the fabric and cut round; through a window the finished patch is seen on the print. */
 export type TemplateKind = 'template' | 'window';

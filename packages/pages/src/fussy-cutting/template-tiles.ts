@@ -1,10 +1,10 @@
 import { type Box, edgesOf, POINTS_PER_INCH, subtract } from '@seamwright/geometry';
-import { USUAL_OVERLAP } from '../job.ts';
 import { clipped } from '../marks/clip.ts';
 import { moved } from '../marks/marks.ts';
 import { textCorners } from '../marks/metrics.ts';
 import type { Mark } from '../marks/model.ts';
 import type { Regions } from '../sheet/sheet-frame.ts';
+import { USUAL_OVERLAP } from '../sheet/usual.ts';
 import { cover, type Tile, type TileGrid, tilesOf } from '../tiles/tile-grid.ts';
 import { joinMarks } from '../tiles/tile-joins.ts';
 import { holdsPaper, obstaclesOf } from '../tiles/tile-ways.ts';

@@ -1,6 +1,7 @@
 import { fail, ok, POINTS_PER_INCH, type Point, type Result } from '@seamwright/geometry';
 import type { Mark, PagePlan } from '../marks/model.ts';
 import type { Margins, Paper } from './paper.ts';
+import { PRINTER_RANGE } from './printer-range.ts';
 
 /** A printer that does not print true, and what it makes of a length of 1. */
 export interface Printer {
@@ -10,9 +11,6 @@ export interface Printer {
   readonly across: number;
   readonly down: number;
 }
-
-/** No printer is farther off by itself: beyond, it was told to shrink or enlarge the page. */
-export const PRINTER_RANGE = { least: 0.9, most: 1.1 } as const;
 
 /** What helps where a printer is farther off than any is by itself. */
 export const SCALED_REMEDY =

@@ -1,4 +1,4 @@
-import { USUAL_ALLOWANCE } from '../job.ts';
+import { USUAL_ALLOWANCE } from './usual.ts';
 
 /** What a photocopier makes of a seam allowance at one percentage. */
 export interface PhotocopyRow {

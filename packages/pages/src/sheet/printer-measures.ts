@@ -1,5 +1,6 @@
 import { fail, formatLength, MM_PER_INCH, ok, type Result } from '@seamwright/geometry';
-import { PRINTER_RANGE, type Printer, percent, SCALED_REMEDY } from './correction.ts';
+import { type Printer, percent, SCALED_REMEDY } from './correction.ts';
+import { PRINTER_RANGE } from './printer-range.ts';
 
 /** What the maker measured on a check page; what was not measured is left out. */
 export interface Measured {

@@ -1,7 +1,9 @@
 import { PRESSING_CAUTIONS, type Pressing } from '@seamwright/cloth';
+import type { PairsOfJoin } from '@seamwright/pattern';
 import type { Join } from '@seamwright/sewing';
 import { useEffect, useMemo } from 'react';
 import { cutAs, useCuttingHabits } from '../../../store/cutting-habits.ts';
+import { currentBlock, useWork } from '../../../store/work.ts';
 import { type Bulk, type BulkSubject, bulkAsked } from '../../../study/look-ahead-asked.ts';
 import type { Study } from '../../../study/study.ts';
 import { Button } from '../../../ui/button.tsx';
@@ -12,7 +14,8 @@ import { rove } from '../../../ui/roving.ts';
 import { usePointing } from '../../../ui/use-pointing.ts';
 import styles from './ahead.module.css';
 import type { AheadProps } from './ahead-props.ts';
-import { greyOf, press, showBulk, useBulk } from './bulk-state.ts';
+import { greyOf, showBulk, useBulk } from './bulk-state.ts';
+import { pairsOfJoins, press, pressAsUsual, pressedAs } from './pressings.ts';
 
 /** So many places are listed. */
 const MOST_LISTED = 8;
@@ -33,7 +36,7 @@ export function BulkPart(props: AheadProps) {
 
 /** The layers for the pressing that is chosen. */
 function Layers({ question: { study, cut }, block: { scale, arrangement, plan } }: AheadProps) {
-  const pressings = usePressings(study);
+  const { pairs, pressings } = usePressings(study);
   const { allowance } = cut;
   const subject = useMemo(
     (): BulkSubject => ({
@@ -72,20 +75,23 @@ function Layers({ question: { study, cut }, block: { scale, arrangement, plan } 
         </div>
       )}
       {found !== null && <Found bulk={found} study={study} />}
-      <Pressings study={study} pressings={pressings} />
+      <Pressings study={study} pairs={pairs} pressings={pressings} />
     </>
   );
 }
 
 /** How each join is pressed, in the plan's order; the same list for as long as nothing of it changes. */
-function usePressings({ plan, blockId }: Study): readonly Pressing[] {
-  const chosen = useBulk((bulk) => bulk.pressings);
+function usePressings({ arrangement, plan, records }: Study): {
+  readonly pairs: readonly PairsOfJoin[];
+  readonly pressings: readonly Pressing[];
+} {
+  const said = useWork((work) => currentBlock(work).pressings);
   const open = useCuttingHabits((habits) => habits.pressOpen);
-  const list = plan!.joins.map((join) => chosen[keyOf(blockId, join)] ?? (open ? 'open' : 'first')).join(' ');
-  return useMemo(() => (list === '' ? [] : (list.split(' ') as Pressing[])), [list]);
+  const pairs = useMemo(() => pairsOfJoins(arrangement!, plan!), [arrangement, plan]);
+  const list = pressedAs(pairs, said ?? [], records, open ? 'open' : 'first').join(' ');
+  const pressings = useMemo(() => (list === '' ? [] : (list.split(' ') as Pressing[])), [list]);
+  return { pairs, pressings };
 }
-
-const keyOf = (blockId: string, { units, makes }: Join): string => [blockId, ...units, makes].join(' ');
 
 function Found({ bulk: { regions, places }, study }: { readonly bulk: Bulk; readonly study: Study }) {
   const shown = useBulk((state) => state.shown);
@@ -148,11 +154,14 @@ function Place({ layers, patches, study, stop }: PlaceProps) {
 
 interface PressingsProps {
   readonly study: Study;
+  /** Of each join. */
+  readonly pairs: readonly PairsOfJoin[];
   readonly pressings: readonly Pressing[];
 }
 
 /** How joins are pressed: as usual, and each by itself. */
-function Pressings({ study, pressings }: PressingsProps) {
+function Pressings({ study, pairs, pressings }: PressingsProps) {
+  const isSaid = useWork((work) => currentBlock(work).pressings !== undefined);
   const open = useCuttingHabits((habits) => habits.pressOpen);
   const { joins } = study.plan!;
   if (joins.length === 0)
@@ -172,9 +181,10 @@ function Pressings({ study, pressings }: PressingsProps) {
         <summary>{joins.length === 1 ? 'The join' : `Each of the ${joins.length} joins`}</summary>
         <ul>
           {joins.map((join, k) => (
-            <Pressed key={keyOf(study.blockId, join)} join={join} study={study} pressing={pressings[k]!} />
+            <Pressed key={join.makes} join={join} study={study} pairs={pairs[k]!} pressing={pressings[k]!} />
           ))}
         </ul>
+        {isSaid && <Button onClick={pressAsUsual}>All as usual</Button>}
       </details>
     </>
   );
@@ -183,10 +193,11 @@ function Pressings({ study, pressings }: PressingsProps) {
 interface PressedProps {
   readonly join: Join;
   readonly study: Study;
+  readonly pairs: PairsOfJoin;
   readonly pressing: Pressing;
 }
 
-function Pressed({ join, study, pressing }: PressedProps) {
+function Pressed({ join, study, pairs, pressing }: PressedProps) {
   const pointing = usePointing({
     of: study.drawing,
     seams: [join.seam, ...(join.open ? [join.open.seam] : [])],
@@ -202,7 +213,7 @@ function Pressed({ join, study, pressing }: PressedProps) {
           { value: 'second', label: `Under ${second}` },
           { value: 'open', label: 'Open' },
         ]}
-        onChange={(value) => press(keyOf(study.blockId, join), value)}
+        onChange={(value) => press(`${first} to ${second}`, pairs, study.records, value)}
       />
     </li>
   );

@@ -1,16 +1,11 @@
 import { create } from 'zustand';
-import type { BulkSubject } from '../../../study/look-ahead-asked.ts';
 
-/** How the maker presses joins of the blocks that are open in this visit, where not as usual; and whether the map is shown. */
 interface BulkState {
-  readonly pressings: Readonly<Record<string, BulkSubject['pressings'][number]>>;
+  /** Whether the map of layers is shown. */
   readonly shown: boolean;
 }
 
-export const useBulk = create<BulkState>()(() => ({ pressings: {}, shown: true }));
-
-export const press = (key: string, pressing: BulkSubject['pressings'][number]): void =>
-  useBulk.setState(({ pressings }) => ({ pressings: { ...pressings, [key]: pressing } }));
+export const useBulk = create<BulkState>()(() => ({ shown: true }));
 
 export const showBulk = (shown: boolean): void => useBulk.setState({ shown });
 

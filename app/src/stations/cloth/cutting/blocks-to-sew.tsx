@@ -2,8 +2,9 @@ import { boundingBox, formatLength, type LengthUnit } from '@seamwright/geometry
 import type { FinishedSize } from '@seamwright/pages';
 import type { Block } from '@seamwright/pattern';
 import { corners } from '../../../canvas/bounds.ts';
+import { isLeftOut, leaveOut, sewOf } from '../../../store/blocks-to-sew.ts';
 import { cutAs, useCuttingHabits } from '../../../store/cutting-habits.ts';
-import { isLeftOut, leaveOut, MOST_BLOCKS, sewOf } from '../../../store/printing.ts';
+import { MOST_BLOCKS } from '../../../store/printing.ts';
 import { currentBlock, printingOf, useWork } from '../../../store/work.ts';
 import type { CuttingQuestion } from '../../../study/cut-out.ts';
 import { CheckBox } from '../../../ui/check-box.tsx';

@@ -2,7 +2,7 @@ import type { TemplateJob, TemplateKind } from '@seamwright/pages';
 import { pattern, useWork } from '../../../store/work.ts';
 import { writingWorker } from '../../../study/computing.ts';
 import { type PatternBlock, useCutting } from '../../../study/cut-out.ts';
-import { sheetWanted } from '../../../study/sheet-wanted.ts';
+import { sheetWanted } from '../../../study/foundation-job.ts';
 import { savePages } from './save-pages.ts';
 
 /** Patches whose templates are saved together. */

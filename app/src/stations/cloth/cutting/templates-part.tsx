@@ -1,6 +1,6 @@
 import { FileDown } from 'lucide-react';
 import { useState } from 'react';
-import { chosenPrinter, usePrinters } from '../../../store/printers.ts';
+import { sheetWanted } from '../../../study/foundation-job.ts';
 import { Button } from '../../../ui/button.tsx';
 import { Choice } from '../../../ui/choice.tsx';
 import { useOutput } from '../../paper/outputs/under-way.ts';
@@ -12,7 +12,7 @@ import type { InspectedPiece } from './use-inspected-piece.ts';
 export function TemplatesPart({ inspected: { block, need } }: { readonly inspected: InspectedPiece }) {
   const [of, setOf] = useState<'patch' | 'section'>('patch');
   const busy = useOutput(({ underWay }) => underWay !== null);
-  const printer = usePrinters((printers) => chosenPrinter(printers)?.name);
+  const printer = sheetWanted().printer?.name;
   const section = block.plan.sections.find(({ order }) => order.includes(need.patch))!;
   const isWhole = of === 'section' && section.order.length > 1;
   const wanted = isWhole

@@ -1,8 +1,10 @@
+import { formatLength } from '@seamwright/geometry';
 import { FABRIC_WIDTH_RANGE, type Fabric, SWATCH_WIDTH_RANGE } from '@seamwright/pattern';
 import { ImagePlus } from 'lucide-react';
 import { useState } from 'react';
 import { useCuttingHabits } from '../../../store/cutting-habits.ts';
 import { describeFabric } from '../../../store/fabric-details.ts';
+import { useWork } from '../../../store/work.ts';
 import { Button } from '../../../ui/button.tsx';
 import { Field } from '../../../ui/field.tsx';
 import { LengthField } from '../../../ui/length-field.tsx';
@@ -19,6 +21,7 @@ const GRAINS = [
 export function FabricDetails({ fabric }: { readonly fabric: Fabric }) {
   const { id, name, width, grain, swatch } = fabric;
   const usual = useCuttingHabits(({ usableWidth }) => usableWidth);
+  const unit = useWork((work) => work.history.present.unit);
   const [problem, setProblem] = useState<string | null>(null);
   return (
     <div className={styles.details}>
@@ -29,6 +32,11 @@ export function FabricDetails({ fabric }: { readonly fabric: Fabric }) {
         hint="From selvedge to selvedge, without them"
         onChange={(inches) => describeFabric(`Width of ${name}`, id, { width: inches })}
       />
+      {width !== undefined && (
+        <Button look="quiet" onClick={() => describeFabric(`Usual width of ${name}`, id, { width: null })}>
+          {`The usual width, ${formatLength(usual, unit)}`}
+        </Button>
+      )}
       <Field label="How its pieces lie">
         {(control) => (
           <select
