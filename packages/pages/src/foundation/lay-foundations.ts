@@ -45,8 +45,8 @@ export function layFoundations(job: FoundationJob, report?: Progress): Result<Pa
   const { page, sheet: paper, printer } = value;
   const regions = regionsFor(value);
   const wanted = wantedFoundations(value);
-  const keys = wanted.map(({ key }) => key);
-  const byKey = (p: string, q: string) => keys.indexOf(p) - keys.indexOf(q);
+  const places = new Map(wanted.map(({ key }, i) => [key, i]));
+  const byKey = (p: string, q: string) => places.get(p)! - places.get(q)!;
   const printedFor = new Map(wanted.map(({ key, template }) => [key, lettersOf(template)]));
   const isShared = (on: readonly string[]) => on.some((key) => printedFor.get(key)!.length > 1);
   const options = {
@@ -93,7 +93,8 @@ export function layFoundations(job: FoundationJob, report?: Progress): Result<Pa
     });
   }
   drafts.sort((p, q) => byKey(p.sections[0]!, q.sections[0]!));
-  const prints = wanted.map((one) => printOf(value, one, drafts));
+  const sheetsOf = sheetsByKey(drafts);
+  const prints = wanted.map((one) => printOf(value, one, sheetsOf.get(one.key)!));
   const times = timesOf(drafts, prints);
   const sheets = drafts.map(
     ({ marks, sections }, i): Sheet => ({
@@ -105,7 +106,7 @@ export function layFoundations(job: FoundationJob, report?: Progress): Result<Pa
       ]),
     }),
   );
-  const outline = outlineOf(value, wanted, drafts);
+  const outline = outlineOf(value, wanted, drafts, sheetsOf);
   const packing = {
     sheets: sheets.length,
     atLeast: least.atLeast,
@@ -118,7 +119,7 @@ export function layFoundations(job: FoundationJob, report?: Progress): Result<Pa
 const printOf = (
   { title }: CheckedJob,
   { key, template, size: { width, height }, count }: Wanted,
-  drafts: readonly Draft[],
+  sheets: readonly number[],
 ): Print => ({
   key,
   block: title,
@@ -126,8 +127,20 @@ const printOf = (
   size: { width, height },
   mirrored: template.mirroredBlock,
   count,
-  sheets: drafts.flatMap(({ sections }, i) => (sections.includes(key) ? [i] : [])),
+  sheets,
 });
+
+/** The indices of the sheets on which each foundation stands. */
+function sheetsByKey(drafts: readonly Draft[]): ReadonlyMap<string, readonly number[]> {
+  const sheets = new Map<string, number[]>();
+  for (const [i, { sections }] of drafts.entries())
+    for (const key of sections) {
+      const known = sheets.get(key);
+      if (known === undefined) sheets.set(key, [i]);
+      else known.push(i);
+    }
+  return sheets;
+}
 
 const inInk = ({ ink }: CheckedJob, marks: readonly Mark[]): readonly Mark[] =>
   ink === 'light' ? marks.map(inLightInk) : marks;
@@ -147,13 +160,15 @@ function outlineOf(
   { sizes, unit }: CheckedJob,
   wanted: readonly Wanted[],
   drafts: readonly Draft[],
+  sheetsOf: ReadonlyMap<string, readonly number[]>,
 ): readonly OutlineEntry[] {
   const entryOf = ({ key, template }: Wanted): OutlineEntry => ({
     title: `Foundation ${lettersOf(template).join(', ')}${template.mirroredBlock ? ', mirrored block' : ''}`,
-    sheet: drafts.findIndex(({ sections }) => sections.includes(key)),
-    children: drafts.flatMap(({ tile, sections }, i) =>
-      tile !== undefined && sections.includes(key) ? [{ title: tile, sheet: i, children: [] }] : [],
-    ),
+    sheet: sheetsOf.get(key)![0]!,
+    children: sheetsOf.get(key)!.flatMap((sheet) => {
+      const { tile } = drafts[sheet]!;
+      return tile === undefined ? [] : [{ title: tile, sheet, children: [] }];
+    }),
   });
   if (sizes.length === 1) return wanted.map(entryOf);
   return sizes.map((size) => {

@@ -51,8 +51,8 @@ export function textWidth(content: string, size: number, weight: Weight): number
   const plain = ASCII[weight];
   let thousandths = 0;
   for (let i = 0; i < content.length; i++) {
-    const advanced = plain[content.charCodeAt(i) - 32];
-    // Nearly all texts are plain throughout; the others are looked at with more care.
+    const advanced = plain[content.charCodeAt(i) - 32] ?? OTHERS[weight][content[i]!];
+    // Nearly all texts have known characters throughout; the others are looked at with more care.
     if (advanced === undefined) return widthOfAny(content, size, weight);
     thousandths += advanced;
   }

@@ -22,7 +22,7 @@ import { clipped, clippedSegments } from '../marks/clip.ts';
 import { moved } from '../marks/marks.ts';
 import type { Mark } from '../marks/model.ts';
 import { besideRegion, type Regions } from '../sheet/sheet-frame.ts';
-import { captionFor } from '../words/caption.ts';
+import { captionsOf } from '../words/caption.ts';
 import { wordMarks } from '../words/line-words.ts';
 import type { Tile } from './tile-grid.ts';
 import { joinMarks } from './tile-joins.ts';
@@ -86,7 +86,7 @@ function captionRoomFor(
 ): number {
   const name = nameOf(foundation, { row: MANY, column: MANY });
   const facts = [placeFact(MANY, MANY, MANY, MANY)];
-  const { height } = captionFor(job, foundation, turn, captionWidth(region), {
+  const { height } = captionsOf(job, foundation)(turn, captionWidth(region), {
     heading: name,
     extra: facts,
     found: drawn.notes,
@@ -110,7 +110,7 @@ function tileSheet(
   const { core, row, column } = tile;
   const name = nameOf(foundation, tile);
   const fact = placeFact(row + 1, grid.rows.spans.length, column + 1, grid.columns.spans.length);
-  const caption = captionFor(job, foundation, way.turn, captionWidth(region), {
+  const caption = captionsOf(job, foundation)(way.turn, captionWidth(region), {
     heading: name,
     extra: [fact],
     found: drawn.notes,
@@ -148,7 +148,7 @@ function tileSheet(
   return {
     name,
     marks: [
-      ...caption.marks.map((mark) => moved(mark, atTop)),
+      ...caption.draw().map((mark) => moved(mark, atTop)),
       ...map.marks.map((mark) => moved(mark, { x: region.maxX - map.width, y: region.minY })),
       ...(isFirst ? mapAndWords(key, way, placeOf, besideRegion(region, regions)) : []),
       ...[...joins, ...shown, ...words].map((mark) => moved(mark, toSheet)),

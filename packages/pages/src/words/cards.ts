@@ -24,7 +24,7 @@ import type { Mark } from '../marks/model.ts';
 import { grownArea } from '../packing/least-sheets.ts';
 import { type Packable, type Placement, type Way, wayOver } from '../packing/placement.ts';
 import { besideRegion, type Regions } from '../sheet/sheet-frame.ts';
-import { type Caption, captionFor } from './caption.ts';
+import { type Caption, captionsOf } from './caption.ts';
 import { captionStand } from './caption-stand.ts';
 import { wordMarks } from './line-words.ts';
 
@@ -75,8 +75,9 @@ export interface CardOptions {
 export function wholeCard(job: CheckedJob, foundation: Foundation, options: CardOptions): Card | null {
   const { regions, keepUpright, gap } = options;
   const turns = keepUpright ? TURNS.slice(0, 1) : isHalfTurnAlike(foundation) ? TURNS.slice(0, 2) : TURNS;
+  const captionOf = captionsOf(job, foundation);
   const ways = turns
-    .map((turn) => wayOf(job, foundation, turn, options))
+    .map((turn) => wayOf(foundation, captionOf, turn, options))
     .filter((way) => [regions.wide, regions.tall].some((region) => fits(way, region)));
   if (ways.length === 0) return null;
   const captions = ways.map(({ caption }) => caption.width * caption.height);
@@ -85,8 +86,8 @@ export function wholeCard(job: CheckedJob, foundation: Foundation, options: Card
 }
 
 function wayOf(
-  job: CheckedJob,
   foundation: Foundation,
+  captionOf: ReturnType<typeof captionsOf>,
   turn: Turn,
   { count }: Pick<CardOptions, 'count'>,
 ): CardWay {
@@ -96,7 +97,7 @@ function wayOf(
   const { width: across } = sizeOnSheet(foundation, turn);
   const widths = new Set([Math.max(across, NARROWEST_CAPTION), Math.max(across, narrowest), narrowest]);
   const captions = [...widths]
-    .map((width) => captionFor(job, foundation, turn, width, { found: drawn.notes, brief }))
+    .map((width) => captionOf(turn, width, { found: drawn.notes, brief }))
     .filter(({ height }, i) => i === 0 || height <= TALLEST_NARROW);
   const line = cuttingLineOnSheet(foundation, turn);
   // Labels that found no place over the foundation.
@@ -129,7 +130,7 @@ export function cardMarks(
   };
   const captionAt = add<'page'>({ x, y }, way.captionAt);
   return [
-    ...way.caption.marks.map((mark) => moved(mark, captionAt)),
+    ...way.caption.draw().map((mark) => moved(mark, captionAt)),
     ...[...way.drawn.marks, ...wordsOf(job, item.foundation, way.drawn, room)].map((mark) =>
       moved(mark, lines),
     ),
@@ -153,11 +154,11 @@ export function soleMarks(
       if (!fits({ width, height: height + CUT_WORD_ROOM }, region)) continue;
       const drawn = foundationMarks(foundation, turn);
       const left = (region.minX + region.maxX - width) / 2;
-      const caption = captionFor(job, foundation, turn, corner.maxX - corner.minX, { found: drawn.notes });
+      const caption = captionsOf(job, foundation)(turn, corner.maxX - corner.minX, { found: drawn.notes });
       if (!fits(caption, corner)) continue;
       const words = wordsOf(job, foundation, drawn, roomOf({ width, height }));
       return [
-        ...caption.marks.map((mark) => moved(mark, { x: corner.minX, y: corner.minY })),
+        ...caption.draw().map((mark) => moved(mark, { x: corner.minX, y: corner.minY })),
         ...[...drawn.marks, ...words].map((mark) => moved(mark, { x: left, y: region.minY + CUT_WORD_ROOM })),
       ];
     }
