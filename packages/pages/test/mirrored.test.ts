@@ -2,7 +2,7 @@ import type { Polygon, Segment } from '@seamwright/geometry';
 import type { Section } from '@seamwright/sewing';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { foundationOf } from '../src/foundation/foundation.ts';
+import { foundationsOf } from '../src/foundation/foundation.ts';
 import { wantedFoundations } from '../src/foundation/wanted.ts';
 import { type FoundationJob, type Print, printsOf } from '../src/index.ts';
 import { checkJob } from '../src/job.ts';
@@ -78,7 +78,7 @@ function expectEnough(job: FoundationJob): readonly Print[] {
   const { prints } = laid(job);
   const checked = checkJob(job);
   if (!checked.ok) throw new Error(checked.problem.what);
-  const foundations = wantedFoundations(checked.value).map((wanted) => foundationOf(checked.value, wanted));
+  const foundations = wantedFoundations(checked.value).map((wanted) => foundationsOf(checked.value)(wanted));
   const { copies, mirrored = 0 } = job.sizes[0]!;
   const uses = prints.flatMap((print, i) => usesOf(print).map((use) => ({ ...use, print, i })));
   const counted = prints.map(() => 0);

@@ -4,14 +4,14 @@ import { describe, expect, test } from 'vitest';
 import { type Block, block, house, lantern, pier, pinwheel, rectangle, usual } from '../../test/blocks.ts';
 import { seamEndsOnJoins } from '../../test/match-points.ts';
 import { checkJob } from '../job.ts';
-import { type Foundation, foundationOf } from './foundation.ts';
+import { type Foundation, foundationsOf } from './foundation.ts';
 import { wantedFoundations } from './wanted.ts';
 
 /** The foundations of a block, quarter-inch allowance unless said otherwise. */
 function foundations(of: Block, allowance = 0.25): readonly Foundation[] {
   const job = checkJob(usual(of, 'Test', { allowance }));
   if (!job.ok) throw new Error(job.problem.what);
-  return wantedFoundations(job.value).map((wanted) => foundationOf(job.value, wanted));
+  return wantedFoundations(job.value).map((wanted) => foundationsOf(job.value)(wanted));
 }
 
 /** A segment of a foundation as numbers, in the block's own coordinates: unmirrored, inches. */
@@ -189,7 +189,7 @@ test('the allowance stays what it is at every scale', () => {
   for (const scale of [0.5, 1, 3]) {
     const job = checkJob(usual(lantern(4), 'Lantern', { scale, allowance: 0.25 }));
     if (!job.ok) throw new Error(job.problem.what);
-    const foundation = foundationOf(job.value, wantedFoundations(job.value)[0]!);
+    const foundation = foundationsOf(job.value)(wantedFoundations(job.value)[0]!);
     expect(foundation.finished.width).toBeCloseTo(4 * scale, 12);
     expect(foundation.width).toBeCloseTo(4 * scale + 0.5, 12);
   }

@@ -14,13 +14,13 @@ import {
   translation,
 } from '@seamwright/geometry';
 import type { CheckedJob } from '../job.ts';
-import { stopTicks } from './match-marks.ts';
-import { type OpenStretch, openStretches } from './open-stretches.ts';
+import { stopTicks, tick } from './match-marks.ts';
+import type { OpenStretch } from './open-stretches.ts';
 import { type NoteOf, type PatchFacts, patchFacts } from './patch-facts.ts';
-import { sectionRing } from './ring.ts';
-import { runOns } from './run-ons.ts';
-import { type MatchMark, type MatchMarks, sharedMarks } from './shared-marks.ts';
-import { lettersOf, type Template } from './templates.ts';
+import { throughAllowance } from './run-ons.ts';
+import { type SectionShape, sectionShape } from './section-shape.ts';
+import type { MatchMarks } from './shared-marks.ts';
+import type { Template } from './templates.ts';
 import type { Wanted } from './wanted.ts';
 
 /** A patch of a foundation, and what is to be written about it. */
@@ -75,41 +75,64 @@ export interface Foundation {
   readonly count: number;
 }
 
-/** The template's section at its size, with its allowance, mirrored; the match marks are those of its copies, too. */
-export function foundationOf(job: CheckedJob, { key, template, size, count, noteOf }: Wanted): Foundation {
-  const { arrangement, allowance } = job;
+/**
+ * Makes a job's foundations: the template's section at its size, with its allowance, mirrored; the match marks are those of its copies,
+ * too. What they have in every size is worked out once.
+ */
+export function foundationsOf(job: CheckedJob): (wanted: Wanted) => Foundation {
+  const shapes = new Map<Template, SectionShape>();
+  return (wanted) => {
+    const shape = shapes.get(wanted.template) ?? sectionShape(job, wanted.template);
+    shapes.set(wanted.template, shape);
+    return foundationAt(job, wanted, shape);
+  };
+}
+
+function foundationAt(
+  job: CheckedJob,
+  { key, template, size, count, noteOf }: Wanted,
+  shape: SectionShape,
+): Foundation {
+  const { allowance } = job;
   const { section, mirroredOf, mirroredBlock } = template;
   const enlarge = scaling(size.scale);
   const outline = transformPolygon(enlarge, section.outline);
   const cuttingLine = allowanceOutline(outline, allowance).outline;
-  const sewLines = section.sewLines.map((line) => transformSegment(enlarge, line));
-  const ring = sectionRing(arrangement, section, enlarge);
   const bounds = { outline, cuttingLine, allowance };
+  const larger = (point: Point) => transformPoint(enlarge, point);
 
   const box = boundingBox(cuttingLine);
   const print = mirroredBlock ? unmirrored(box) : printTransform(box);
   const toPrint = (segment: Segment) => transformSegment(print, segment);
-  const marks = sharedMarks(arrangement, job.matchNumbers, template, enlarge, ring, bounds);
-  const markToPrint = (mark: MatchMark): MatchMark<'print'> => ({ ...mark, ...toPrint(mark) });
+  const wholly = compose(enlarge, print);
   const finished = boundingBox(outline);
-  const opened = openStretches(job.plan, section).map((stretch) => ({
-    ...stretch,
-    ...transformSegment(enlarge, stretch),
-  }));
+  const runs = shape.runs.map(({ end, onward }) => {
+    const from = larger(end);
+    return { a: from, b: throughAllowance(from, onward, bounds) };
+  });
   return {
     key,
     letter: section.letter,
-    letters: lettersOf(template),
+    letters: shape.letters,
     mirroredOf,
     mirroredBlock,
     outline: transformPolygon(print, outline),
     cuttingLine: transformPolygon(print, cuttingLine),
-    sewLines: sewLines.map(toPrint),
-    runOns: runOns(section.sewLines, enlarge, ring, bounds).map(toPrint),
-    matchMarks: { ticks: marks.ticks.map(markToPrint), corners: marks.corners.map(markToPrint) },
-    stopMarks: opened.flatMap(({ a, sewnTo }) => (sewnTo === null ? [] : stopTicks(a, bounds))).map(toPrint),
-    openStretches: opened.map((stretch) => ({ ...stretch, ...toPrint(stretch) })),
-    pieces: piecesOf(job, template, compose(enlarge, print), size.scale, noteOf),
+    sewLines: section.sewLines.map((line) => transformSegment(wholly, line)),
+    runOns: allowance === 0 ? [] : runs.map(toPrint),
+    matchMarks: {
+      ticks: shape.matches.inside.map(({ at, onward, letters, numbers }) => {
+        const { a, b } = toPrint(tick(larger(at), onward, bounds));
+        return { a, b, letters, numbers };
+      }),
+      corners: shape.matches.corners.map((mark) => {
+        const { a, b } = transformSegment(wholly, mark);
+        return { a, b, letters: mark.letters, numbers: mark.numbers };
+      }),
+    },
+    stopMarks: shape.stops.flatMap(({ at, onward }) => stopTicks(larger(at), onward, bounds)).map(toPrint),
+    openStretches: shape.opened.map((stretch) => ({ ...stretch, ...transformSegment(wholly, stretch) })),
+    pieces: piecesOf(job, template, wholly, size.scale, noteOf),
     allowance,
     width: box.maxX - box.minX,
     height: box.maxY - box.minY,
@@ -143,11 +166,15 @@ const piecesOf = (
 ): readonly Piece[] =>
   template.section.order.map((index, k) => {
     const patch = job.arrangement.patches[index]!;
+    const { fabric, note, upright, differs } = patchFacts(job, noteOf, template, k);
     return {
       name: `${template.section.letter}${k + 1}`,
       polygon: transformPolygon(print, patch.polygon),
       at: transformPoint(print, patch.heart),
       depth: patch.depth * scale,
-      ...patchFacts(job, noteOf, template, k),
+      fabric,
+      note,
+      upright,
+      differs,
     };
   });

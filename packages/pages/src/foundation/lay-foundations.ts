@@ -9,7 +9,7 @@ import { corrected } from '../sheet/correction.ts';
 import { regionsFor, sheetFrame } from '../sheet/sheet-frame.ts';
 import { tileSheets } from '../tiles/tiles.ts';
 import { type Card, cardMarks, soleMarks, wholeCard } from '../words/cards.ts';
-import { foundationOf } from './foundation.ts';
+import { foundationsOf } from './foundation.ts';
 import { cuttingLineOnSheet } from './foundation-marks.ts';
 import { inLightInk } from './light-ink.ts';
 import { timesOf } from './prints.ts';
@@ -55,6 +55,7 @@ export function layFoundations(job: FoundationJob, report?: Progress): Result<Pa
     keepUpright: value.keepUpright,
     count: wanted.length,
   };
+  const foundationAt = foundationsOf(value);
   const whole: Polygon<'page'>[] = [];
   const cutUp: Polygon<'page'>[] = [];
   const cards: Card[] = [];
@@ -62,7 +63,7 @@ export function layFoundations(job: FoundationJob, report?: Progress): Result<Pa
   for (const [i, one] of wanted.entries()) {
     const { key } = one;
     report?.(i, wanted.length, 'drawing');
-    const foundation = foundationOf(value, one);
+    const foundation = foundationAt(one);
     const line = cuttingLineOnSheet(foundation, 'upright');
     const card = wholeCard(value, foundation, options);
     const marks = card ? null : soleMarks(value, foundation, options);

@@ -95,9 +95,10 @@ const STOP_TICKS_APART = 1 / 32;
  * section on the other side, too.
  *
  * @param stop on an edge of the outline
+ * @param way of that edge
  */
-export function stopTicks(stop: Point, bounds: Bounds): readonly Segment[] {
-  const onward = normalize(onOutline(bounds.outline, stop).onward);
+export function stopTicks(stop: Point, way: Point, bounds: Bounds): readonly Segment[] {
+  const onward = normalize(way);
   return [-STOP_TICKS_APART, STOP_TICKS_APART].map((by) =>
     tick(add(stop, scale(onward, by)), onward, bounds),
   );

@@ -9,12 +9,9 @@ import {
   type Point,
   type Polygon,
   SAME_COORDINATE,
-  type Segment,
   scale,
   segmentCrossing,
   subtract,
-  type Transform,
-  transformSegment,
 } from '@seamwright/geometry';
 import type { SewLine } from '@seamwright/sewing';
 import type { RingVertex } from './ring.ts';
@@ -26,37 +23,33 @@ export interface Bounds {
   readonly allowance: number;
 }
 
+/** Where a sew line runs on through the allowance: from a point of the outline, in its own direction. */
+export interface RunStart {
+  readonly end: Point;
+  /** A unit vector. */
+  readonly onward: Point;
+}
+
 /**
- * The stretches by which sew lines that reach the section's outline are carried on through the allowance, at
- * their own angle, to the cutting line.
+ * Where sew lines that reach the section's outline are carried on through the allowance, at their own angle, to the cutting line.
  *
  * A line that ends at a corner of the outline and would carry on inside the section, or along the outline, has no
  * run there: its way does not lie in the allowance. Where a notch is so narrow that the allowances of its two
  * sides overlap, the run ends at the far side of the notch.
  *
- * @param sewLines as drawn
- * @param place from the block as drawn to the space of `ring` and `bounds`
+ * @param ring in the space of the sew lines
  */
-export function runOns(
-  sewLines: readonly SewLine[],
-  place: Transform,
-  ring: readonly RingVertex[],
-  bounds: Bounds,
-): readonly Segment[] {
-  if (bounds.allowance === 0) return [];
-  return sewLines.flatMap((sewLine) => {
-    const { a, b } = transformSegment(place, sewLine);
+export const runStarts = (sewLines: readonly SewLine[], ring: readonly RingVertex[]): readonly RunStart[] =>
+  sewLines.flatMap(({ a, b, line }) => {
     const ends = [
       { end: a, onward: normalize(subtract(a, b)) },
       { end: b, onward: normalize(subtract(b, a)) },
     ];
-    return ends.flatMap(({ end, onward }) => {
+    return ends.filter(({ end, onward }) => {
       const corner = ring.find(({ at }) => distance(at, end) <= SAME_COORDINATE);
-      if (corner === undefined || !leavesSection(corner, sewLine.line, onward)) return [];
-      return [{ a: end, b: throughAllowance(end, onward, bounds) }];
+      return corner !== undefined && leavesSection(corner, line, onward);
     });
   });
-}
 
 /** Whether someone who walks on from the vertex, on `line`, steps into the allowance. */
 function leavesSection(corner: RingVertex, line: number, onward: Point): boolean {

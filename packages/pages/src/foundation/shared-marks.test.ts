@@ -14,7 +14,7 @@ import { type Block, block, rectangle, usual } from '../../test/blocks.ts';
 import { pilings } from '../../test/repeated.ts';
 import { checkJob } from '../job.ts';
 import { matchLegend, matchWords } from '../words/match-words.ts';
-import { type Foundation, foundationOf } from './foundation.ts';
+import { type Foundation, foundationsOf } from './foundation.ts';
 import type { Template } from './templates.ts';
 import { wantedFoundations } from './wanted.ts';
 
@@ -22,7 +22,7 @@ function foundations(of: Block, scale = 1, change = (template: Template) => temp
   const job = checkJob(usual(of, 'Test', { scale, shareTemplates: true }));
   if (!job.ok) throw new Error(job.problem.what);
   return wantedFoundations(job.value).map((wanted) =>
-    foundationOf(job.value, { ...wanted, template: change(wanted.template) }),
+    foundationsOf(job.value)({ ...wanted, template: change(wanted.template) }),
   );
 }
 

@@ -1,16 +1,14 @@
 import type { Arrangement } from '@seamwright/arrangement';
 import {
-  compose,
   distance,
   type Point,
+  type Polygon,
   type Segment,
   type Space,
   STRAIGHT_WITHIN,
-  type Transform,
 } from '@seamwright/geometry';
-import { type MatchPoint, matchCorners, matchPoints, onOutline, tick } from './match-marks.ts';
+import { type MatchPoint, matchCorners, matchPoints, onOutline } from './match-marks.ts';
 import { type RingVertex, sectionRing } from './ring.ts';
-import type { Bounds } from './run-ons.ts';
 import { lettersOf, type Template } from './templates.ts';
 
 /** A match point on a foundation, for all sections that are sewn on prints of it and have something to match there. */
@@ -29,44 +27,55 @@ export interface MatchMarks<S extends Space = 'block'> {
   readonly corners: readonly MatchMark<S>[];
 }
 
+/** A match point inside an edge, before it has its tick. */
+export interface SharedPoint extends Omit<MatchMark, 'a' | 'b'> {
+  readonly at: Point;
+  /** The way of the outline there, walked clockwise on the screen. */
+  readonly onward: Point;
+}
+
+/** The match points of a foundation, whatever its size. */
+export interface SharedPoints {
+  readonly inside: readonly SharedPoint[];
+  readonly corners: readonly MatchMark[];
+}
+
 /**
- * The match points of all sections that are sewn on prints of one foundation, carried back to where it is laid out.
- * Those of two sections at one point are one mark.
+ * The match points of all sections that are sewn on prints of one foundation, carried back to where it is laid out, inches on the
+ * block as drawn. Those of two sections at one point are one.
  *
  * Copies are alike within {@link STRAIGHT_WITHIN}, so a point that is carried back is put on the outline again, and
  * twice that distance tells one point from another.
  *
  * @param numbers of the block's match points by vertex
- * @param enlarge from the block as drawn to the space of `ring` and `bounds`
  * @param ring the boundary of the section that is laid out
  */
-export function sharedMarks(
+export function sharedPoints(
   arrangement: Arrangement,
   numbers: ReadonlyMap<number, number>,
   template: Template,
-  enlarge: Transform,
   ring: readonly RingVertex[],
-  bounds: Bounds,
-): MatchMarks {
+): SharedPoints {
   const inside = new Set(numbers.keys());
-  const samePoint = 2 * STRAIGHT_WITHIN * enlarge.a;
   const letters = lettersOf(template);
   const rings = [
     { letter: letters[0]!, ring },
     ...template.copies.map(({ section, toTemplate }, i) => ({
       letter: letters[i + 1]!,
-      ring: sectionRing(arrangement, section, compose(toTemplate, enlarge)),
+      ring: sectionRing(arrangement, section, toTemplate),
     })),
   ];
   const merged = (pointsOf: (ring: readonly RingVertex[]) => readonly MatchPoint[]) => {
     const marks: Merged[] = [];
-    for (const one of rings) merge(marks, one.letter, pointsOf(one.ring), numbers, bounds, samePoint);
+    for (const one of rings) merge(marks, one.letter, pointsOf(one.ring), numbers, template.section.outline);
     return marks;
   };
   return {
-    ticks: merged((one) => matchPoints(arrangement, one)).map(({ at, onward, ...mark }) => ({
-      ...mark,
-      ...tick(at, onward, bounds),
+    inside: merged((one) => matchPoints(arrangement, one)).map(({ at, onward, letters, numbers }) => ({
+      at,
+      onward,
+      letters,
+      numbers,
     })),
     corners: merged((one) => matchCorners(one, inside)).map(({ at, along, ...mark }) => ({
       letters: mark.letters,
@@ -77,13 +86,14 @@ export function sharedMarks(
   };
 }
 
-interface Merged {
-  readonly at: Point;
-  readonly onward: Point;
+interface Merged extends SharedPoint {
   readonly along: MatchPoint['along'];
   readonly letters: string[];
   readonly numbers: number[];
 }
+
+/** How far two points may be apart that are one. */
+const SAME_POINT = 2 * STRAIGHT_WITHIN;
 
 /** Adds one section's points to the marks: each to the mark that is nearest, if it is the same point, no two to one mark. */
 function merge(
@@ -91,13 +101,12 @@ function merge(
   letter: string,
   points: readonly MatchPoint[],
   numbers: ReadonlyMap<number, number>,
-  bounds: Bounds,
-  samePoint: number,
+  outline: Polygon,
 ): void {
-  const feet = points.map((point) => ({ ...point, ...onOutline(bounds.outline, point.at) }));
+  const feet = points.map((point) => ({ ...point, ...onOutline(outline, point.at) }));
   const pairs = feet
     .flatMap((foot) => marks.map((mark) => ({ foot, mark, apart: distance(mark.at, foot.at) })))
-    .filter(({ apart }) => apart <= samePoint)
+    .filter(({ apart }) => apart <= SAME_POINT)
     .sort((p, q) => p.apart - q.apart);
   const paired = new Set<MatchPoint>();
   for (const { foot, mark } of pairs)

@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { block, jib, rectangle, usual } from '../../test/blocks.ts';
 import { randomBlock } from '../../test/random-blocks.ts';
-import { type Foundation, foundationOf } from '../foundation/foundation.ts';
+import { type Foundation, foundationsOf } from '../foundation/foundation.ts';
 import { CUT_WORD_ROOM, sizeOnSheet } from '../foundation/foundation-marks.ts';
 import { wantedFoundations } from '../foundation/wanted.ts';
 import { checkJob, type FoundationJob } from '../job.ts';
@@ -22,7 +22,7 @@ function waysOf(job: FoundationJob): readonly { foundation: Foundation; way: Way
   const { value } = checked;
   const regions = regionsOf(value.sheet, value.margins);
   return wantedFoundations(value).map((wanted) => {
-    const foundation = foundationOf(value, wanted);
+    const foundation = foundationsOf(value)(wanted);
     const overlap = value.overlap * 72;
     const way = fewestSheets({
       foundation,
@@ -170,7 +170,7 @@ test('a sheet that is too small for the overlap has no way', () => {
   const { value } = checked;
   const [wanted] = wantedFoundations(value);
   const order = {
-    foundation: foundationOf(value, wanted!),
+    foundation: foundationsOf(value)(wanted!),
     regions: regionsOf(value.sheet, value.margins),
     overlap: 144,
     keepUpright: false,
