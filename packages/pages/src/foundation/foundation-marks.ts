@@ -58,7 +58,8 @@ export interface SheetLines {
 
 /** A foundation on the sheet but for the words beside its lines, and what those need to know. */
 export interface DrawnFoundation {
-  readonly marks: readonly Mark[];
+  /** Its marks: of four ways to lie one is printed, so they are made when they are asked for. */
+  draw(): readonly Mark[];
   /** What the words have to keep clear of. */
   readonly lines: SheetLines;
   /** The match points and what stands beside them. */
@@ -105,18 +106,18 @@ export function foundationMarks(
   });
   const unaimed = patches.filter((_, i) => foundation.pieces[i]!.upright && arrows[i] === null);
   const words = matchWords([...foundation.matchMarks.ticks, ...foundation.matchMarks.corners], letters);
-  const marks = [
+  const draw = () => [
     polygonMark('cutting-line', key, cuttingLine, STROKES.cuttingLine),
     ...runOns.map((s) => segmentMark('run-on', key, s, STROKES.runOn)),
     ...sewLines.map((s) => segmentMark('sew-line', key, s, STROKES.sewLine)),
     polygonMark('finished-outline', key, outline, STROKES.finishedOutline),
     ...[...ticks, ...stopMarks].map((s) => segmentMark('match-mark', key, s, STROKES.matchMark)),
     ...arrows.filter((arrow) => arrow !== null),
-    ...pieces.marks,
+    ...pieces.draw(),
   ];
   const sides = pieces.plates.flatMap((plate) => edgesOf(cornersOf(plate)));
   return {
-    marks,
+    draw,
     lines: { outline: edgesOf(outline), cuttingLine: edgesOf(cuttingLine), crossings, sewLines },
     matches: [...ticks, ...corners].map((mark, i) => ({
       ...mark,

@@ -28,11 +28,14 @@ interface TemplateShape {
 export function insideMarks({ name, outline, heart, depth, up }: TemplateShape): readonly Mark[] {
   const patch: PatchToLabel = { name, polygon: outline, heart, depth, fabric: null, note: null };
   const lines = edgesOf(outline);
-  const label = labelInPatch(name, patch, lines);
+  const label = labelInPatch(patch, lines);
   const nowhere: Plate = { centre: heart, halfWidth: 0, halfHeight: 0, angle: 0 };
   const plates = label === null ? [] : [label.plate];
   const arrow = grainArrow(name, patch, up, label?.plate ?? nowhere, plates, lines);
-  return [...(label?.texts ?? []), ...(arrow === null ? [] : [arrow])];
+  return [
+    ...(label === null ? [] : linesOn(name, label.lines, label.plate)),
+    ...(arrow === null ? [] : [arrow]),
+  ];
 }
 
 /** Lengths of arrows on a frame, points; the sizes of its name. */

@@ -8,9 +8,8 @@ import {
 } from '@seamwright/geometry';
 import { QUIET } from '../marks/marks.ts';
 import { CAP_HEIGHT, textWidth } from '../marks/metrics.ts';
-import type { TextMark } from '../marks/model.ts';
 import { clearCentres } from './barriers.ts';
-import { type LabelLine, linesOn, plateOf } from './label-lines.ts';
+import { type LabelLine, plateOf } from './label-lines.ts';
 import { liesIn, meets, type Plate } from './plate.ts';
 
 /** A patch on the sheet, and what is to be written in it. Points. */
@@ -29,7 +28,7 @@ export interface PatchToLabel {
 
 /** A label where it stands. */
 export interface PlacedLabel {
-  readonly texts: readonly TextMark[];
+  readonly lines: readonly LabelLine[];
   readonly plate: Plate;
   /** Whether the patch's note, if it has one, stands there too. */
   readonly noted: boolean;
@@ -80,20 +79,18 @@ export const numberLine = (patch: Pick<PatchToLabel, 'name' | 'fabric'>, size: n
  * @param barriers where the foundation is cut into sheets: labels move to one side, as near to where they would stand as they can
  */
 export function labelInPatch(
-  section: string,
   patch: PatchToLabel,
   lines: readonly Segment<'page'>[],
   barriers: readonly Segment<'page'>[] = [],
 ): PlacedLabel | null {
   const size = fittedSize(numberText(patch), patch.depth);
-  const worded = size >= SMALLEST_NUMBER ? withWords(section, patch, size, lines, barriers) : null;
+  const worded = size >= SMALLEST_NUMBER ? withWords(patch, size, lines, barriers) : null;
   if (worded) return worded;
   const noted = patch.note === null;
   if (size >= SMALLEST_NUMBER) {
     const number = [numberLine(patch, size)];
     const plate = plateOf(number, patch.heart, 0);
-    if (!meets(plate, [...lines, ...barriers], CLEAR))
-      return { texts: linesOn(section, number, plate), plate, noted };
+    if (!meets(plate, [...lines, ...barriers], CLEAR)) return { lines: number, plate, noted };
   }
   const axis = longWay(patch.polygon);
   const spots = spotsAlong(patch, axis);
@@ -106,7 +103,7 @@ export function labelInPatch(
         for (const centre of clearCentres(plateOf(number, spot, angle), barriers, CLEAR)) {
           const plate = plateOf(number, centre, angle);
           if (!liesIn(plate, patch.polygon, CLEAR) || meets(plate, lines, CLEAR)) continue;
-          return { texts: linesOn(section, number, plate), plate, noted };
+          return { lines: number, plate, noted };
         }
       }
   return null;
@@ -120,7 +117,6 @@ function fittedSize(content: string, depth: number): number {
 }
 
 function withWords(
-  section: string,
   patch: PatchToLabel,
   alone: number,
   lines: readonly Segment<'page'>[],
@@ -141,7 +137,7 @@ function withWords(
           const plate = plateOf(label, centre, 0);
           if (!liesIn(plate, polygon, CLEAR_OF_WORDS) || meets(plate, lines, CLEAR_OF_WORDS)) continue;
           return {
-            texts: linesOn(section, label, plate),
+            lines: label,
             plate,
             noted: note === null || words.includes(note),
           };

@@ -2,6 +2,7 @@ import { type Box, edgesOf, type Polygon, type Segment } from '@seamwright/geome
 import type { Mark } from '../marks/model.ts';
 import { clearCentres } from './barriers.ts';
 import { linesOn, plateOf } from './label-lines.ts';
+import { leaderMark } from './leader-mark.ts';
 import { type LedLabel, ledLabels } from './leaders.ts';
 import {
   CLEAR,
@@ -29,7 +30,7 @@ export interface LabelledFoundation {
 }
 
 export interface PieceLabels {
-  readonly marks: readonly Mark[];
+  draw(): readonly Mark[];
   readonly plates: readonly Plate[];
   readonly leaders: readonly Segment<'page'>[];
   /** Names of the patches with a note that does not stand in them. */
@@ -62,16 +63,19 @@ function labelled(
 ): PieceLabels & { readonly small: readonly PatchToLabel[]; readonly crowded: boolean } {
   const { patches, outline, sewLines, crossings, barriers } = foundation;
   const lines = [...sewLines, ...edgesOf(outline), ...crossings];
-  const inside = patches.map((patch) => labelInPatch(section, patch, lines, barriers));
+  const inside = patches.map((patch) => labelInPatch(patch, lines, barriers));
   const small = patches.filter((_, i) => inside[i] === null);
-  const led = leadOut(section, small, inside, foundation);
+  const led = leadOut(small, inside, foundation);
   const labels = patches.map(
-    (patch, i) => inside[i] ?? led[small.indexOf(patch)] ?? overWhatIsThere(section, patch, barriers),
+    (patch, i) => inside[i] ?? led[small.indexOf(patch)] ?? overWhatIsThere(patch, barriers),
   );
   const leaders = led.filter((label) => label !== null);
   return {
     // The dots under the numbers, should one come to lie on another.
-    marks: [...leaders.map(({ leader }) => leader), ...labels.flatMap(({ texts }) => texts)],
+    draw: () => [
+      ...leaders.map(({ line, patch }) => leaderMark(section, line, patch.depth)),
+      ...labels.flatMap((label) => linesOn(section, label.lines, label.plate)),
+    ],
     plates: labels.map(({ plate }) => plate),
     leaders: leaders.map(({ line }) => line),
     unnoted: patches.filter((_, i) => !labels[i]!.noted).map(({ name }) => name),
@@ -82,23 +86,18 @@ function labelled(
 }
 
 function leadOut(
-  section: string,
   small: readonly PatchToLabel[],
   inside: readonly (PlacedLabel | null)[],
   { patches, outline, cuttingLine, sewLines, crossings, barriers, room, spare }: LabelledFoundation,
 ): readonly (LedLabel | null)[] {
   const lines = [...sewLines, ...edgesOf(outline), ...edgesOf(cuttingLine), ...crossings, ...barriers];
   const labels = inside.flatMap((label) => (label === null ? [] : [label.plate]));
-  return ledLabels(section, small, { outline, cuttingLine, lines, patches, labels, room, spare });
+  return ledLabels(small, { outline, cuttingLine, lines, patches, labels, room, spare });
 }
 
-function overWhatIsThere(
-  section: string,
-  patch: PatchToLabel,
-  barriers: readonly Segment<'page'>[],
-): PlacedLabel {
+function overWhatIsThere(patch: PatchToLabel, barriers: readonly Segment<'page'>[]): PlacedLabel {
   const number = [numberLine(patch, SMALLEST_NUMBER)];
   const [centre = patch.heart] = clearCentres(plateOf(number, patch.heart, 0), barriers, CLEAR);
   const plate = plateOf(number, centre, 0);
-  return { texts: linesOn(section, number, plate), plate, noted: patch.note === null };
+  return { lines: number, plate, noted: patch.note === null };
 }

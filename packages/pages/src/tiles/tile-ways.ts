@@ -114,11 +114,11 @@ function waysIn(
 ): readonly Way[] {
   const { foundation, overlap } = order;
   const { width, height } = sizeOnSheet(foundation, turn);
-  const across = { most: region.maxX - region.minX, overlap, obstacles: obstaclesOf(drawn.marks, 'x') };
+  const across = { most: region.maxX - region.minX, overlap, obstacles: obstaclesOf(drawn.draw(), 'x') };
   const down = {
     most: region.maxY - region.minY - captionRoom,
     overlap,
-    obstacles: obstaclesOf(drawn.marks, 'y'),
+    obstacles: obstaclesOf(drawn.draw(), 'y'),
   };
   if (Math.min(across.most, down.most) < LEAST_OVERLAPS * overlap) return [];
   const cuttingLine = drawn.lines.cuttingLine.map(({ a }) => a);

@@ -141,7 +141,7 @@ function tileSheet(
   const lengthsIn = job.seamLengths ? job.unit : null;
   const words = wordMarks(foundation, inCore, roomForWords(tile), lengthsIn, seams);
   const seen = withWholeStrokes(tile, way);
-  const shown = drawn.marks.flatMap((mark) => clipped(mark, mark.role === 'label' ? labelRoom(tile) : seen));
+  const shown = drawn.draw().flatMap((mark) => clipped(mark, mark.role === 'label' ? labelRoom(tile) : seen));
   const toSheet = subtract<'page'>(cornerIn(way, tile), { x: tile.window.minX, y: tile.window.minY });
   const atTop = { x: region.minX, y: region.minY };
   const map = smallMap(key, way, tile);

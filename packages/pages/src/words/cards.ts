@@ -131,7 +131,7 @@ export function cardMarks(
   const captionAt = add<'page'>({ x, y }, way.captionAt);
   return [
     ...way.caption.draw().map((mark) => moved(mark, captionAt)),
-    ...[...way.drawn.marks, ...wordsOf(job, item.foundation, way.drawn, room)].map((mark) =>
+    ...[...way.drawn.draw(), ...wordsOf(job, item.foundation, way.drawn, room)].map((mark) =>
       moved(mark, lines),
     ),
   ];
@@ -159,7 +159,9 @@ export function soleMarks(
       const words = wordsOf(job, foundation, drawn, roomOf({ width, height }));
       return [
         ...caption.draw().map((mark) => moved(mark, { x: corner.minX, y: corner.minY })),
-        ...[...drawn.marks, ...words].map((mark) => moved(mark, { x: left, y: region.minY + CUT_WORD_ROOM })),
+        ...[...drawn.draw(), ...words].map((mark) =>
+          moved(mark, { x: left, y: region.minY + CUT_WORD_ROOM }),
+        ),
       ];
     }
   return null;

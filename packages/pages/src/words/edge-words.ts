@@ -1,4 +1,4 @@
-import { type Box, distance, dot, normalize, type Point, type Segment, subtract } from '@seamwright/geometry';
+import { type Box, distance, normalize, type Point, type Segment, subtract } from '@seamwright/geometry';
 import type { TextLook } from '../marks/marks.ts';
 import { CAP_HEIGHT, textWidth } from '../marks/metrics.ts';
 
@@ -63,14 +63,12 @@ function placeOnEdge(wanted: EdgeWord, edge: Segment<'page'>): PlacedWord | null
   const width = textWidth(word, size, 'regular');
   const height = CAP_HEIGHT * size;
   const near = wanted.side === 'outside' ? gap : -gap - height;
-  const blocked = wanted.obstacles
-    .map((segment) => shadow(segment, edge.a, along, outward, near, near + height))
-    .filter((interval) => interval !== null);
+  const blocked = shadows(wanted.obstacles, edge.a, along, near, near + height);
   // Reading runs with the edge unless that would put the word on its head.
   const backwards = along.x < 0 || (along.x === 0 && along.y > 0);
   for (const fromStart of placesAlong(distance(edge.a, edge.b) - width, wanted.from)) {
     const t = backwards ? distance(edge.a, edge.b) - fromStart - width : fromStart;
-    if (blocked.some(([from, to]) => from < t + width && t < to)) continue;
+    if (overlaps(blocked, t, t + width)) continue;
     const place = (u: number, v: number): Point<'page'> => ({
       x: edge.a.x + along.x * u + outward.x * v,
       y: edge.a.y + along.y * u + outward.y * v,
@@ -94,33 +92,45 @@ function placeOnEdge(wanted: EdgeWord, edge: Segment<'page'>): PlacedWord | null
  * Where a word may start along an edge that leaves `slack` points beside it: a little way in, or in the middle, before anywhere
  * else, and away from the corner rather than towards it.
  */
-function placesAlong(slack: number, from: EdgeWord['from'] = 'start'): readonly number[] {
+function* placesAlong(slack: number, from: EdgeWord['from'] = 'start'): Generator<number> {
   const preferred = from === 'middle' ? slack / 2 : Math.min(USUAL_START, slack / 2);
-  const places: number[] = [];
-  for (let at = preferred; at <= slack - CLEARANCE; at += STEP) places.push(at);
-  for (let at = preferred - STEP; at >= CLEARANCE; at -= STEP) places.push(at);
-  return places;
+  for (let at = preferred; at <= slack - CLEARANCE; at += STEP) yield at;
+  for (let at = preferred - STEP; at >= CLEARANCE; at -= STEP) yield at;
 }
 
-/** What a segment blocks of the strip between the distances `low` and `high` from an edge, along the edge. */
-function shadow(
-  { a, b }: Segment<'page'>,
+/**
+ * What the segments block of the strip between the distances `low` and `high` outside an edge: from where to where along it, one
+ * stretch after the other. In plain numbers: for each word all lines of a foundation are looked at.
+ */
+function shadows(
+  segments: readonly Segment<'page'>[],
   origin: Point<'page'>,
   along: Point<'page'>,
-  outward: Point<'page'>,
   low: number,
   high: number,
-): readonly [number, number] | null {
-  const [from, to] = [a, b].map((p) => {
-    const way = subtract(p, origin);
-    return { t: dot(way, along), v: dot(way, outward) };
-  }) as [{ t: number; v: number }, { t: number; v: number }];
-  const clip = (v: number) => Math.min(Math.max(v, low - CLEARANCE), high + CLEARANCE);
-  if (clip(from.v) === clip(to.v) && clip(from.v) !== from.v) return null;
-  const at = (v: number) =>
-    from.v === to.v ? from.t : from.t + ((to.t - from.t) * (v - from.v)) / (to.v - from.v);
-  const ends = from.v === to.v ? [from.t, to.t] : [at(clip(from.v)), at(clip(to.v))];
-  return [Math.min(...ends) - CLEARANCE, Math.max(...ends) + CLEARANCE];
+): readonly number[] {
+  const [least, most] = [low - CLEARANCE, high + CLEARANCE];
+  const stretches: number[] = [];
+  for (const { a, b } of segments) {
+    const [ax, ay, bx, by] = [a.x - origin.x, a.y - origin.y, b.x - origin.x, b.y - origin.y];
+    const va = ax * along.y - ay * along.x;
+    const vb = bx * along.y - by * along.x;
+    const [ca, cb] = [Math.min(Math.max(va, least), most), Math.min(Math.max(vb, least), most)];
+    if (ca === cb && ca !== va) continue;
+    const ta = ax * along.x + ay * along.y;
+    const tb = bx * along.x + by * along.y;
+    const slope = va === vb ? 0 : (tb - ta) / (vb - va);
+    const from = ta + slope * (ca - va);
+    const to = va === vb ? tb : ta + slope * (cb - va);
+    stretches.push(Math.min(from, to) - CLEARANCE, Math.max(from, to) + CLEARANCE);
+  }
+  return stretches;
+}
+
+function overlaps(stretches: readonly number[], from: number, to: number): boolean {
+  for (let i = 0; i < stretches.length; i += 2)
+    if (stretches[i]! < to && from < stretches[i + 1]!) return true;
+  return false;
 }
 
 const inBox = (p: Point<'page'>, box: Box<'page'>): boolean =>

@@ -57,19 +57,23 @@ export function wordMarks(
   const outside = [...cuttingLine, ...outline, ...crossings, ...labels];
   const inside = [...sewLines, ...outside];
   const placed: TextMark[] = [];
-  const around = () => {
-    const boxes = placed.flatMap((text) => edgesOf(textCorners(text)));
-    return { outline, outside: [...outside, ...boxes], inside: [...inside, ...boxes], bandTakesWord, room };
+  const around = { outline, outside, inside, bandTakesWord, room };
+  /** What is placed is in the way of what comes after. */
+  const put = (texts: readonly TextMark[]) => {
+    placed.push(...texts);
+    const boxes = texts.flatMap((text) => edgesOf(textCorners(text)));
+    outside.push(...boxes);
+    inside.push(...boxes);
   };
-  placed.push(...openWords(key, openStretches, around()));
-  placed.push(...wordsBesideMarks(key, matches, around()));
+  put(openWords(key, openStretches, around));
+  put(wordsBesideMarks(key, matches, around));
 
   const place = (words: readonly string[], word: Omit<EdgeWord, 'word' | 'size' | 'gap' | 'room'>) => {
     for (const content of words)
       for (const size of WORD_SIZES) {
         const found = placeWord({ ...word, word: content, size, gap: WORD_GAP, room });
         if (!found) continue;
-        placed.push(textMark('label', key, content, found.at, { ...found.look, ink: QUIET }));
+        put([textMark('label', key, content, found.at, { ...found.look, ink: QUIET })]);
         return true;
       }
     return false;
@@ -77,15 +81,15 @@ export function wordMarks(
   const sewn = outline.filter(
     (edge) => !openStretches.some((stretch) => liesOn(midpoint(stretch.a, stretch.b), edge)),
   );
-  const sewOutside = { edges: sewn, side: 'outside', obstacles: around().outside } as const;
-  const sewInside = { edges: sewn, side: 'inside', obstacles: around().inside } as const;
+  const sewOutside = { edges: sewn, side: 'outside', obstacles: outside } as const;
+  const sewInside = { edges: sewn, side: 'inside', obstacles: inside } as const;
   if (!(bandTakesWord && place(SEW_WORDS, sewOutside))) place(SEW_WORDS, sewInside);
   place(allowance > 0 ? CUT_WORDS : BARE_WORDS, {
     edges: cuttingLine,
     side: 'outside',
-    obstacles: around().outside,
+    obstacles: outside,
   });
-  if (lengthsIn !== null) placed.push(...seamLengths(key, seams, lengthsIn, around().inside, room));
+  if (lengthsIn !== null) put(seamLengths(key, seams, lengthsIn, inside, room));
   return placed;
 }
 

@@ -106,10 +106,14 @@ export function wordsBesideMarks(
   around: Surroundings,
 ): readonly TextMark[] {
   const placed: TextMark[] = [];
+  const [outside, inside] = [[...around.outside], [...around.inside]];
   for (const mark of marks) {
-    const own = placed.flatMap((text) => edgesOf(textCorners(text)));
-    const text = wordsBeside(section, mark, around, own);
-    if (text) placed.push(text);
+    const text = wordsBeside(section, mark, { ...around, outside, inside });
+    if (text === null) continue;
+    placed.push(text);
+    const box = edgesOf(textCorners(text));
+    outside.push(...box);
+    inside.push(...box);
   }
   return placed;
 }
@@ -118,7 +122,6 @@ function wordsBeside(
   section: string,
   { words, ...mark }: NamedMark,
   { outline, outside, inside, bandTakesWord, room }: Surroundings,
-  placed: readonly Segment<'page'>[],
 ): TextMark | null {
   const place = (side: 'outside' | 'inside', obstacles: readonly Segment<'page'>[]): TextMark | null => {
     for (const farther of [0, FARTHER])
@@ -131,10 +134,7 @@ function wordsBeside(
       }
     return null;
   };
-  return (
-    (bandTakesWord ? place('outside', [...outside, ...placed]) : null) ??
-    place('inside', [...inside, ...placed])
-  );
+  return (bandTakesWord ? place('outside', outside) : null) ?? place('inside', inside);
 }
 
 /** The parts of the mark's edge beside it, `size` points long: they may run past the edge's end. */
