@@ -9,7 +9,7 @@ import {
   type Spot,
 } from '../../../e2e/support/pdf.ts';
 import { type FoundationJob, writePdf } from '../src/index.ts';
-import { type Block, block, pinwheel, rectangle, usual, windmill } from './blocks.ts';
+import { type Block, block, pinwheel, rectangle, turningLamp, usual, windmill } from './blocks.ts';
 import { pageFonts } from './fonts.ts';
 import { laid } from './laid.ts';
 import { seamEndsOnJoins } from './match-points.ts';
@@ -37,6 +37,8 @@ const JOBS: readonly FoundationJob[] = [
   usual(pinwheel(5), 'Pinwheel', { paper: 'a3', scale: 1.5 }),
   usual(bricks(), 'Quay wall', { paper: 'a4', allowance: 0.375 }),
   usual(windmill(6), 'Windmill'),
+  usual(turningLamp(), 'Lamp with leaning arms', { scale: 0.777 }),
+  usual(pinwheel(4), 'Pinwheel of thirds', { scale: 1 / 3, paper: 'a4' }),
 ];
 
 /** A section as it is found in the file: where its match marks stand, in the block's own coordinates, inches. */
@@ -59,8 +61,8 @@ describe.skipIf(!hasPoppler)('match marks in the saved file, carried back to the
         expect(others.length).toBeGreaterThan(0);
         for (const other of others) {
           const meets = [...other.feet, ...other.outline].map((p) => distance(p, foot));
-          expect(Math.min(...meets)).toBeLessThan(2 * TRUE_INCHES);
-          if (other.feet.some((p) => distance(p, foot) < 2 * TRUE_INCHES)) paired++;
+          expect(Math.min(...meets)).toBeLessThan(TRUE_INCHES);
+          if (other.feet.some((p) => distance(p, foot) < TRUE_INCHES)) paired++;
         }
       }
     // And each point where a seam ends on a section is marked on it.
@@ -68,14 +70,14 @@ describe.skipIf(!hasPoppler)('match marks in the saved file, carried back to the
     for (const { letter, points } of wanted)
       for (const point of points) {
         const { feet } = found.find((one) => one.letter === letter)!;
-        expect(Math.min(...feet.map((foot) => distance(foot, point)))).toBeLessThan(2 * TRUE_INCHES);
+        expect(Math.min(...feet.map((foot) => distance(foot, point)))).toBeLessThan(TRUE_INCHES);
       }
     expect(paired).toBeGreaterThan(0);
   });
 });
 
 const liesOn = (p: Point, outline: Polygon): boolean =>
-  edgesOf(outline).some(({ a, b }) => distanceToSegment(p, a, b) < 2 * TRUE_INCHES);
+  edgesOf(outline).some(({ a, b }) => distanceToSegment(p, a, b) < TRUE_INCHES);
 
 /** Each section of the job, its drawn outline found by its shape, and the ticks whose foot stands on that. */
 function sectionsIn(pages: readonly DrawnPage[], { plan, sizes }: FoundationJob): readonly Found[] {
@@ -114,7 +116,7 @@ function carryBack(drawn: readonly Spot[], outline: Polygon, scale: number): (p:
       (axis) => mean(outline.map((p) => p[axis])) - mean(corners.map((p) => p[axis])),
     );
     const place = (p: Spot): Point => ({ x: flat(p).x + dx!, y: flat(p).y + dy! });
-    const fits = drawn.every((p) => outline.some((corner) => distance(corner, place(p)) < 2 * TRUE_INCHES));
+    const fits = drawn.every((p) => outline.some((corner) => distance(corner, place(p)) < TRUE_INCHES));
     if (fits) return place;
   }
   throw new Error('The drawn outline is not that of the section');
