@@ -88,7 +88,7 @@ const isIn = ({ x, y }: Point<'page'>, { minX, minY, maxX, maxY }: Box<'page'>):
 
 /** Sides of the boxes round all words and signs of a foundation, by what they say. */
 const labelsOf = ({ drawn }: Way) =>
-  drawn.marks.flatMap((mark) =>
+  drawn.draw().flatMap((mark) =>
     mark.kind === 'text' && mark.role === 'label'
       ? [{ content: mark.content, corners: textCorners(mark) }]
       : [],
@@ -129,7 +129,7 @@ test('where a join has no other place, the label moves', () => {
   const middle = (15.5 * 72) / 2;
   expect(way.grid.columns.joins).toEqual([expect.closeTo(middle, 3)]);
   expectLabelsWhole(way, foundation);
-  const away = way.drawn.marks.flatMap((mark) =>
+  const away = way.drawn.draw().flatMap((mark) =>
     mark.kind === 'text' && mark.role === 'label' ? [Math.abs(mark.at.x - middle)] : [],
   );
   expect(Math.min(...away)).toBeGreaterThan(5);
