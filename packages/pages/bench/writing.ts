@@ -33,6 +33,7 @@ export async function measureWriting(): Promise<void> {
       'plain paths',
       'plain marks',
       'all ÷ paths',
+      'all ÷ marks',
       'write ÷ marks',
     ],
   );
@@ -68,6 +69,7 @@ export async function measureWriting(): Promise<void> {
         ms(plainPaths.ms),
         ms(plainMarks.ms),
         factor((laid.ms + written.ms) / plainPaths.ms),
+        factor((laid.ms + written.ms) / plainMarks.ms),
         factor(written.ms / plainMarks.ms),
       );
     }

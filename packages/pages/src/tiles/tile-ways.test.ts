@@ -88,11 +88,13 @@ const isIn = ({ x, y }: Point<'page'>, { minX, minY, maxX, maxY }: Box<'page'>):
 
 /** Sides of the boxes round all words and signs of a foundation, by what they say. */
 const labelsOf = ({ drawn }: Way) =>
-  drawn.draw().flatMap((mark) =>
-    mark.kind === 'text' && mark.role === 'label'
-      ? [{ content: mark.content, corners: textCorners(mark) }]
-      : [],
-  );
+  drawn
+    .draw()
+    .flatMap((mark) =>
+      mark.kind === 'text' && mark.role === 'label'
+        ? [{ content: mark.content, corners: textCorners(mark) }]
+        : [],
+    );
 
 function expectLabelsWhole(way: Way, foundation: Foundation): void {
   const labels = labelsOf(way);
@@ -129,9 +131,9 @@ test('where a join has no other place, the label moves', () => {
   const middle = (15.5 * 72) / 2;
   expect(way.grid.columns.joins).toEqual([expect.closeTo(middle, 3)]);
   expectLabelsWhole(way, foundation);
-  const away = way.drawn.draw().flatMap((mark) =>
-    mark.kind === 'text' && mark.role === 'label' ? [Math.abs(mark.at.x - middle)] : [],
-  );
+  const away = way.drawn
+    .draw()
+    .flatMap((mark) => (mark.kind === 'text' && mark.role === 'label' ? [Math.abs(mark.at.x - middle)] : []));
   expect(Math.min(...away)).toBeGreaterThan(5);
   expect(Math.min(...away)).toBeLessThan(20);
 });
