@@ -12,26 +12,37 @@ export interface Wanted {
   readonly how: string;
 }
 
+/** What the last plan came to, in the numbers of the block that is planned now. */
+export interface Recalled extends AssemblyResult {
+  /** The piecing orders of its sections. */
+  readonly orders: readonly (readonly number[])[];
+}
+
 /**
  * What the last plan came to, for the next plan of a block of which only places have changed: while a line is dragged, who
  * touches whom on which line mostly stays as it is, and all that sewability depends on is that.
  * (The numbers of patches and lines may change meanwhile: they follow from places.)
  *
- * Lengths and shapes, which decide among assemblies that are equally good otherwise, may have changed: what is recalled
- * holds, but need not be the very assembly that a plan of its own would choose.
+ * Lengths and shapes, which decide among assemblies and orders that are equally good otherwise, may have changed: what is
+ * recalled holds, but need not be the very assembly, nor the orders, that a plan of its own would choose.
  */
 export class LastAssembly {
-  private last: { block: Touched; wanted: Wanted; result: AssemblyResult } | null = null;
+  private last: { block: Touched; wanted: Wanted; result: Recalled } | null = null;
 
-  recall(block: Touched, wanted: Wanted): AssemblyResult | null {
+  recall(block: Touched, wanted: Wanted): Recalled | null {
     const { last } = this;
     if (last === null || last.wanted.how !== wanted.how) return null;
     const now = renumbering(last.block, block);
     if (now === null || !arePinsOf(last.wanted.pins, wanted.pins, now)) return null;
-    return { ...last.result, assembly: renumbered(last.result.assembly, now) };
+    const { assembly, orders } = last.result;
+    return {
+      ...last.result,
+      assembly: renumbered(assembly, now),
+      orders: orders.map((order) => order.map((p) => now.patches[p]!)),
+    };
   }
 
-  keep(block: Touched, wanted: Wanted, result: AssemblyResult): void {
+  keep(block: Touched, wanted: Wanted, result: Recalled): void {
     this.last = { block, wanted, result };
   }
 }

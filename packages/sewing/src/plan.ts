@@ -1,5 +1,5 @@
 import { type Arrangement, patchesOfPin } from '@seamwright/arrangement';
-import { assemble, canAssemble, type Joinery } from './assemble.ts';
+import { type AssemblyResult, assemble, canAssemble, type Joinery } from './assemble.ts';
 import { leavesOf } from './assembly.ts';
 import { letterConflict, oneByOne, smallestConflict } from './conflict.ts';
 import { touching as touchingOf } from './contact.ts';
@@ -30,7 +30,10 @@ export interface PlanOptions {
   readonly partialSeams?: boolean;
   /** What was found for other plans of the same arrangement; what is found for this one is added. */
   readonly searches?: Searches;
-  /** The last plan of a block that this one may have grown out of; this one takes its place. */
+  /**
+   * The last plan of a block that this one may have grown out of; this one takes its place. Where nothing but places has changed
+   * since, its sections are sewn in the same orders, and it is not looked which of them repeat, unless that is the wish.
+   */
   readonly last?: LastAssembly;
 }
 
@@ -62,10 +65,9 @@ export function planSewing(arrangement: Arrangement, options: PlanOptions = {}):
   const conflict: Pin[] = [];
   const undecided: Pin[] = [];
   const wanted = { pins, how: `${effort} ${largestSection} ${wish}` };
-  let result =
-    last?.recall(joinery, wanted) ??
-    assemble(joinery, all, { effort, will: willOf(pins, largestSection), wish });
-  if (result.sewable) last?.keep(joinery, wanted, result);
+  const recalled = last?.recall(joinery, wanted) ?? null;
+  const first = recalled ?? assemble(joinery, all, { effort, will: willOf(pins, largestSection), wish });
+  let result: AssemblyResult = first;
   while (!result.sewable && pins.length > 0) {
     if (!canAssemble(joinery, all, NO_WILL, 0)) break;
     const given = result.undecided
@@ -93,10 +95,12 @@ export function planSewing(arrangement: Arrangement, options: PlanOptions = {}):
   );
 
   const will = willOf(pins, largestSection);
+  const orders = wish === 'most repetition' ? [] : recalled?.orders;
   const { sections, joins, figures, stuck } =
     partial === null
-      ? writePlan(arrangement, touching, result.assembly, will, letters)
+      ? writePlan(arrangement, touching, result.assembly, will, letters, orders)
       : writePartialPlan(joinery, partial, will, letters);
+  if (first.sewable) last?.keep(joinery, wanted, { ...first, orders: sections.map(({ order }) => order) });
   const common = { sections, joins, figures, conflict, undecided };
   if (partial !== null) {
     const atLeast = leastWithPartialSeams(joinery, largestSection);

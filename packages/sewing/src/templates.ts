@@ -10,7 +10,7 @@ import {
   type Transform,
   transformPoint,
 } from '@seamwright/geometry';
-import { type Corners, cornersOf, patchesRound } from './corners.ts';
+import { type Corners, patchesRound } from './corners.ts';
 import type { Region } from './region.ts';
 
 /** How one section is a copy of another: the same template, turned and perhaps mirrored. */
@@ -165,11 +165,11 @@ const SAME_TURN = 1;
 
 /** Finds out how sections of one plan are best taken for copies of each other. */
 export class Copies {
-  private readonly corners: Corners;
-
-  constructor(private readonly arrangement: Arrangement) {
-    this.corners = cornersOf(arrangement);
-  }
+  /** @param corners those of the arrangement */
+  constructor(
+    private readonly arrangement: Arrangement,
+    private readonly corners: Corners,
+  ) {}
 
   /**
    * The best way to take one shape for a copy of another; null where there is none.

@@ -22,6 +22,7 @@ export interface WrittenPlan {
  * Names sections and joins in working order: from the top left of the block, smaller units before what they make.
  *
  * @param letters the letters that the maker wants, by patch
+ * @param orders good orders of sections that are known already. Those sections are sewn so, and taken for no copies.
  */
 export function writePlan(
   arrangement: Arrangement,
@@ -29,8 +30,9 @@ export function writePlan(
   assembly: Assembly,
   will: Will,
   letters: ReadonlyMap<number, string>,
+  orders: readonly (readonly number[])[] = [],
 ): WrittenPlan {
-  return new PlanWriter(arrangement, touching, will, letters).write(assembly);
+  return new PlanWriter(arrangement, touching, will, letters, orders).write(assembly);
 }
 
 /** Sections that are joined already. */
@@ -50,6 +52,8 @@ class PlanWriter {
   /** The sections that others are copies of, by the numbers of their templates. */
   private readonly firstOf = new Map<number, Section>();
   private copied = 0;
+  /** Orders that are known, by the least patch of their sections. */
+  private readonly orderOf = new Map<number, readonly number[]>();
   private readonly taken: ReadonlySet<string>;
   /** For each patch, the number of the unit that it is in so far. */
   private readonly unitOf: Int32Array;
@@ -62,9 +66,11 @@ class PlanWriter {
     private readonly touching: Touching,
     private readonly will: Will,
     private readonly letters: ReadonlyMap<number, string>,
+    orders: readonly (readonly number[])[],
   ) {
+    for (const order of orders) this.orderOf.set(Math.min(...order), order);
     this.templates = new Templates(arrangement);
-    this.copies = new Copies(arrangement);
+    this.copies = new Copies(arrangement, touching);
     this.taken = new Set(letters.values());
     this.unitOf = new Int32Array(touching.count).fill(-1);
   }
@@ -123,6 +129,8 @@ class PlanWriter {
 
   private section(patches: Region): Section {
     const letter = this.letterFor(patches);
+    const order = this.orderOf.get(patches[0]!);
+    if (order !== undefined) return laidOut(this.arrangement, this.touching, order, letter);
     const anew = () => sewSection(this.arrangement, this.touching, patches, letter, { will: this.will });
     // The maker may want another order here than elsewhere.
     if (patches.some((p) => this.will.firsts.has(p) || this.will.before.has(p))) return anew();

@@ -90,7 +90,7 @@ it('is recalled for a turned block, and the plan is as good as one of its own', 
       }
       expect(replay(sewingReport(turned, plan))).toEqual([]);
       if (plan.sections.length > 1 && numbers(block) !== numbers(turned)) renumbered += 1;
-      const { joinLength, ...counted } = plan.figures;
+      const { joinLength, templates, ...counted } = plan.figures;
       expect([plan.verdict, plan.atLeast, plan.provenLeast]).toEqual([
         fresh.verdict,
         fresh.atLeast,
@@ -98,6 +98,8 @@ it('is recalled for a turned block, and the plan is as good as one of its own', 
       ]);
       expect(fresh.figures).toMatchObject(counted);
       expect(joinLength).toBeCloseTo(fresh.figures.joinLength, 9);
+      // Which sections repeat is not looked for in a plan that is recalled.
+      expect(templates).toBe(plan.sections.length);
       // Letters go from the top left, whatever came before.
       expect(plan.sections.map(({ letter }) => letter)).toEqual(fresh.sections.map(({ letter }) => letter));
     }),
