@@ -243,3 +243,22 @@ describe('on small sheets', () => {
     }
   });
 });
+
+describe('each label stands on one tile alone, and no note of a neighbour on it', () => {
+  test.each(JOBS)('%s', (_, job) => {
+    const { sheets } = laid(job);
+    const texts = sheets.map(({ marks }) => marks.filter((mark) => mark.kind === 'text'));
+    const labels = texts.map((of) =>
+      of.filter(({ role, content }) => role === 'label' && /^[A-Z]\d+$/.test(content)),
+    );
+    const names = labels.flat().map(({ content }) => content);
+    expect(names.length).toBeGreaterThan(0);
+    expect([...names].sort()).toEqual([...new Set(names)].sort());
+    texts.forEach((of, i) => {
+      const notes = of.filter(({ content }) => content.endsWith(' joins here'));
+      expect(notes.length).toBeGreaterThan(0);
+      for (const note of notes)
+        for (const label of labels[i]!) expect(overlap(boxOf(note), boxOf(label))).toBe(false);
+    });
+  });
+});

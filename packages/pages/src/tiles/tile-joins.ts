@@ -27,8 +27,8 @@ const DIAMOND_PLACES = [0.25, 0.2, 0.3, 0.15, 0.35] as const;
 /** How the neighbour's name is set; `gap` is kept free before and after it, points. */
 const JOIN_NOTE = { size: 7, ink: 0.6, gap: 4 };
 
-/** Where along a join the neighbour's name may stand, the first that is clear. */
-const NOTE_PLACES = [0.5, 0.4, 0.6, 0.12, 0.88] as const;
+/** Points between the places along a join where the neighbour's name may stand. */
+const NOTE_STEP = 4;
 
 /** Points: from the corner of two joins to its crop marks, and how long they are where the overlap has the room. */
 const CROP = { gap: 3, length: 12 };
@@ -142,7 +142,7 @@ function neighbourNote({ key, tile, overlap, lines, labels }: JoinedTile, side: 
   const isClear = (middle: number) =>
     clippedSegments([...labels, ...lines], boxOn(side, middle, half, strip - rise, strip + rise)).length ===
     0;
-  const places = NOTE_PLACES.map((share) => low + (high - low) * share);
+  const places = placesFromMiddle(low + half, high - half);
   // A text turned clockwise rises to the right.
   const base = onJoin(
     side,
@@ -155,6 +155,19 @@ function neighbourNote({ key, tile, overlap, lines, labels }: JoinedTile, side: 
     anchor: 'middle',
     angle: axis === 'x' ? 90 : 0,
   });
+}
+
+/** From the middle outwards: the first is the best that is clear. */
+function placesFromMiddle(low: number, high: number): readonly number[] {
+  const middle = (low + high) / 2;
+  const steps = Math.max(0, Math.floor((high - middle) / NOTE_STEP));
+  return [
+    middle,
+    ...Array.from({ length: steps }, (_, i) => (i + 1) * NOTE_STEP).flatMap((away) => [
+      middle - away,
+      middle + away,
+    ]),
+  ];
 }
 
 /** Where the tile begins and ends along the join: the neighbour does so, too. */

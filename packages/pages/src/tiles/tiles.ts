@@ -1,5 +1,6 @@
 import {
   type Box,
+  boundingBox,
   edgesOf,
   fail,
   formatLength,
@@ -20,6 +21,7 @@ import {
 import type { CheckedJob } from '../job.ts';
 import { clipped, clippedSegments } from '../marks/clip.ts';
 import { moved } from '../marks/marks.ts';
+import { textCorners } from '../marks/metrics.ts';
 import type { Mark } from '../marks/model.ts';
 import { besideRegion, type Regions } from '../sheet/sheet-frame.ts';
 import { captionsOf } from '../words/caption.ts';
@@ -126,7 +128,7 @@ function tileSheet(
     nameAt,
     overlap: job.overlap * POINTS_PER_INCH,
     lines: Object.values(drawn.lines).flat(),
-    labels: drawn.labels,
+    labels: drawn.labels.filter((side) => clippedSegments([side], core).length > 0),
   });
   const joinLines = joins.flatMap((mark) => (mark.kind === 'path' ? edgesOf(mark.points) : []));
   const inCore = {
@@ -141,7 +143,9 @@ function tileSheet(
   const lengthsIn = job.seamLengths ? job.unit : null;
   const words = wordMarks(foundation, inCore, roomForWords(tile), lengthsIn, seams);
   const seen = withWholeStrokes(tile, way);
-  const shown = drawn.draw().flatMap((mark) => clipped(mark, mark.role === 'label' ? labelRoom(tile) : seen));
+  const shown = drawn
+    .draw()
+    .flatMap((mark) => (mark.role === 'label' ? labelOn(tile, mark) : clipped(mark, seen)));
   const toSheet = subtract<'page'>(cornerIn(way, tile), { x: tile.window.minX, y: tile.window.minY });
   const atTop = { x: region.minX, y: region.minY };
   const map = smallMap(key, way, tile);
@@ -154,6 +158,14 @@ function tileSheet(
       ...[...joins, ...shown, ...words].map((mark) => moved(mark, toSheet)),
     ],
   };
+}
+
+/** What belongs to a label stands on the tile that keeps it when the joins are trimmed, not in the overlap of another as well. */
+function labelOn(tile: Tile, mark: Mark): readonly Mark[] {
+  const { minX, minY, maxX, maxY } = boundingBox(mark.kind === 'text' ? textCorners(mark) : mark.points);
+  const kept = roomForWords(tile);
+  const isBeyond = maxX <= kept.minX || minX >= kept.maxX || maxY <= kept.minY || minY >= kept.maxY;
+  return isBeyond ? [] : clipped(mark, labelRoom(tile));
 }
 
 /** Points: more than half of any stroke. */
