@@ -53,6 +53,25 @@ test('the cutting chart is read, and saved as CSV and PDF as the command line wr
   ]).toString();
   expect(csv).toBe(wanted);
 
+  // Each section on its own, on the screen and in the file.
+  const bySection = page.getByRole('checkbox', { name: 'Chart each section on its own' });
+  await bySection.check();
+  await expect(page.getByRole('rowheader', { name: 'Section A' }).first()).toBeVisible();
+  const sectioned = await saved(page, () =>
+    page.getByRole('button', { name: 'Save the chart as CSV' }).click(),
+  );
+  const call = [PROGRAM, 'cutting', pattern.path, '--block', 'Lantern', '--csv', '--by-section'];
+  const sections = readFileSync(sectioned.path, 'utf8');
+  expect(sections).toBe(execFileSync(process.execPath, call).toString());
+  const listed = cellsOf(sections).slice(1);
+  expect(await tables.locator('tbody tr:has(td)').count()).toBe(listed.length);
+  expect(await tables.getByRole('rowheader').allInnerTexts()).toEqual(
+    [...new Set(listed.map(([fabric, section]) => `${fabric}/Section ${section}`))].map(
+      (words) => words.split('/')[1],
+    ),
+  );
+  await bySection.uncheck();
+
   const file = await saved(page, () => page.getByRole('button', { name: 'Save the chart as PDF' }).click());
   expect(file.name).toBe('Lantern, cutting.pdf');
   const words = readPdf(readFileSync(file.path))

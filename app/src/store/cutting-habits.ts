@@ -13,6 +13,8 @@ export interface CuttingHabits {
   readonly roundUpTo: number;
   readonly usableWidth: number;
   readonly layers: number;
+  /** Chart each section on its own. */
+  readonly bySection: boolean;
   readonly trim: boolean;
   readonly spareOfLargest: boolean;
   /** Parts of the length, from 0 to below 1. */
@@ -32,6 +34,7 @@ const USUAL: CuttingHabits = {
   roundUpTo: USUAL_CUTS.roundUpTo,
   usableWidth: USABLE_WIDTH,
   layers: LAYERS.usual,
+  bySection: false,
   trim: PLAIN_RULES.trim,
   spareOfLargest: PLAIN_RULES.spareOfLargest,
   shrinkage: PLAIN_RULES.shrinkage,

@@ -1,11 +1,17 @@
-import { type BlockOfCloth, type CutOut, chartCsv, cuttingReport, workOut } from '@seamwright/cloth';
+import {
+  type BlockOfCloth,
+  type CutOut,
+  chartCsv,
+  cuttingReport,
+  shownRows,
+  workOut,
+} from '@seamwright/cloth';
 import { boundingBox, type Result } from '@seamwright/geometry';
 import { prettyJson } from '@seamwright/pattern';
 import type { Call } from '../call.ts';
 import type { Command } from '../command.ts';
 import { badCall, complain, oneLine } from '../complaint.ts';
 import { type BlocksToCut, blocksToCut } from '../cutting/blocks-to-cut.ts';
-import { chartOf } from '../cutting/chart-of.ts';
 import { clothsOf } from '../cutting/cloths.ts';
 import { cuttingText } from '../cutting/cutting-text.ts';
 import { CUTTING_OPTIONS, type CuttingOrder, readCuttingOrder } from '../cutting/order.ts';
@@ -56,7 +62,7 @@ async function run(call: Call, io: Io): Promise<Status> {
     case 'csv':
       io.out(
         chartCsv(
-          chartOf(worked.value, order),
+          shownRows(worked.value, order.bySection),
           plans.map(({ cloth }) => cloth),
         ),
       );
@@ -68,7 +74,7 @@ async function run(call: Call, io: Io): Promise<Status> {
     }
     case 'text':
       for (const note of drawings.notes) io.out(`${oneLine(note)}\n`);
-      io.out(cuttingText(drawings, order, chartOf(worked.value, order), plans));
+      io.out(cuttingText(drawings, order, shownRows(worked.value, order.bySection), plans));
   }
   return plans.some(({ plan }) => plan.tooLarge.length > 0) ? 1 : 0;
 }

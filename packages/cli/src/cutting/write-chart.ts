@@ -1,11 +1,10 @@
-import { blocksText, type CutOut } from '@seamwright/cloth';
+import { blocksText, type CutOut, shownRows } from '@seamwright/cloth';
 import { layCuttingChart, printable, writePdf } from '@seamwright/pages';
 import { complain, oneLine } from '../complaint.ts';
 import type { Io, Status } from '../io.ts';
 import { counted } from '../report-text.ts';
 import { writeWhole } from '../write-files.ts';
 import type { BlocksToCut } from './blocks-to-cut.ts';
-import { chartOf } from './chart-of.ts';
 import type { CuttingOrder } from './order.ts';
 
 /** Writes the chart as pages, whole or not at all, and says so. */
@@ -25,7 +24,7 @@ export async function writeChart(
     paper: order.paper,
     ...(order.margins !== undefined && { margins: order.margins }),
     unit,
-    rows: chartOf(cutOut, order),
+    rows: shownRows(cutOut, order.bySection),
     plans: cutOut.plans,
     layers: order.layers,
     cut: order.cut,

@@ -16,6 +16,15 @@ describe('what is bought', () => {
     expect(bought(152).buyYards).toBe(4.25);
   });
 
+  // Generations, calculating yardage for quilt back: two panels of 86 in are 172 in, 4.78 yd → 4 7/8.
+  // quiltingboard.com, t189575: binding of 96 × 110 and 12 in is 424 in, 11 strips of 40 × 2 1/2, 27 1/2 in → 7/8 yd.
+  it.each([
+    [2 * 86, 4.875],
+    [Math.ceil((2 * (96 + 110) + 12) / 40) * 2.5, 0.875],
+  ])('of %f in is the published yardage, %f yd', (inches, yards) => {
+    expect(bought(inches).buyYards).toBe(yards);
+  });
+
   // Exact: need ÷ (1 − rate); 3 yd at 5 % → 3.158 yd → 3 1/4.
   it('is more by what the wash takes', () => {
     const { needInches, buyYards } = bought(108, { shrinkage: 0.05 });

@@ -40,8 +40,12 @@ export const layerCautions = (rows: readonly ChartRow[]): readonly Caution[] =>
       ]
     : [];
 
-/** For whoever presses sewn foundations. */
+/** For whoever joins and presses sewn foundations. */
 export const PRESSING_CAUTIONS: readonly Caution[] = [
+  {
+    text: 'Do not sew over the pins of a join: take each out before the needle comes to it.',
+    source: '4-H sewing leaflet',
+  },
   {
     text: 'Set the iron on its rest whenever you lay it down, and unplug it after use.',
     source: 'common practice',

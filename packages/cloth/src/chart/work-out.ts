@@ -87,3 +87,7 @@ export async function workOut(
   if (!plans.ok) return plans;
   return ok({ batches, pieces: batches.flatMap(({ pieces }) => pieces), rows, plans: plans.value });
 }
+
+/** The chart as it is shown: by section where that is asked for; what is bought is reckoned without sections. */
+export const shownRows = ({ batches, rows, plans }: CutOut, bySection: boolean): readonly ChartRow[] =>
+  bySection ? chartOfBlocks(batches, { cloths: plans.map(({ cloth }) => cloth), bySection }) : rows;

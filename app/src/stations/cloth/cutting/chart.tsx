@@ -35,6 +35,8 @@ export function Chart({ plan, rows, question, patchOf }: ChartProps) {
   const fabric = useWork((work) => fabricsOf(work).find(({ id }) => id === plan.cloth.id));
   const unit = useWork((work) => work.history.present.unit);
   const own = rows.filter(({ cloth }) => (cloth ?? '') === plan.cloth.id);
+  // Without sections, one that has no name.
+  const sections = [...new Set(own.map(({ section }) => section))];
   const name = fabric?.name ?? 'No fabric chosen yet';
   const inspected = useInspectedPiece()?.piece.name;
   const heading = fabric === undefined ? 'Cut from fabric not chosen yet' : `Cut from ${name}`;
@@ -57,17 +59,28 @@ export function Chart({ plan, rows, question, patchOf }: ChartProps) {
             <th scope="col">For</th>
           </tr>
         </thead>
-        <tbody>
-          {own.map((row) => (
-            <Row
-              key={`${row.shape} ${row.width} ${row.height}`}
-              row={row}
-              question={question}
-              patchOf={patchOf}
-              unit={unit}
-            />
-          ))}
-        </tbody>
+        {sections.map((section) => (
+          <tbody key={section ?? ''}>
+            {section !== undefined && (
+              <tr>
+                <th scope="rowgroup" colSpan={3} className={styles.section}>
+                  Section {section}
+                </th>
+              </tr>
+            )}
+            {own
+              .filter((row) => row.section === section)
+              .map((row) => (
+                <Row
+                  key={`${row.shape} ${row.width} ${row.height}`}
+                  row={row}
+                  question={question}
+                  patchOf={patchOf}
+                  unit={unit}
+                />
+              ))}
+          </tbody>
+        ))}
       </table>
       {own.some(({ pieces }) => inspected !== undefined && pieces.includes(inspected)) && <PiecePart />}
       {plan.notes.map((note) => (

@@ -1,5 +1,7 @@
+import { shownRows } from '@seamwright/cloth';
 import { sentence } from '@seamwright/geometry';
 import { useEffect, useMemo } from 'react';
+import { useCuttingHabits } from '../../../store/cutting-habits.ts';
 import { useWork } from '../../../store/work.ts';
 import { startCuttingOut, useCutting } from '../../../study/cut-out.ts';
 import { Foldable } from '../../../ui/foldable.tsx';
@@ -18,7 +20,12 @@ import { WastePart } from './waste-part.tsx';
 /** What to cut for the open block or for all, and what to buy. */
 export function CuttingPanel() {
   useEffect(startCuttingOut, []);
-  const answer = useCutting((cutting) => cutting.answer);
+  const worked = useCutting((cutting) => cutting.answer);
+  const bySection = useCuttingHabits((habits) => habits.bySection);
+  const answer = useMemo(
+    () => (worked === null ? null : { ...worked, rows: shownRows(worked, bySection) }),
+    [worked, bySection],
+  );
   const problem = useCutting((cutting) => cutting.problem);
   const question = useCutting((cutting) => cutting.question);
   const block = useLookedAt(question);

@@ -14,6 +14,7 @@ import styles from './cutting.module.css';
 const STEP_RANGE: LengthRange = { least: 1 / 16, most: 1 };
 
 const SWITCHES = [
+  { name: 'bySection', words: 'Chart each section on its own' },
   { name: 'trim', words: 'Cut pieces from higher strips, too, and trim them: less fabric, more cuts' },
   { name: 'spareOfLargest', words: 'One more of the largest size of each fabric' },
   { name: 'quarterYards', words: 'Buy whole quarters of a yard' },
