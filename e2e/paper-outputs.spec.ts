@@ -1,5 +1,5 @@
 import { readFileSync } from 'node:fs';
-import type { Download, Page } from '@playwright/test';
+import type { Download, Page, Route } from '@playwright/test';
 import { goTo, open, openBlock, problem, stop } from './support/app.ts';
 import { checkSquareSides, type DrawnPage, finishedOutlines, misfit, readPdf } from './support/pdf.ts';
 import { readPngHead } from './support/png.ts';
@@ -157,25 +157,98 @@ test('a long job says how far it is, and can be cancelled while the page stays l
   expect(files).toHaveLength(written);
 });
 
-test('laying out is cancelled, and asked for after all', async ({ page }) => {
-  // As over a slow line: what lays out the sheets does not come until it is let through.
+/** As over a slow line: what is asked for at such addresses does not come until it is let through. */
+async function held(page: Page, address: RegExp): Promise<() => Promise<void>> {
   let letThrough = () => {};
   const through = new Promise<void>((resolve) => {
     letThrough = resolve;
   });
-  await page.route(/\/later-[^/]*\.js$/, async (route) => {
+  const hold = async (route: Route) => {
     await through;
     await route.continue().catch(() => undefined);
-  });
+  };
+  await page.route(address, hold);
+  return async () => {
+    letThrough();
+    await page.unroute(address, hold);
+  };
+}
+
+test('a PDF tells how far it is, and is not saved when it is cancelled', async ({ page }) => {
+  await lighthouse(page);
+  const width = page.getByLabel('Finished width');
+  await width.fill('80');
+  await width.press('Enter');
+  const save = printing(page).getByRole('button', { name: 'Save PDF' });
+  await expect(printing(page)).toContainText(/\b\d{3} sheets/);
+  await expect(save).toBeEnabled({ timeout: 20_000 });
+  const files: Download[] = [];
+  page.on('download', (file) => files.push(file));
+  const bar = printing(page).getByRole('progressbar', { name: 'Making the PDF file…' });
+
+  // Before its writer is there.
+  let letWriter = await held(page, /\/jspdf[^/]*\.js$/);
+  await save.click();
+  await expect(bar).toBeVisible();
+  await printing(page).getByRole('button', { name: 'Cancel' }).click();
+  await expect(page.getByRole('status').filter({ hasText: 'The PDF file was cancelled' })).toHaveCount(1);
+  await expect(bar).toHaveCount(0);
+  await letWriter();
+
+  // While its pages are written: at the first word of how far it is.
+  letWriter = await held(page, /\/jspdf[^/]*\.js$/);
+  await save.click();
+  await expect(bar).toBeVisible();
+  const told = page.evaluate(
+    () =>
+      new Promise<{ value: number; max: number }>((resolve) => {
+        const progress = document.querySelector('progress')!;
+        new MutationObserver((_, observer) => {
+          if (progress.position <= 0) return;
+          observer.disconnect();
+          progress.parentElement!.querySelector('button')!.click();
+          resolve({ value: progress.value, max: progress.max });
+        }).observe(progress, { attributes: true });
+      }),
+  );
+  await letWriter();
+  const { value, max } = await told;
+  expect(value).toBeLessThan(max);
+  await expect(bar).toHaveCount(0);
+  await expect(save).toBeEnabled();
+  expect(files).toEqual([]);
+
+  // Nothing of what was cancelled comes later, and it can be saved all the same.
+  const written = readFileSync(await (await saved(page, 'Save PDF')).path(), 'latin1');
+  expect(files).toHaveLength(1);
+  // ISO 32000-1, table 30: each page is a dictionary of this type.
+  expect(written.match(/\/Type \/Page\b/g)).toHaveLength(max);
+});
+
+test('laying out is cancelled, and asked for after all', async ({ page }) => {
+  const letThrough = await held(page, /\/later-[^/]*\.js$/);
   await open(page, '?demo');
   await openBlock(page, 'Lighthouse');
   await goTo(page, 'Paper');
-  await expect(printing(page).getByRole('progressbar', { name: 'Drawing the foundations…' })).toBeVisible();
-  await printing(page).getByRole('button', { name: 'Cancel' }).click();
+  const bar = printing(page).getByRole('progressbar', { name: 'Drawing the foundations…' });
+  await expect(bar).toBeVisible();
+  // Cancelled in the same moment as other sheets are asked for: these, too, are not laid out.
+  await printing(page).getByText('On the sheets').click();
+  const upright = page.getByLabel('Keep foundations upright');
+  await expect(upright).toBeVisible();
+  const cancel = await printing(page).getByRole('button', { name: 'Cancel' }).elementHandle();
+  await upright.evaluate((box, button) => {
+    (box as HTMLElement).click();
+    (button as HTMLElement).click();
+  }, cancel);
+  await expect(upright).toBeChecked();
   const sheets = page.getByRole('region', { name: 'Sheets' });
   await expect(sheets).toContainText('The sheets are not laid out: that was cancelled.');
   await expect(stop(page, 'Paper')).toContainText('no sheets yet');
-  letThrough();
+  // What takes half a second has a bar.
+  await page.waitForTimeout(1000);
+  await expect(bar).toHaveCount(0);
+  await letThrough();
   await sheets.getByRole('button', { name: 'Lay them out' }).click();
   await expect(printing(page).getByRole('button', { name: 'Save PDF' })).toBeEnabled();
   await expect(page.getByRole('img', { name: /^Sheet 1/ })).toBeVisible();

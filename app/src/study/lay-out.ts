@@ -17,6 +17,8 @@ const SLOW = 1000;
 
 /** The sheets that are being laid out. */
 export interface Laying {
+  /** The block that they are of. */
+  readonly blockId: string;
   readonly job: FoundationJob;
   /** `performance.now()` when it began. */
   readonly since: number;
@@ -44,8 +46,10 @@ export function startLayingOut(): void {
     const { laying } = useLaying.getState();
     if (laying !== null) {
       const waiting = waitingJob();
-      const changed = waiting !== null && !sameJob(waiting, laying.job);
-      if (changed && performance.now() - laying.since > SLOW) pagesWorker.end();
+      if (waiting === null || sameJob(waiting, laying.job)) return;
+      const left = isShown(laying) ? laying.since + SLOW - performance.now() : 0;
+      if (left > 0) later(left);
+      else pagesWorker.end();
       return;
     }
     try {
@@ -54,25 +58,26 @@ export function startLayingOut(): void {
       useLaying.setState({ laying: null });
     }
   };
-  const later = () => {
+  const later = (wait: number) => {
     if (waitingJob() === null) return;
     clearTimeout(timer);
-    timer = setTimeout(() => void ask(), QUIET);
+    timer = setTimeout(() => void ask(), wait);
   };
+  const changed = () => later(QUIET);
   useWork.subscribe(
     (work) => [work.study, work.printing, work.history, work.colourwayId, work.sheets] as const,
-    later,
+    changed,
     { equalityFn: (a, b) => a.every((part, i) => part === b[i]) },
   );
-  useSettings.subscribe(later);
-  usePrinters.subscribe(later);
-  useCuttingHabits.subscribe(later);
-  later();
+  useSettings.subscribe(changed);
+  usePrinters.subscribe(changed);
+  useCuttingHabits.subscribe(changed);
+  changed();
 }
 
 async function layOutOnce(job: FoundationJob): Promise<void> {
   const blockId = currentBlock(useWork.getState()).id;
-  const begun: Laying = { job, since: performance.now(), progress: null };
+  const begun: Laying = { blockId, job, since: performance.now(), progress: null };
   useLaying.setState({ laying: begun });
   const report: Progress = (done, of, what) => {
     const { laying } = useLaying.getState();
@@ -81,7 +86,7 @@ async function layOutOnce(job: FoundationJob): Promise<void> {
   };
   try {
     const laid = await pagesWorker.ask((worker) => worker.layOut(job, proxy(report)));
-    if (currentBlock(useWork.getState()).id !== blockId) return;
+    if (!isShown(begun)) return;
     useWork.setState({
       sheets: laid.ok
         ? { blockId, job, plan: laid.value, problem: null }
@@ -93,12 +98,22 @@ async function layOutOnce(job: FoundationJob): Promise<void> {
   }
 }
 
-/** Stops laying out what is asked for. Nothing is there to save until something else is asked, or it is asked again. */
+/** Whether it is the block in hand whose sheets these are. */
+const isShown = ({ blockId }: Laying): boolean => currentBlock(useWork.getState()).id === blockId;
+
+/**
+ * Stops laying out what is asked for, be it under way or waiting for what was asked before. Nothing is there to save until something
+ * else is asked, or it is asked again.
+ */
 export function stopLayingOut(): void {
   const { laying } = useLaying.getState();
   if (laying === null) return;
-  const blockId = currentBlock(useWork.getState()).id;
-  useWork.setState({ sheets: { blockId, job: laying.job, plan: null, problem: STOPPED } });
+  const work = useWork.getState();
+  // While the drawing is being studied nobody knows what will be asked for.
+  const job = foundationJob(work) === null ? laying.job : waitingJob();
+  // Sheets that are there already stand: what is under way was asked for in between.
+  if (job !== null)
+    useWork.setState({ sheets: { blockId: currentBlock(work).id, job, plan: null, problem: STOPPED } });
   pagesWorker.end();
 }
 

@@ -1,4 +1,5 @@
 import { type ReactNode, useEffect, useId, useState } from 'react';
+import { currentBlock, useWork } from '../../../store/work.ts';
 import { stopLayingOut, useLaying } from '../../../study/lay-out.ts';
 import { Button } from '../../../ui/button.tsx';
 import styles from './outputs.module.css';
@@ -22,7 +23,9 @@ export function MakingProgress() {
 /** How far the sheets are laid out, where it takes long. */
 export function LayingProgress() {
   const laying = useLaying((state) => state.laying);
-  if (laying === null) return null;
+  const blockId = useWork((work) => currentBlock(work).id);
+  // What is laid out of another block is let go as soon as this one has been studied.
+  if (laying === null || laying.blockId !== blockId) return null;
   const { done, of, what } = laying.progress ?? { done: 0, of: 0, what: 'drawing' };
   return (
     <Progress key={laying.since} done={done} of={of} onCancel={stopLayingOut}>
