@@ -1,16 +1,12 @@
 import { describe, expect, test } from 'vitest';
-import { finishedOutlines, hasPoppler, misfit, readPdf } from '../../../e2e/support/pdf.ts';
+import { finishedOutlines, hasPoppler, misfit, readPdf, type Spot } from '../../../e2e/support/pdf.ts';
 import { checkPage, type FoundationJob, writePdf } from '../src/index.ts';
 import { boat, house, lantern, pinwheel, usual } from './blocks.ts';
 import { boxOf } from './boxes.ts';
 import { pageFonts } from './fonts.ts';
 import { laid } from './laid.ts';
+import { printedBy } from './page-kinds.ts';
 import { openPdf } from './pdfjs.ts';
-
-interface Spot {
-  readonly x: number;
-  readonly y: number;
-}
 
 /** What pages are held to: 0.01 mm, in points. */
 const TRUE = (0.01 / 25.4) * 72;
@@ -19,11 +15,6 @@ const TRUE = (0.01 / 25.4) * 72;
 const HARBOUR = { name: 'Harbour inkjet', across: 0.973, down: 0.989 };
 /** One that enlarges. */
 const QUAY = { name: 'Quay laser', across: 1.021, down: 1.008 };
-
-/** What the printer makes of a page: the whole of it, smaller or larger. */
-const printedBy =
-  ({ across, down }: { across: number; down: number }) =>
-  ({ x, y }: Spot): Spot => ({ x: x * across, y: y * down });
 
 /** Widths and heights of the closed squares on a printed page, smallest first. */
 const squares = (closed: readonly (readonly Spot[])[]) =>
@@ -126,7 +117,7 @@ describe('the check page', () => {
           if (!page.ok) throw new Error(page.problem.what);
           const { plan, rulers } = page.value;
           const { pages } = await openPdf(await writePdf(plan, pageFonts));
-          const printed = printedBy(printer ?? { across: 1, down: 1 });
+          const printed = printedBy(printer);
           const paths = pages[0]!.paths.map((path) => ({ ...path, points: path.points.map(printed) }));
           expectTrueSquares(paths.filter(({ closed }) => closed).map(({ points }) => points));
           const lines = paths.filter(({ closed, points }) => !closed && points.length === 2);

@@ -18,6 +18,8 @@ export interface ReadPage {
   readonly view: readonly number[];
   readonly paths: readonly ReadPath[];
   readonly text: string;
+  /** Where the base line of each text begins and ends. */
+  readonly baseLines: readonly (readonly [Spot, Spot])[];
 }
 
 export interface ReadPdf {
@@ -48,6 +50,7 @@ export async function openPdf(bytes: Uint8Array): Promise<ReadPdf> {
       view: page.view,
       paths: pathsOf(list, page.view[3]!),
       text: items.map((item) => ('str' in item ? item.str : '')).join('\n'),
+      baseLines: items.flatMap((item) => ('str' in item ? [baseLine(item, page.view[3]!)] : [])),
     });
     list.fnArray.forEach((operator, i) => {
       if (operator !== OPS.setFont) return;
@@ -74,6 +77,17 @@ export async function openPdf(bytes: Uint8Array): Promise<ReadPdf> {
   };
   await doc.destroy();
   return result;
+}
+
+/** The first two numbers of the transform are where the writing goes, `width` is how far. */
+function baseLine(
+  { transform, width }: { readonly transform: readonly number[]; readonly width: number },
+  top: number,
+): readonly [Spot, Spot] {
+  const [across, up, , , x, y] = transform as readonly [number, number, number, number, number, number];
+  const size = Math.hypot(across, up) || 1;
+  const start = { x, y: top - y };
+  return [start, { x: start.x + (across / size) * width, y: start.y - (up / size) * width }];
 }
 
 /** Codes of the reader's own path lists: what moves, what draws a line; what else comes here closes. */
