@@ -31,6 +31,7 @@ test('a size that is too small is said so, and what stays bare is drawn', async 
   await page.getByRole('button', { name: 'A1', exact: true }).click();
   const piece = page.getByRole('region', { name: 'The piece for A1' });
   await expect(piece.getByRole('status')).toContainText(/It still covers .* % of it is trimmed off/);
+  await expect(piece).not.toContainText('as it is laid down');
   expect(await wrongPixels(page)).toBe(0);
 
   const height = piece.getByRole('textbox', { name: 'Height' });
@@ -42,6 +43,11 @@ test('a size that is too small is said so, and what stays bare is drawn', async 
   await piece.getByRole('button', { name: 'The size that was worked out' }).click();
   await expect(piece.getByRole('status')).toContainText('It still covers');
   expect(await wrongPixels(page)).toBe(0);
+
+  await page.getByRole('button', { name: 'A2', exact: true }).click();
+  await expect(page.getByRole('region', { name: 'The piece for A2' })).toContainText(
+    'Dotted: the piece as it is laid down, right side down',
+  );
 });
 
 test('dark under light is listed and marked, and an order that avoids some is taken in one step', async ({

@@ -5,7 +5,7 @@ import { type Paint, Painting } from '../../../canvas/painting.tsx';
 import { useLook } from '../../../canvas/use-look.ts';
 import { type InspectedPiece, useInspectedPiece } from './use-inspected-piece.ts';
 
-/** On the block: what the piece must cover, where it lies after the flip, and what it leaves bare. */
+/** On the block: where the piece is laid down, what it must cover, where it lies after the flip, and what it leaves bare. */
 export function PieceMarks() {
   const look = useLook(inFront);
   const inspected = useInspectedPiece();
@@ -17,6 +17,7 @@ export function PieceMarks() {
 const LINE = 2.5;
 const CASING = 2.5;
 const DASHES: readonly number[] = [8, 5];
+const DOTS: readonly number[] = [2, 5];
 
 function paintPiece(inspected: InspectedPiece | null, look: Look): Paint {
   const { theme, scale: pixels } = look;
@@ -42,6 +43,7 @@ function paintPiece(inspected: InspectedPiece | null, look: Look): Paint {
       context.stroke();
       context.setLineDash([]);
     };
+    if (need.sewLine !== null) outline(sewn.laid, theme.accent, DOTS);
     outline(need.needed, theme.ink, DASHES);
     outline(sewn.flipped, theme.accent, []);
     context.beginPath();

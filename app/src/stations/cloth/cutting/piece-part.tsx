@@ -32,6 +32,11 @@ export function PiecePart() {
       <h3>The piece for {piece.name}</h3>
       {sizes > 1 && <p className={styles.note}>In the block {widthWords(block, unit)}.</p>}
       <p role="status">{coverWords(inspected, unit)}</p>
+      <p className={styles.note}>
+        {need.sewLine === null
+          ? 'A full line: the piece. Dashed: what it must cover.'
+          : 'Dotted: the piece as it is laid down, right side down. A full line: flipped. Dashed: what it must cover.'}
+      </p>
       <div className={styles.tried}>
         <LengthField
           label="Width"

@@ -40,7 +40,7 @@ export function useInspectedPiece(): InspectedPiece | null {
   }, [name, tried, question, answer, block]);
 }
 
-/** Where that piece lies on the block as it is drawn, as it was worked out: trying sizes moves nothing. */
+/** Where that piece lies on the block as it is drawn, before and after the flip, as it was worked out: trying sizes moves nothing. */
 export function usePiecePlace(): Polygon {
   const inspected = useInspectedPiece();
   return useMemo(() => {
@@ -50,6 +50,7 @@ export function usePiecePlace(): Polygon {
       need,
       block: { scale },
     } = inspected;
-    return transformPolygon(scaling(1 / scale), placeSewFlip(piece, need).flipped);
+    const { laid, flipped } = placeSewFlip(piece, need);
+    return transformPolygon(scaling(1 / scale), [...laid, ...flipped]);
   }, [inspected]);
 }
