@@ -35,7 +35,8 @@ export function PiecePart() {
       <p className={styles.note}>
         {need.sewLine === null
           ? 'A full line: the piece. Dashed: what it must cover.'
-          : 'Dotted: the piece as it is laid down, right side down. A full line: flipped. Dashed: what it must cover.'}
+          : 'Dotted: the piece as it is laid down, right side down. A full line: flipped. Dashed: what it must cover.'}{' '}
+        Beside each side stands its margin{isTried ? '' : ', in the middle how far off it may lie'}.
       </p>
       <div className={styles.tried}>
         <LengthField
