@@ -302,6 +302,28 @@ test('sheets that are wanted several times go to the printer as often, or once',
   expect(await printed('As often as they say')).toEqual(once.flatMap((title) => [title, title, title]));
 });
 
+test('sheets are filled with prints of the same, and fewer are printed', async ({ page }) => {
+  await lighthouse(page);
+  const blocks = page.getByLabel('Blocks', { exact: true });
+  const side = page.getByLabel('Finished width');
+  await side.fill('2');
+  await side.press('Enter');
+  await blocks.fill('24');
+  await blocks.press('Enter');
+  await expect(printing(page)).toContainText('24 sheets of paper in all');
+  await printing(page).getByRole('button', { name: 'Save paper: several on a sheet' }).click();
+  await expect(printing(page)).toContainText(/could (not )?hold the prints/, { timeout: 30_000 });
+  const printed = /(\d+) sheets of paper in all/.exec((await printing(page).textContent()) ?? '')!;
+  expect(Number(printed[1])).toBeLessThan(24);
+  await expect(page.getByRole('img', { name: /^Sheet 1/ })).toHaveAccessibleName(/ × \d/);
+  // It is a habit: it holds after a reload, and is taken back where it is chosen.
+  await page.reload();
+  await expect(printing(page)).toContainText(`${printed[1]} sheets of paper in all`, { timeout: 30_000 });
+  await printing(page).locator('summary', { hasText: 'On the sheets' }).click();
+  await page.getByRole('checkbox', { name: 'Several prints on a sheet' }).uncheck();
+  await expect(printing(page)).toContainText('24 sheets of paper in all');
+});
+
 test('a picture that no browser could draw is refused in a sentence, and nothing is saved', async ({
   page,
 }) => {

@@ -23,6 +23,8 @@ export interface Settings {
   readonly gap: number;
   /** No foundation is turned on its sheet. */
   readonly keepUpright: boolean;
+  /** Where several are to be printed of a foundation, several stand on a sheet. */
+  readonly fillSheets: boolean;
   /** Places on fewer sheets are looked for as long as it may be worth. */
   readonly saveSheets: boolean;
   /** Seam allowance, inches. */
@@ -69,6 +71,7 @@ function defaults(): Settings {
     overlap: USUAL_OVERLAP,
     gap: USUAL_GAP,
     keepUpright: false,
+    fillSheets: false,
     saveSheets: false,
     shareTemplates: true,
     ink: 'dark',
@@ -148,6 +151,7 @@ const READABLE: {
   overlap: isOverlap,
   gap: isGap,
   keepUpright: isBoolean,
+  fillSheets: isBoolean,
   saveSheets: isBoolean,
   allowance: isAllowance,
   shareTemplates: isBoolean,

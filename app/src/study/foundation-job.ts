@@ -15,7 +15,7 @@ export function foundationJob(work: Work): FoundationJob | null {
   if (study === null || study.stale || !study.refined) return null;
   if (study.arrangement === null || study.plan === null) return null;
   const settings = useSettings.getState();
-  const { allowance, shareTemplates, overlap, gap, keepUpright, ink, seamLengths } = settings;
+  const { allowance, shareTemplates, overlap, gap, keepUpright, fillSheets, ink, seamLengths } = settings;
   const { title, unit } = pattern(work);
   return {
     title: currentBlock(work).name,
@@ -24,7 +24,7 @@ export function foundationJob(work: Work): FoundationJob | null {
     plan: study.plan,
     sizes: currentPrinting(work).sizes,
     unit,
-    ...{ allowance, shareTemplates, overlap, gap, keepUpright, ink, seamLengths },
+    ...{ allowance, shareTemplates, overlap, gap, keepUpright, fillSheets, ink, seamLengths },
     effort: settings.saveSheets ? 'thorough' : 'quick',
     ...sheetWanted(),
     ...(settings.fabricsOnPaper && { fabrics: patchFabrics(fabricsOf(work), fabricIds(work, study)) }),

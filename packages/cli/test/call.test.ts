@@ -33,6 +33,7 @@ describe('help', () => {
         '--printer AxD',
         '--gap G',
         '--keep-upright',
+        '--fill-sheets',
         '--fewest-sheets',
         '--overlap O',
         '--ink INK',

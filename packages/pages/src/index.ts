@@ -3,7 +3,7 @@ export { layCuttingChart } from './charts/lay-cutting-chart.ts';
 export { foundationPicture } from './foundation/foundation-picture.ts';
 export { layFoundations } from './foundation/lay-foundations.ts';
 export { patchFabrics } from './foundation/patch-facts.ts';
-export { type PrintRun, printsOf } from './foundation/prints.ts';
+export { type PrintRun, printsOf, printsOn } from './foundation/prints.ts';
 export { alikeSections } from './foundation/templates.ts';
 export { layTemplates } from './fussy-cutting/lay-templates.ts';
 export type { TemplateJob, TemplateKind } from './fussy-cutting/template-job.ts';

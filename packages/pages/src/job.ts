@@ -81,6 +81,11 @@ export interface FoundationJob extends PatchWords {
   readonly keepUpright?: boolean;
   /** How long places on fewer sheets are looked for; `quick` when left out. */
   readonly effort?: PackingEffort;
+  /**
+   * Where several are to be printed of a foundation, several stand on a sheet, so that less paper is printed. Left out or false:
+   * each stands in the file once, and its sheet is printed as often as it is wanted.
+   */
+  readonly fillSheets?: boolean;
 }
 
 /** A size that is within bounds, and what it makes of the block. */
@@ -100,6 +105,7 @@ export interface CheckedJob extends FoundationJob {
   readonly gap: number;
   readonly keepUpright: boolean;
   readonly effort: PackingEffort;
+  readonly fillSheets: boolean;
   readonly overlap: number;
   readonly sizes: readonly CheckedSize[];
   /** Numbers of the block's match points, by vertex. */
@@ -165,6 +171,7 @@ export function checkJob(job: FoundationJob): Result<CheckedJob> {
     gap,
     keepUpright: job.keepUpright ?? false,
     effort: job.effort ?? 'quick',
+    fillSheets: job.fillSheets ?? false,
   });
 }
 

@@ -1,6 +1,14 @@
 import { boundingBox } from '@seamwright/geometry';
 import { describe, expect, test } from 'vitest';
-import { type FoundationJob, type Mark, PAPERS, writePdf, writeSvg } from '../src/index.ts';
+import {
+  type FoundationJob,
+  type Mark,
+  PAPERS,
+  type PagePlan,
+  printsOf,
+  writePdf,
+  writeSvg,
+} from '../src/index.ts';
 import { house, lantern, pinwheel, usual } from './blocks.ts';
 import { pageFonts } from './fonts.ts';
 import { laid } from './laid.ts';
@@ -116,5 +124,67 @@ describe('papers', () => {
           expect(y).toBeGreaterThanOrEqual(0.5 * 72 - 1e-9);
           expect(y).toBeLessThanOrEqual(height - 72 + 1e-9);
         }
+  });
+});
+
+describe('several prints on a sheet', () => {
+  const filled = (more: Partial<FoundationJob> = {}) =>
+    laid(usual(lantern(3), 'Lantern', { sizes: [{ scale: 1, copies: 25 }], fillSheets: true, ...more }));
+
+  const MANY = [
+    { scale: 0.7, copies: 18 },
+    { scale: 1, copies: 27, mirrored: 1 },
+    { scale: 1.2, copies: 9 },
+  ];
+
+  test('enough are printed of each foundation, on less paper', () => {
+    const plan = filled({ sizes: MANY });
+    for (const { key, count, sheets } of plan.prints) {
+      const own = new RegExp(`^${key}(-copy-\\d+)?$`);
+      const on = plan.sheets.map(({ sections }) => sections.filter((one) => own.test(one)).length);
+      expect(sheets).toEqual(on.flatMap((number, i) => (number > 0 ? [i] : [])));
+      const printed = on.reduce((sum, number, i) => sum + number * (plan.sheets[i]!.times ?? 1), 0);
+      expect(printed).toBeGreaterThanOrEqual(count);
+    }
+    const paper = (one: PagePlan) => printsOf(one).sheets;
+    expect(paper(plan)).toBeLessThan(paper(filled({ sizes: MANY, fillSheets: false })));
+    expect(plan.packing).toMatchObject({ sheets: paper(plan) });
+    expect(plan.packing!.atLeast).toBeLessThanOrEqual(paper(plan));
+  });
+
+  test('all of one kind are alike but for where they stand, each with a key of its own', () => {
+    const [sheet] = filled().sheets;
+    const shapeOf = (key: string) => {
+      const line = sheet!.marks.find((mark) => mark.section === key && mark.role === 'cutting-line')!;
+      const points = line.kind === 'path' ? line.points : [];
+      const { minX, minY } = boundingBox(points);
+      return points
+        .map(({ x, y }) => [Math.round(1e6 * (x - minX)), Math.round(1e6 * (y - minY))].join())
+        .sort();
+    };
+    expect(sheet!.sections.length).toBeGreaterThan(3);
+    expect(new Set(sheet!.sections).size).toBe(sheet!.sections.length);
+    for (const key of sheet!.sections) expect(shapeOf(key)).toEqual(shapeOf('A'));
+    const ids = [...writeSvg(filled(), 0).matchAll(/<g id="(section-[^"]*)"/g)].map(([, id]) => id);
+    expect(ids).toEqual(sheet!.sections.map((key) => `section-${key}`));
+  });
+
+  test('the caption says how many there are in all, the foot of the sheet how often it is printed', () => {
+    const plan = filled();
+    for (const { marks, times } of plan.sheets) {
+      const said = marks.flatMap((mark) => (mark.kind === 'text' ? [mark.content] : []));
+      expect(said).toContain('25 in all');
+      expect(said.filter((words) => words.startsWith('Print ') && !words.includes('%'))).toEqual([]);
+      expect(said.some((words) => words.includes(`print ${times} times`))).toBe((times ?? 1) > 1);
+    }
+  });
+
+  test('what stands alone on its sheet, or is cut into tiles, is there once, and its sheets as often as it is wanted', () => {
+    for (const scale of [2.2, 6]) {
+      const plan = filled({ sizes: [{ scale, copies: 3 }] });
+      expect(plan.sheets.map(({ sections, times }) => [sections, times])).toEqual(
+        plan.sheets.map(() => [['A'], 3]),
+      );
+    }
   });
 });

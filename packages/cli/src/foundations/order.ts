@@ -30,6 +30,10 @@ export const FOUNDATION_OPTIONS: readonly Option[] = [
     says: 'room between foundations, for scissors; 1/4in unless you say\notherwise',
   },
   { name: 'keep-upright', says: 'turn no foundation: all lie along the grain of what they are\nprinted on' },
+  {
+    name: 'fill-sheets',
+    says: 'where several are to be printed of a foundation, put several on a\nsheet, so that less paper is printed',
+  },
   { name: 'fewest-sheets', says: 'look longer for fewer sheets: up to half a minute where\nthere are many' },
   {
     name: 'overlap',
@@ -71,6 +75,7 @@ type PageWishes = Pick<
   | 'overlap'
   | 'keepUpright'
   | 'effort'
+  | 'fillSheets'
   | 'ink'
   | 'seamLengths'
   | 'shareTemplates'
@@ -106,6 +111,7 @@ export function readFoundationOrder(call: Call): Result<FoundationOrder> {
       gap: read.length('gap', USUAL_GAP, GAP_RANGE),
       overlap: read.length('overlap', USUAL_OVERLAP, OVERLAP_RANGE),
       keepUpright: read.has('keep-upright'),
+      fillSheets: read.has('fill-sheets'),
       effort: read.has('fewest-sheets') ? 'thorough' : 'quick',
       ink: read.word('ink', ['dark', 'light']),
       seamLengths: read.has('seam-lengths'),

@@ -22,7 +22,7 @@ const BESIDE = 12;
  */
 export function foundationPicture(job: FoundationJob, key: string): Result<PagePlan> {
   const { printer: _, margins: __, ...uncorrected } = job;
-  const laid = layFoundations({ ...uncorrected, paper: sheetFor(job) });
+  const laid = layFoundations({ ...uncorrected, fillSheets: false, paper: sheetFor(job) });
   if (!laid.ok) return laid;
   const print = laid.value.prints.find((one) => one.key === key);
   if (print === undefined) throw new RangeError(`There is no foundation ${key}`);

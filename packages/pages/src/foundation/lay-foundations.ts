@@ -1,9 +1,9 @@
-import { formatSize, ok, POINTS_PER_INCH, type Polygon, type Result } from '@seamwright/geometry';
+import { formatSize, ok, POINTS_PER_INCH, type Result } from '@seamwright/geometry';
 import { type CheckedJob, checkJob, type FoundationJob } from '../job.ts';
-import type { Mark, OutlineEntry, PagePlan, Print, Sheet } from '../marks/model.ts';
-import { leastSheets } from '../packing/least-sheets.ts';
-import { packSheets } from '../packing/pack.ts';
-import type { Placement } from '../packing/placement.ts';
+import type { Mark, OutlineEntry, PackingReport, PagePlan, Print, Sheet } from '../marks/model.ts';
+import { type CountedOutline, type LeastSheets, leastPaper, leastSheets } from '../packing/least-sheets.ts';
+import type { Packable, Placement } from '../packing/placement.ts';
+import { type Copy, packRuns, type Wish } from '../packing/print-runs.ts';
 import type { Progress } from '../progress.ts';
 import { corrected } from '../sheet/correction.ts';
 import { regionsFor, sheetFrame } from '../sheet/sheet-frame.ts';
@@ -12,15 +12,24 @@ import { type Card, cardMarks, soleMarks, wholeCard } from '../words/cards.ts';
 import { foundationsOf } from './foundation.ts';
 import { cuttingLineOnSheet } from './foundation-marks.ts';
 import { inLightInk } from './light-ink.ts';
-import { timesOf } from './prints.ts';
+import { keyOnSheet, printsOf } from './prints.ts';
 import { lettersOf } from './templates.ts';
 import { type Wanted, wantedFoundations } from './wanted.ts';
+
+/** A foundation on a sheet: the first print of it that stands on the sheets, or one of more that fill them. */
+interface Stand {
+  /** The foundation's key. */
+  readonly of: string;
+  /** From 0. */
+  readonly number: number;
+}
 
 /** A sheet before its number is known. */
 interface Draft {
   readonly marks: readonly Mark[];
-  /** Keys of the foundations on it. */
-  readonly sections: readonly string[];
+  readonly stands: readonly Stand[];
+  /** How often it is printed. */
+  readonly times: number;
   /** For a tile: its name. */
   readonly tile?: string;
 }
@@ -29,7 +38,8 @@ interface Draft {
  * Lays the foundations of a block out on true-size sheets, in all sizes that are asked for: small ones together, ones
  * larger than a sheet in tiles that overlap by 1/2 in, the rest one by one. All is true where a printer prints true, or by the printer
  * that the job names. Each foundation is there once and says how
- * many to print; with {@link FoundationJob.shareTemplates} it may be for several sections.
+ * many to print; with {@link FoundationJob.shareTemplates} it may be for several sections. With {@link FoundationJob.fillSheets}
+ * it may be there several times.
  *
  * Sheets come in the order of their first foundation: size by size, then by letter. The same job gives the same plan.
  *
@@ -46,9 +56,9 @@ export function layFoundations(job: FoundationJob, report?: Progress): Result<Pa
   const regions = regionsFor(value);
   const wanted = wantedFoundations(value);
   const places = new Map(wanted.map(({ key }, i) => [key, i]));
-  const byKey = (p: string, q: string) => places.get(p)! - places.get(q)!;
+  const inOrder = (p: Stand, q: Stand) => places.get(p.of)! - places.get(q.of)! || p.number - q.number;
   const printedFor = new Map(wanted.map(({ key, template }) => [key, lettersOf(template)]));
-  const isShared = (on: readonly string[]) => on.some((key) => printedFor.get(key)!.length > 1);
+  const isShared = (stands: readonly Stand[]) => stands.some(({ of }) => printedFor.get(of)!.length > 1);
   const options = {
     regions,
     gap: value.gap * POINTS_PER_INCH,
@@ -56,66 +66,78 @@ export function layFoundations(job: FoundationJob, report?: Progress): Result<Pa
     count: wanted.length,
   };
   const foundationAt = foundationsOf(value);
-  const whole: Polygon<'page'>[] = [];
-  const cutUp: Polygon<'page'>[] = [];
-  const cards: Card[] = [];
+  const whole: CountedOutline[] = [];
+  const cutUp: CountedOutline[] = [];
+  const cards: Wish<Card>[] = [];
   const drafts: Draft[] = [];
   for (const [i, one] of wanted.entries()) {
-    const { key } = one;
+    const { key, count } = one;
     report?.(i, wanted.length, 'drawing');
     const foundation = foundationAt(one);
     const line = cuttingLineOnSheet(foundation, 'upright');
     const card = wholeCard(value, foundation, options);
     const marks = card ? null : soleMarks(value, foundation, options);
-    (card || marks ? whole : cutUp).push(line);
-    if (card) cards.push(card);
-    else if (marks) drafts.push({ marks, sections: [key] });
+    (card || marks ? whole : cutUp).push({ outline: line, count });
+    const alone = { stands: [{ of: key, number: 0 }], times: count };
+    if (card) cards.push({ item: card, count });
+    else if (marks) drafts.push({ marks, ...alone });
     else {
       const tiles = tileSheets(value, foundation, regions);
       if (!tiles.ok) return tiles;
-      for (const tile of tiles.value) drafts.push({ marks: tile.marks, sections: [key], tile: tile.name });
+      for (const tile of tiles.value) drafts.push({ marks: tile.marks, ...alone, tile: tile.name });
     }
   }
-  const least = leastSheets({ whole, cutUp }, regions, options.gap / 2);
+  const bare = { whole: whole.map(({ outline }) => outline), cutUp: cutUp.map(({ outline }) => outline) };
+  const least = leastSheets(bare, regions, options.gap / 2);
   const placed = report && ((done: number) => report(done, cards.length, 'packing'));
-  const packed = packSheets(cards, {
+  const runs = packRuns(cards, {
     regions,
     gap: options.gap,
     atLeast: least.atLeast - drafts.length,
     effort: value.effort,
+    fill: value.fillSheets,
     ...(placed && { placed }),
     ...(report && { refined: (share) => report(Math.round(100 * share), 100, 'saving sheets') }),
   });
-  for (const placements of packed) {
-    const inOrder = [...centredIfAlone(placements, paper)].sort((p, q) => byKey(p.item.key, q.item.key));
+  for (const { places: stand, times } of runs) {
+    const onSheet = [...centredIfAlone(stand, paper)].sort((p, q) => inOrder(standOf(p), standOf(q)));
     drafts.push({
-      marks: inOrder.flatMap((placement) => cardMarks(value, placement, options)),
-      sections: inOrder.map(({ item }) => item.key),
+      marks: onSheet.flatMap((placement) => marksOf(value, placement, options)),
+      stands: onSheet.map(standOf),
+      times,
     });
   }
-  drafts.sort((p, q) => byKey(p.sections[0]!, q.sections[0]!));
-  const sheetsOf = sheetsByKey(drafts);
+  drafts.sort((p, q) => inOrder(p.stands[0]!, q.stands[0]!));
+  const sheetsOf = sheetsByFoundation(drafts);
   const prints = wanted.map((one) => printOf(value, one, sheetsOf.get(one.key)!));
-  const times = timesOf(drafts, prints);
   const sheets = drafts.map(
-    ({ marks, sections }, i): Sheet => ({
-      sections,
-      ...(isShared(sections) && { printedFor: sections.map((key) => printedFor.get(key)!) }),
-      marks: inInk(value, [
-        ...marks,
-        ...sheetFrame(value, { page: i + 1, pages: drafts.length, times: times[i]! }),
-      ]),
+    ({ marks, stands, times }, i): Sheet => ({
+      sections: stands.map(({ of, number }) => keyOnSheet(of, number)),
+      ...(isShared(stands) && { printedFor: stands.map(({ of }) => printedFor.get(of)!) }),
+      ...(times > 1 && { times }),
+      marks: inInk(value, [...marks, ...sheetFrame(value, { page: i + 1, pages: drafts.length, times })]),
     }),
   );
   const outline = outlineOf(value, wanted, drafts, sheetsOf);
-  const packing = {
-    sheets: sheets.length,
-    atLeast: least.atLeast,
-    areaShare: least.byArea / sheets.length,
-  };
+  const packing = value.fillSheets
+    ? reportOn('paper', printsOf({ sheets }).sheets, leastPaper({ whole, cutUp }, regions, options.gap / 2))
+    : reportOn('file', sheets.length, least);
   const plan: PagePlan = { title: value.title, paper: page, sheets, outline, prints, packing };
   return ok(printer === undefined ? plan : corrected(plan, printer));
 }
+
+const reportOn = (
+  of: PackingReport['of'],
+  sheets: number,
+  { atLeast, byArea }: LeastSheets,
+): PackingReport => ({
+  of,
+  sheets,
+  atLeast,
+  areaShare: byArea / sheets,
+});
+
+const standOf = ({ item }: Placement<Copy<Card>>): Stand => ({ of: item.of.key, number: item.number });
 
 const printOf = (
   { title }: CheckedJob,
@@ -132,12 +154,12 @@ const printOf = (
 });
 
 /** The indices of the sheets on which each foundation stands. */
-function sheetsByKey(drafts: readonly Draft[]): ReadonlyMap<string, readonly number[]> {
+function sheetsByFoundation(drafts: readonly Draft[]): ReadonlyMap<string, readonly number[]> {
   const sheets = new Map<string, number[]>();
-  for (const [i, { sections }] of drafts.entries())
-    for (const key of sections) {
-      const known = sheets.get(key);
-      if (known === undefined) sheets.set(key, [i]);
+  for (const [i, { stands }] of drafts.entries())
+    for (const of of new Set(stands.map((stand) => stand.of))) {
+      const known = sheets.get(of);
+      if (known === undefined) sheets.set(of, [i]);
       else known.push(i);
     }
   return sheets;
@@ -146,11 +168,22 @@ function sheetsByKey(drafts: readonly Draft[]): ReadonlyMap<string, readonly num
 const inInk = ({ ink }: CheckedJob, marks: readonly Mark[]): readonly Mark[] =>
   ink === 'light' ? marks.map(inLightInk) : marks;
 
+/** The marks of a card on a sheet, by the key that it has there. */
+function marksOf(
+  job: CheckedJob,
+  { item, way, x, y }: Placement<Copy<Card>>,
+  options: Parameters<typeof cardMarks>[2],
+): readonly Mark[] {
+  const marks = cardMarks(job, { item: item.of, way, x, y }, options);
+  const section = keyOnSheet(item.of.key, item.number);
+  return item.number === 0 ? marks : marks.map((mark) => ({ ...mark, section }));
+}
+
 /** A foundation alone on its sheet stands in the middle; several keep to the sheet's left edge. */
-function centredIfAlone(
-  placements: readonly Placement<Card>[],
+function centredIfAlone<T extends Packable>(
+  placements: readonly Placement<T>[],
   paper: CheckedJob['sheet'],
-): readonly Placement<Card>[] {
+): readonly Placement<T>[] {
   const [only, ...others] = placements;
   if (only === undefined || others.length > 0) return placements;
   return [{ ...only, x: Math.max(only.x, (paper.width - only.way.width) / 2) }];

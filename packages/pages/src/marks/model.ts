@@ -82,6 +82,8 @@ export interface Sheet {
   readonly marks: readonly Mark[];
   /** The keys of the foundations that stand on it, in order; its marks, and the SVG groups, go by them. */
   readonly sections: readonly string[];
+  /** How often it is to be printed; once when left out. */
+  readonly times?: number;
   /**
    * For each of them the letters of all sections that are sewn on prints of it, its own first; left out where each is
    * for one section.
@@ -110,7 +112,7 @@ export interface Print {
   /** Whether it is for blocks that are the mirror image of the drawing. */
   readonly mirrored: boolean;
   readonly count: number;
-  /** Indices of the sheets that it stands on: several where it is cut into tiles. */
+  /** Indices of the sheets that it stands on: several where it is cut into tiles, or where sheets are filled with prints of it. */
   readonly sheets: readonly number[];
 }
 
@@ -126,6 +128,8 @@ export interface PagePlan {
 }
 
 export interface PackingReport {
+  /** What is counted: the sheets of the file, or, where they are filled with prints of the same, all that are printed. */
+  readonly of: 'file' | 'paper';
   readonly sheets: number;
   /** A proved bound: however the foundations are placed, a gap apart and turned by quarters, they need as many sheets. */
   readonly atLeast: number;

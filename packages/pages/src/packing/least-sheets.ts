@@ -85,6 +85,37 @@ export function leastSheets({ whole, cutUp }: Demand, regions: Regions, reach: n
   return { atLeast: Math.max(Math.ceil(byArea), cutUp.length > 0 ? 2 : 0, ...bounds), byArea };
 }
 
+/** A cutting line, and how many prints of it are wanted. */
+export interface CountedOutline {
+  readonly outline: Polygon<'page'>;
+  readonly count: number;
+}
+
+/**
+ * How many sheets of paper so many prints take at least: by area, as for {@link leastSheets}; and each print of more than half a
+ * room, or of parts of a foundation, is on a sheet without another.
+ *
+ * @param reach half the gap, points
+ */
+export function leastPaper(
+  { whole, cutUp }: Readonly<Record<keyof Demand, readonly CountedOutline[]>>,
+  regions: Regions,
+  reach: number,
+): LeastSheets {
+  const room = grownRoom(regions, reach);
+  let [byArea, apart] = [0, 0];
+  for (const { outline, count } of whole) {
+    const share = grownArea(outline, reach) / room;
+    byArea += count * share;
+    if (share > 1 / 2) apart += count;
+  }
+  for (const { outline, count } of cutUp) {
+    byArea += (count * area(outline)) / room;
+    apart += 2 * count;
+  }
+  return { atLeast: Math.max(Math.ceil(byArea), apart), byArea };
+}
+
 interface Item {
   readonly grown: number;
   readonly large: boolean;

@@ -23,7 +23,8 @@ export const captionWords = (job: CheckedJob, foundation: Foundation): CaptionWo
     ...(foundation.mirroredOf === null ? [] : [`mirrored copy of ${foundation.mirroredOf}`]),
     ...sizeFacts(job, foundation),
   ],
-  count: `Print ${foundation.count}`,
+  // Where several stand on a sheet, the sheet says how often it is printed.
+  count: job.fillSheets && foundation.count > 1 ? `${foundation.count} in all` : `Print ${foundation.count}`,
   top: topFact(foundation),
   notes: notesOf(foundation),
 });

@@ -1,8 +1,8 @@
-import { type PackingReport, type PagePlan, printsOf } from '@seamwright/pages';
-import { FileCode, FileDown, Image, Printer } from 'lucide-react';
+import { type PackingReport, type PagePlan, type Print, printsOf } from '@seamwright/pages';
+import { Copy, FileCode, FileDown, Image, Printer } from 'lucide-react';
 import { useState } from 'react';
 import { usePrinters } from '../../../store/printers.ts';
-import { useSettings } from '../../../store/settings.ts';
+import { setting, useSettings } from '../../../store/settings.ts';
 import { currentBlock, useWork } from '../../../store/work.ts';
 import { sheetsAreDue } from '../../../study/lay-out.ts';
 import { Button } from '../../../ui/button.tsx';
@@ -18,11 +18,16 @@ import { useOutput } from './under-way.ts';
 /** More sheets of paper than anyone has beside the printer: asked about before a file is made. */
 const MANY_SHEETS = 1000;
 
-/** `no fewer than 4 could hold them` */
-const boundWords = ({ sheets, atLeast }: PackingReport): string =>
-  sheets === atLeast
-    ? 'Fewer could not hold the foundations.'
-    : `No fewer than ${atLeast} could hold the foundations.`;
+/** `No fewer than 4 could hold the foundations.` */
+function boundWords({ of, sheets, atLeast }: PackingReport): string {
+  const what = of === 'file' ? 'foundations' : 'prints';
+  return sheets === atLeast
+    ? `Fewer could not hold the ${what}.`
+    : `No fewer than ${atLeast.toLocaleString('en')} could hold the ${what}.`;
+}
+
+/** Whether several prints of it could stand on a sheet, as far as is known before it is tried. */
+const isRepeated = ({ count, sheets }: Print): boolean => count > 1 && sheets.length === 1;
 
 type Output = (plan: PagePlan, title: string) => Promise<void>;
 
@@ -38,7 +43,7 @@ export function Outputs({ plan, notes }: OutputsProps) {
   const title = useWork((work) => currentBlock(work).name);
   const busy = useOutput(({ underWay }) => underWay !== null);
   // What the sheets are laid out for is partly there.
-  useSettings();
+  const { fillSheets } = useSettings();
   usePrinters();
   const due = useWork(sheetsAreDue);
   const [asked, setAsked] = useState<Output | null>(null);
@@ -54,9 +59,15 @@ export function Outputs({ plan, notes }: OutputsProps) {
       <h2>
         {counted(length, 'sheet')} of {plan.paper.label}
       </h2>
-      {plan.packing !== undefined && <p>{boundWords(plan.packing)}</p>}
+      {plan.packing?.of === 'file' && <p>{boundWords(plan.packing)}</p>}
       {printed > length && (
         <p>{printed.toLocaleString('en')} sheets of paper in all, printed as often as is said.</p>
+      )}
+      {plan.packing?.of === 'paper' && <p>{boundWords(plan.packing)}</p>}
+      {!fillSheets && plan.prints.some(isRepeated) && (
+        <Button icon={Copy} look="quiet" disabled={off} onClick={() => setting({ fillSheets: true })}>
+          Save paper: several on a sheet
+        </Button>
       )}
       {notes.map((note) => (
         <p key={note} className={styles.note}>

@@ -8,7 +8,7 @@ import { LengthField } from '../../../ui/length-field.tsx';
 
 /** How foundations are placed on the sheets. */
 export function PlacingPart() {
-  const { gap, keepUpright, overlap, saveSheets } = useSettings();
+  const { fillSheets, gap, keepUpright, overlap, saveSheets } = useSettings();
   const unit = useWork((work) => work.history.present.unit);
   return (
     <Foldable id="paper placing" title="On the sheets" more={`${formatLength(gap, unit)} apart`}>
@@ -24,6 +24,12 @@ export function PlacingPart() {
         hint="None is turned, so that all lie along the grain of what they are printed on."
         checked={keepUpright}
         onChange={(checked) => setting({ keepUpright: checked })}
+      />
+      <CheckBox
+        label="Several prints on a sheet"
+        hint="Where a foundation is printed more than once, sheets are filled with it, and fewer are printed."
+        checked={fillSheets}
+        onChange={(checked) => setting({ fillSheets: checked })}
       />
       <CheckBox
         label="Look longer for fewer sheets"
