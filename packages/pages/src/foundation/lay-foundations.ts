@@ -63,7 +63,7 @@ export function layFoundations(job: FoundationJob, report?: Progress): Result<Pa
     regions,
     gap: value.gap * POINTS_PER_INCH,
     keepUpright: value.keepUpright,
-    count: wanted.length,
+    count: value.fillSheets ? wanted.reduce((sum, { count }) => sum + count, 0) : wanted.length,
   };
   const foundationAt = foundationsOf(value);
   const whole: CountedOutline[] = [];

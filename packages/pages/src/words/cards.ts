@@ -67,7 +67,7 @@ export interface CardOptions {
   /** Points between foundations. */
   readonly gap: number;
   readonly keepUpright: boolean;
-  /** How many foundations the job has. */
+  /** How many foundations the job has, each as often as it may stand on the sheets. */
   readonly count: number;
 }
 
