@@ -2,7 +2,10 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { type Arrangement, arrange, type Drawing, drawingFromSegments } from '@seamwright/arrangement';
 import { sentence } from '@seamwright/geometry';
 import { planSewing, type SewingPlan } from '@seamwright/sewing';
+import { BOAT, JIB, type Line, type Pair, PIER } from '../../../e2e/support/shapes.ts';
 import type { CutRules } from '../src/index.ts';
+
+export { type Line, rectangle } from '../../../e2e/support/shapes.ts';
 
 /** A block and how it is sewn. */
 export interface Block {
@@ -10,9 +13,6 @@ export interface Block {
   readonly arrangement: Arrangement;
   readonly plan: SewingPlan;
 }
-
-type Pair = readonly [number, number];
-export type Line = readonly [number, number, number, number];
 
 /** A quarter inch of allowance and of spare, no turn, sizes in quarter inches. */
 export const USUAL: CutRules = { allowance: 0.25, spare: 0.25, turn: 0, roundUpTo: 0.25 };
@@ -34,53 +34,14 @@ export const block = (outline: readonly Pair[], splits: readonly Line[] = [], na
     ),
   );
 
-export const rectangle = (width: number, height: number): readonly Pair[] => [
-  [0, 0],
-  [width, 0],
-  [width, height],
-  [0, height],
-];
-
 /** Drawings of the sewing package, and the traditional dissections in the shelf's usual sizes. */
 const FOLDERS = ['../../sewing/test/fixtures/drawings/', './fixtures/'];
 
 /** Shapes that dissections have not: sharp tips, outlines with notches, patches with notches. */
 const AWKWARD: readonly Block[] = [
-  block(
-    [
-      [0, 6],
-      [1.6, 0],
-      [1.6, 6],
-    ],
-    [[0.5, 6, 1.6, 3]],
-    'jib, 15° at the peak',
-  ),
-  block(
-    [
-      [0, 0],
-      [4, 0],
-      [4, 2],
-      [2, 2],
-      [2, 5],
-      [0, 5],
-    ],
-    [[0, 2, 2, 2]],
-    'pier, an L',
-  ),
-  block(
-    [
-      [0, 1],
-      [6, 0],
-      [5, 4],
-      [3.2, 2.6],
-      [1, 4.2],
-    ],
-    [
-      [3.2, 2.6, 3, 0.5],
-      [0.5, 2.6, 3.1, 1.55],
-    ],
-    'boat with a notch in its keel',
-  ),
+  block(JIB.outline, JIB.splits, 'jib, 15° at the peak'),
+  block(PIER.outline, PIER.splits, 'pier, an L'),
+  block(BOAT.outline, BOAT.splits, 'boat with a notch in its keel'),
   block(
     [
       [0, 0],

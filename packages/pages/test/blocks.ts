@@ -1,16 +1,16 @@
 import { type Arrangement, arrange, drawingFromSegments } from '@seamwright/arrangement';
 import { type Point, sentence } from '@seamwright/geometry';
 import { type PlanOptions, planSewing, type SewingPlan } from '@seamwright/sewing';
+import { BOAT, JIB, type Line, type Pair, PIER, rectangle } from '../../../e2e/support/shapes.ts';
 import type { FoundationJob } from '../src/index.ts';
+
+export { type Line, rectangle } from '../../../e2e/support/shapes.ts';
 
 /** A block and how it is sewn. */
 export interface Block {
   readonly arrangement: Arrangement;
   readonly plan: SewingPlan;
 }
-
-type Pair = readonly [number, number];
-export type Line = readonly [number, number, number, number];
 
 /** A block from its corners and its splits (x1, y1, x2, y2), inches, sewn as `wishes` say. */
 export function block(outline: readonly Pair[], splits: readonly Line[], wishes?: PlanOptions): Block {
@@ -20,13 +20,6 @@ export function block(outline: readonly Pair[], splits: readonly Line[], wishes?
   if (!arrangement.ok) throw new Error(sentence(arrangement.problem));
   return { arrangement: arrangement.value, plan: planSewing(arrangement.value, wishes) };
 }
-
-export const rectangle = (width: number, height: number): readonly Pair[] => [
-  [0, 0],
-  [width, 0],
-  [width, height],
-  [0, height],
-];
 
 /** A house on the quay: five patches, one foundation, no symmetry left to right but that of its outline. */
 export const house = (): Block =>
@@ -68,46 +61,10 @@ export const pinwheel = (side: number): Block => {
   ]);
 };
 
-/** A jib, 15.2° at the peak: the tip of its allowance is cut off square. */
-export const jib = (): Block =>
-  block(
-    [
-      [0, 6],
-      [1.6, 0],
-      [1.6, 6],
-    ],
-    [[0.5, 6, 1.6, 3]],
-  );
-
-/** An L: its sew line runs from the notch's corner along the line of an outline edge. */
-export const pier = (): Block =>
-  block(
-    [
-      [0, 0],
-      [4, 0],
-      [4, 2],
-      [2, 2],
-      [2, 5],
-      [0, 5],
-    ],
-    [[0, 2, 2, 2]],
-  );
-
-/** A paper boat's hull with a keel notch: concave, the seams leave through slanting edges and the notch. */
-export const boat = (): Block =>
-  block(
-    [
-      [0, 1],
-      [6, 0],
-      [5, 4],
-      [3.2, 2.6],
-      [1, 4.2],
-    ],
-    [
-      [3.2, 2.6, 3, 0.5],
-      [0.5, 2.6, 3.1, 1.55],
-    ],
-  );
+/** The same shapes as the pieces are cut for; see there what is awkward about them. */
+export const jib = (): Block => block(JIB.outline, JIB.splits);
+export const pier = (): Block => block(PIER.outline, PIER.splits);
+export const boat = (): Block => block(BOAT.outline, BOAT.splits);
 
 /** A strip of nine inches, like nothing when it is mirrored or turned. */
 export const wharf = (): Block =>
