@@ -8,6 +8,7 @@ import {
   contains,
   edgesOf,
   isClockwise,
+  middleOfCorners,
   perimeter,
   reversed,
   signedArea,
@@ -38,6 +39,8 @@ test('edges, perimeter, box', () => {
   expect(perimeter(ell)).toBe(12);
   expect(boundingBox(ell)).toEqual({ minX: 0, minY: 0, maxX: 3, maxY: 3 });
   expect(() => boundingBox([])).toThrow(RangeError);
+  // The sums of the corners' x and y, 8 each, over six corners.
+  expect(middleOfCorners(ell)).toEqual({ x: 8 / 6, y: 8 / 6 });
 });
 
 test('reversed keeps the first corner first, and undoes itself', () => {

@@ -32,6 +32,12 @@ export const reversed = <S extends Space = 'block'>(polygon: Polygon<S>): Polygo
 export const perimeter = <S extends Space = 'block'>(polygon: Polygon<S>): number =>
   edgesOf(polygon).reduce((sum, { a, b }) => sum + distance(a, b), 0);
 
+/** The mean of the corners: of a convex polygon a place inside it. */
+export const middleOfCorners = <S extends Space = 'block'>(polygon: Polygon<S>): Point<S> => ({
+  x: polygon.reduce((sum, { x }) => sum + x, 0) / polygon.length,
+  y: polygon.reduce((sum, { y }) => sum + y, 0) / polygon.length,
+});
+
 /** The smallest upright rectangle round the points. Throws a RangeError when there are none. */
 export function boundingBox<S extends Space = 'block'>(points: readonly Point<S>[]): Box<S> {
   if (points.length === 0) throw new RangeError('No points have no bounding box');

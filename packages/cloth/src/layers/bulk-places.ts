@@ -5,6 +5,7 @@ import {
   distance,
   distanceToSegment,
   edgesOf,
+  middleOfCorners,
   type Point,
   type Polygon,
   scale,
@@ -35,7 +36,7 @@ export function bulkPlaces(
   const most = new Map<number, { readonly layers: number; readonly at: Point; readonly area: number }>();
   for (const { polygon, layers } of regions) {
     if (layers === 1) continue;
-    const at = middleOf(polygon);
+    const at = middleOfCorners(polygon);
     const corner = nearest(corners, at);
     const before = most.get(corner);
     const size = area(polygon);
@@ -66,8 +67,3 @@ function nearest(points: readonly Point[], at: Point): number {
   });
   return best;
 }
-
-const middleOf = (polygon: Polygon): Point => ({
-  x: polygon.reduce((sum, { x }) => sum + x, 0) / polygon.length,
-  y: polygon.reduce((sum, { y }) => sum + y, 0) / polygon.length,
-});

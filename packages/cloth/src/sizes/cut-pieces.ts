@@ -1,5 +1,5 @@
 import type { Arrangement } from '@seamwright/arrangement';
-import { convexHull, edgesOf, type Polygon } from '@seamwright/geometry';
+import { convexHull, edgesOf, middleOfCorners } from '@seamwright/geometry';
 import type { SewingPlan } from '@seamwright/sewing';
 import type { PieceShape } from '../placing/nominal-place.ts';
 import type { Cloth, CutRules, PieceCut } from '../types.ts';
@@ -97,13 +97,8 @@ function wholeFor({ sewLine, needed }: PatchNeed, rules: CutRules, onGrain: bool
 
 function laysFor({ sewLine, needed, finished }: PatchNeed, onGrain: boolean): readonly Lay[] {
   if (onGrain) return ALONG_GRAIN;
-  if (sewLine !== null) return laysAlong(sewLine, middleOf(finished));
+  // The middle is on the same side of the sew line as the patch.
+  if (sewLine !== null) return laysAlong(sewLine, middleOfCorners(finished));
   const hull = convexHull(needed);
-  return edgesOf(hull).flatMap((edge) => laysAlong(edge, middleOf(hull)));
+  return edgesOf(hull).flatMap((edge) => laysAlong(edge, middleOfCorners(hull)));
 }
-
-/** On the same side of the polygon's outer edges as the polygon. */
-const middleOf = (polygon: Polygon) => ({
-  x: polygon.reduce((sum, { x }) => sum + x, 0) / polygon.length,
-  y: polygon.reduce((sum, { y }) => sum + y, 0) / polygon.length,
-});

@@ -1,5 +1,6 @@
 import {
   type LengthUnit,
+  middleOfCorners,
   midpoint,
   type Point,
   type Polygon,
@@ -15,6 +16,7 @@ import { FACE } from '../../../canvas/theme.ts';
 import { useLook } from '../../../canvas/use-look.ts';
 import { useWork } from '../../../store/work.ts';
 import { roughLength } from '../../../ui/rough-length.ts';
+import { toleratedTurn } from './tolerated-turn.ts';
 import { type InspectedPiece, useInspectedPiece } from './use-inspected-piece.ts';
 
 /**
@@ -97,7 +99,7 @@ function paintMargins(inspected: InspectedPiece | null, look: Look, unit: Length
       context.fillText(words, right, down);
       context.restore();
     };
-    const centre = middleOf(sewn.flipped);
+    const centre = middleOfCorners(sewn.flipped);
     for (const { a, b, margin } of sewn.sides) {
       const at = midpoint(a, b);
       const away = Math.hypot(at.x - centre.x, at.y - centre.y);
@@ -106,16 +108,15 @@ function paintMargins(inspected: InspectedPiece | null, look: Look, unit: Length
       write(marginWords(margin, unit), at, out, isShort ? theme.ink : theme.accent);
     }
     if (isTried) return;
-    const turn =
-      piece.toleranceAngle >= 180 ? 'any turn' : `± ${Math.floor(piece.toleranceAngle * 10) / 10}°`;
-    write(`± ${roughLength(piece.toleranceShift, unit, '≈')} · ${turn}`, centre, [0, 0], theme.ink);
+    const turn = toleratedTurn(piece);
+    write(
+      `± ${roughLength(piece.toleranceShift, unit, '≈')} · ${turn === null ? 'any turn' : `± ${turn}`}`,
+      centre,
+      [0, 0],
+      theme.ink,
+    );
   };
 }
-
-const middleOf = (polygon: Polygon): Point => ({
-  x: polygon.reduce((sum, { x }) => sum + x, 0) / polygon.length,
-  y: polygon.reduce((sum, { y }) => sum + y, 0) / polygon.length,
-});
 
 const marginWords = (margin: number, unit: LengthUnit): string =>
   margin < -SAME_COORDINATE

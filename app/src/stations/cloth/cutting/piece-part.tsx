@@ -10,6 +10,7 @@ import styles from './cutting.module.css';
 import { inspect, tryLength } from './inspected.ts';
 import { widthWords } from './looked-at.tsx';
 import { TemplatesPart } from './templates-part.tsx';
+import { toleratedTurn } from './tolerated-turn.ts';
 import { type InspectedPiece, useInspectedPiece } from './use-inspected-piece.ts';
 
 /** What a typed size may be: from a scrap to the widest backing. */
@@ -70,7 +71,7 @@ function coverWords({ piece, need, sewn, size, isTried }: InspectedPiece, unit: 
     return `Too small: ${what}, it leaves bare what is marked, up to ${roughLength(-sewn.margin, unit)} wide.`;
   const spare = `reaches ${roughLength(Math.max(sewn.margin, 0), unit)} beyond what it must cover`;
   if (isTried) return `Large enough: ${what}, it ${spare}.`;
-  const turn = piece.toleranceAngle >= 180 ? 'any way' : `by ${Math.floor(piece.toleranceAngle * 10) / 10}°`;
+  const turn = toleratedTurn(piece);
   const waste = wasteOf([piece], [need]).wastePercent.toFixed(0);
-  return `${what.charAt(0).toUpperCase()}${what.slice(1)}, ${spare}. It still covers when it lies ${roughLength(piece.toleranceShift, unit)} off, or is turned ${turn}; ${waste} % of it is trimmed off.`;
+  return `${what.charAt(0).toUpperCase()}${what.slice(1)}, ${spare}. It still covers when it lies ${roughLength(piece.toleranceShift, unit)} off, or is turned ${turn === null ? 'any way' : `by ${turn}`}; ${waste} % of it is trimmed off.`;
 }
