@@ -5,6 +5,7 @@ import { useWork } from '../../store/work.ts';
 import { Button } from '../../ui/button.tsx';
 import { Choice } from '../../ui/choice.tsx';
 import { FabricsDialog } from '../draft/views/fabrics-dialog.tsx';
+import frame from '../frame.module.css';
 import { ClothCanvas } from './cloth-canvas.tsx';
 import styles from './cloth-station.module.css';
 import { ColourwaysPart } from './colourways-part.tsx';
@@ -28,11 +29,11 @@ export default function ClothStation() {
   const shade = useShade();
   useEffect(followSteps, []);
   return (
-    <div className={styles.station}>
-      <div className={styles.canvas}>
+    <div className={`${frame.station} ${frame.narrow} ${styles.station}`}>
+      <div className={frame.canvas}>
         <ClothCanvas shade={shade} paints={side === 'fabrics'} />
       </div>
-      <section className={styles.panel} aria-label="Fabrics and cutting">
+      <section className={`${frame.panel} ${frame.parts}`} aria-label="Fabrics and cutting">
         <div className={styles.part}>
           <Choice
             label="What is done with the fabrics"

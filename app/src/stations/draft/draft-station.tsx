@@ -4,6 +4,7 @@ import { useSize } from '../../canvas/use-size.ts';
 import { FindingList } from '../../shell/finding-list.tsx';
 import { NOTHING, useWork } from '../../store/work.ts';
 import { useShortcuts } from '../../ui/shortcuts.ts';
+import frame from '../frame.module.css';
 import { drawByKey } from './canvas-keys.ts';
 import { drawByPointer } from './canvas-pointer.ts';
 import { CANVAS_PLACE } from './crosshair.ts';
@@ -50,9 +51,9 @@ export default function DraftStation() {
     },
   ]);
   return (
-    <div className={styles.station}>
+    <div className={`${frame.station} ${frame.wide} ${styles.station}`}>
       <DraftCanvas />
-      <aside className={styles.panel} aria-label="About the drawing">
+      <aside className={`${frame.panel} ${frame.parts} ${styles.panel}`} aria-label="About the drawing">
         <div className={styles.of}>
           <Welcome />
           <InHand />
@@ -72,8 +73,8 @@ export default function DraftStation() {
 }
 
 function DraftCanvas() {
-  const frame = useRef<HTMLDivElement>(null);
-  const size = useSize(frame);
+  const place = useRef<HTMLDivElement>(null);
+  const size = useSize(place);
   const bounds = useFraming();
   const { kind, copies } = useDraftView();
   const mirrored = kind === 'printed';
@@ -84,7 +85,7 @@ function DraftCanvas() {
   const byPointer = placing === 'rest' ? drawByPointer : placeByPointer;
   const byKey = placing === 'rest' ? drawByKey : placeByKey;
   return (
-    <div ref={frame} id={CANVAS_PLACE} className={styles.canvas}>
+    <div ref={place} id={CANVAS_PLACE} className={frame.canvas}>
       <BlockCanvas
         label="Drawing of the block"
         describedBy={KEYS}

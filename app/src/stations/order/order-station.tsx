@@ -3,6 +3,7 @@ import { FindingList } from '../../shell/finding-list.tsx';
 import { currentDrawing, currentWishes, useWork } from '../../store/work.ts';
 import { Choice } from '../../ui/choice.tsx';
 import { Foldable } from '../../ui/foldable.tsx';
+import frame from '../frame.module.css';
 import { InHand } from './in-hand.tsx';
 import { Joins } from './joins.tsx';
 import { LeastSize } from './least-size.tsx';
@@ -23,7 +24,7 @@ export default function OrderStation() {
   const study = useWork((work) => work.study);
   const [side, setSide] = useState<Side>('front');
   return (
-    <div className={styles.station}>
+    <div className={`${frame.station} ${frame.wide} ${styles.station}`}>
       <div className={styles.views} data-side={side}>
         <div className={styles.choice}>
           <Choice label="Side shown" bare value={side} options={SIDES} onChange={setSide} />
@@ -42,7 +43,7 @@ function Panel() {
   const study = useWork((work) => work.study);
   const { pins } = useWork(currentWishes);
   return (
-    <section className={styles.panel} aria-label="Sections and joins">
+    <section className={`${frame.panel} ${styles.panel}`} aria-label="Sections and joins">
       <div className={styles.parts}>
         <div className={styles.column}>
           {study !== null && (

@@ -5,6 +5,7 @@ import { useWork } from '../../store/work.ts';
 import { layOutAgain, STOPPED } from '../../study/lay-out.ts';
 import { verdictWords } from '../../study/verdict.ts';
 import { Button } from '../../ui/button.tsx';
+import frame from '../frame.module.css';
 import { Outputs } from './outputs/outputs.tsx';
 import { LayingProgress } from './outputs/progress.tsx';
 import { CopierPart } from './panel/copier-part.tsx';
@@ -26,8 +27,12 @@ export default function PaperStation() {
     ({ study }) => study !== null && (study.problem !== null || study.plan?.verdict === 'not sewable'),
   );
   return (
-    <div className={styles.station} data-hopeless={hopeless}>
-      <section className={styles.panel} aria-label="Printing" hidden={hopeless}>
+    <div className={`${frame.station} ${styles.station}`} data-hopeless={hopeless}>
+      <section
+        className={`${frame.panel} ${frame.parts} ${styles.panel}`}
+        aria-label="Printing"
+        hidden={hopeless}
+      >
         {ready === null ? <LayingProgress /> : <Outputs plan={ready.plan} notes={ready.notes} />}
         <div className={panel.first}>
           <Sizes />
