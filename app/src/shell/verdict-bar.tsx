@@ -1,3 +1,4 @@
+import type { Drawing } from '@seamwright/arrangement';
 import { ChevronDown, CircleCheck, CircleDashed, OctagonAlert, TriangleAlert } from 'lucide-react';
 import { lazy, Suspense, useEffect } from 'react';
 import { announce } from '../store/notices.ts';
@@ -18,6 +19,18 @@ const SIGNS = {
 
 /** Milliseconds of quiet before a changed verdict is read out: not at every step of a drag. */
 const QUIET = 700;
+
+const numbers = new WeakMap<Drawing, number>();
+let given = 0;
+
+/** Each drawing has another number, by which it shows from outside that the verdict is about another one. */
+function numberOf(drawing: Drawing): number {
+  const known = numbers.get(drawing);
+  if (known !== undefined) return known;
+  given += 1;
+  numbers.set(drawing, given);
+  return given;
+}
 
 /** What the solver says of the open block: one sentence, always here; pressed, it says more. */
 export function VerdictBar() {
@@ -41,7 +54,12 @@ export function VerdictBar() {
           <>
             <Sign aria-hidden="true" size={20} className={styles[words.sign]} />
             <span className="heard">Verdict: </span>
-            <span className={styles.words} data-testid="verdict" data-stale={study?.stale ?? true}>
+            <span
+              className={styles.words}
+              data-testid="verdict"
+              data-stale={study?.stale ?? true}
+              data-drawing={study === null ? undefined : numberOf(study.drawing)}
+            >
               {words.short}
             </span>
             <ChevronDown aria-hidden="true" size={16} />

@@ -1,13 +1,14 @@
-import { type Finding, giftsOf, type Repair, sameGifts } from '@seamwright/arrangement';
+import type { Finding, Repair } from '@seamwright/arrangement';
 import type { AlternativeName, SewingPlan } from '@seamwright/sewing';
-import { amendPattern } from '../store/changes.ts';
 import { warn } from '../store/notices.ts';
 import { useSettings } from '../store/settings.ts';
 import { currentBlock, currentDrawing, currentWishes, useWork, type Work } from '../store/work.ts';
+import { keepRecords } from './keep-records.ts';
 import { findingsToMend, withRepairs } from './mending.ts';
+import { oncePerFrame } from './once-per-frame.ts';
 import { dropSlowQuestion, quickAnswer } from './quick.ts';
 import { refine, stopRefining } from './refining.ts';
-import type { Study } from './study.ts';
+import type { Study, StudyAnswer, StudyQuestion } from './study.ts';
 import { toStudy, withPlan } from './to-study.ts';
 import { wantedLimits } from './wanted-limits.ts';
 import { stillToPlan, waysThatStand } from './ways.ts';
@@ -21,21 +22,26 @@ const QUIET_IN_HAND = 700;
 /**
  * Keeps the store's `study` up to date with the open block's drawing and with how the maker wants it sewn.
  *
- * A quick answer comes first. One question is out at a time; edits made meanwhile wait, and only the latest of them is
- * asked next. When the edits pause, a second worker looks for better plans; the next edit ends it.
+ * A quick answer comes first: from the page, in the task that made the edit, where that takes no time to speak of; otherwise
+ * from a worker. One question is out at a time; edits made meanwhile wait, and only the latest of them is asked next. When
+ * the edits pause, a second worker looks for better plans; the next edit ends it.
  */
 export function startStudying(): void {
   let busy = false;
   let timer: ReturnType<typeof setTimeout> | undefined;
+
+  const refineLater = () => {
+    clearTimeout(timer);
+    const quiet = useWork.getState().inHand === null ? QUIET : QUIET_IN_HAND;
+    timer = setTimeout(() => void refineNow(), quiet);
+  };
 
   const ask = async () => {
     if (busy) return;
     busy = true;
     try {
       while (!upToDate(useWork.getState())) await studyOnce();
-      clearTimeout(timer);
-      const quiet = useWork.getState().inHand === null ? QUIET : QUIET_IN_HAND;
-      timer = setTimeout(() => void refineNow(), quiet);
+      refineLater();
     } catch (error) {
       giveUp(error);
     } finally {
@@ -43,13 +49,21 @@ export function startStudying(): void {
     }
   };
 
+  const answerNow = oncePerFrame(() => {
+    if (upToDate(useWork.getState())) return;
+    if (studyHere()) refineLater();
+    else void ask();
+  });
+
   const changed = () => {
     if (upToDate(useWork.getState())) return;
     stopRefining();
+    page?.stopPractising();
     if (takeKnownPlan()) return;
-    markStale();
     dropSlowQuestion();
-    void ask();
+    if (page?.isForPage(questionNow().question)) answerNow();
+    else void ask();
+    markStale();
   };
   useWork.subscribe(
     (work) =>
@@ -72,21 +86,70 @@ function giveUp(error: unknown): void {
   reportError(error);
 }
 
+/** Answers in the page; null until it is loaded, which is after the first answer. */
+let page: typeof import('./in-page.ts') | null = null;
+
+async function loadPage(): Promise<void> {
+  try {
+    page ??= await import('./in-page.ts');
+  } catch {
+    // Not to be had now: the worker goes on answering.
+  }
+}
+
+/** How often the page has answered. */
+let answersHere = 0;
+
+/** Has the page answer; false where the worker has to. */
+function studyHere(): boolean {
+  const asked = questionNow();
+  const answer = page?.answerInPage(asked.question) ?? null;
+  if (answer === null) return false;
+  answersHere += 1;
+  takeAnswer(answer, asked);
+  return true;
+}
+
 async function studyOnce(): Promise<void> {
+  const asked = questionNow();
+  const before = answersHere;
+  const answer = await quickAnswer(asked.question);
+  // Another block was opened meanwhile, or the page has answered: this is about what is no longer shown.
+  if (answer === null || currentBlock(useWork.getState()).id !== asked.blockId || answersHere !== before)
+    return;
+  takeAnswer(answer, asked);
+}
+
+interface Asked {
+  readonly blockId: string;
+  readonly question: StudyQuestion;
+}
+
+/** What is to be answered now. */
+function questionNow(): Asked {
   const work = useWork.getState();
-  const block = currentBlock(work);
-  const drawing = currentDrawing(work);
-  const wishes = currentWishes(work);
-  const limits = wantedLimits(work);
-  const answer = await quickAnswer({ drawing, records: block.patches, wishes, limits });
-  // Another block was opened meanwhile: the answer is about what is no longer shown.
-  if (answer === null || currentBlock(useWork.getState()).id !== block.id) return;
+  const { id: blockId, patches: records } = currentBlock(work);
+  const question = {
+    drawing: currentDrawing(work),
+    records,
+    wishes: currentWishes(work),
+    limits: wantedLimits(work),
+  };
+  return { blockId, question };
+}
+
+function takeAnswer(answer: StudyAnswer, { blockId, question }: Asked): void {
   const before = useWork.getState().study;
-  const fresh = toStudy(answer, { blockId: block.id, drawing, wishes, limits });
+  const { drawing, wishes, limits } = question;
+  const fresh = toStudy(answer, { blockId, drawing, wishes, limits });
   const study = before !== null && sameSubject(before, fresh) ? keepingWays(fresh, before) : fresh;
-  useWork.setState({ study });
+  // Sheets of another block are not shown as this one's.
+  useWork.setState(before === null || before.blockId === blockId ? { study } : { study, sheets: null });
   markStale();
   keepRecords();
+  if (answer.arrangement === null) return;
+  const { records } = answer;
+  void loadPage().then(() => page?.practiseInPage({ ...question, records }));
 }
 
 const sameSubject = (a: Study, b: Study): boolean => a.blockId === b.blockId && a.drawing === b.drawing;
@@ -178,43 +241,3 @@ function markStale(): void {
   const other = study.blockId !== currentBlock(work).id;
   useWork.setState(other ? { study: null, sheets: null } : { study: { ...study, stale: true } });
 }
-
-/** The carried records become part of the document, unless the drawing studied is not the document's (any more). */
-function keepRecords(): void {
-  const work = useWork.getState();
-  const { study } = work;
-  const block = currentBlock(work);
-  if (study === null || study.stale || study.drawing !== block.drawing) return;
-  const records = withGifts(study.records, block.patches);
-  if (sameRecords(records, block.patches)) return;
-  amendPattern((before) => ({
-    ...before,
-    blocks: before.blocks.map((one) => (one.id === block.id ? { ...one, patches: records } : one)),
-  }));
-}
-
-type Records = ReturnType<typeof currentBlock>['patches'];
-
-/** What the maker gave the patches while they were being studied stands. */
-function withGifts(records: Records, now: Records): Records {
-  const nowOf = new Map(now.map((record) => [record.id, record]));
-  return records.map((record) => {
-    const given = nowOf.get(record.id);
-    if (given === undefined || sameGifts(given, record)) return record;
-    const { id, signature, at } = record;
-    return { id, signature, at, ...giftsOf(given) };
-  });
-}
-
-const sameRecords = (a: Records, b: Records): boolean =>
-  a.length === b.length &&
-  a.every((one, i) => {
-    const other = b[i]!;
-    return (
-      one.id === other.id &&
-      one.signature === other.signature &&
-      sameGifts(one, other) &&
-      one.at.x === other.at.x &&
-      one.at.y === other.at.y
-    );
-  });

@@ -42,4 +42,32 @@ describe('Practice', () => {
     vi.runAllTimers();
     expect(again).toHaveBeenCalledTimes(20);
   });
+
+  it('studies every drawing as often as is wished, each time when that suits, and can be stopped', () => {
+    const tasks: (() => void)[] = [];
+    const again = vi.fn();
+    const practice = new Practice((task) => {
+      tasks.push(task);
+      return () => void tasks.splice(tasks.indexOf(task), 1);
+    }, 3);
+    const doAll = () => {
+      vi.runAllTimers();
+      while (tasks.length > 0) tasks.shift()!();
+    };
+    practice.after(400, again);
+    doAll();
+    // 10 studies of 400 patches in all, the one asked for among them.
+    expect(again).toHaveBeenCalledTimes(9);
+    practice.after(200, again);
+    doAll();
+    expect(again).toHaveBeenCalledTimes(12);
+    practice.after(200, again);
+    vi.runAllTimers();
+    practice.stop();
+    expect(tasks).toEqual([]);
+    practice.after(200, again);
+    practice.stop();
+    doAll();
+    expect(again).toHaveBeenCalledTimes(13);
+  });
 });

@@ -10,14 +10,32 @@ const MOST = 20;
 /** Patches: a question that comes meanwhile waits for the end of one study, so none of a larger block is begun. */
 const LARGEST = 400;
 
+/** Does something later, as a task of its own; gives back what calls it off. */
+export type Later = (task: () => void) => () => void;
+
+/** As soon as what came meanwhile is done. */
+const soon: Later = (task) => {
+  const timer = setTimeout(task);
+  return () => clearTimeout(timer);
+};
+
 /**
- * Studies what was asked last again, while nobody asks anything. A new worker takes ten times as long as one that has
- * done the same for a while, for the engine compiles what is run often; without practice that would be the first moves of
- * the first drag.
+ * Studies what was asked last again, while nobody asks anything. An engine that is new to it takes ten times as long for a
+ * study as one that has done the same for a while, for it compiles what is run often; without practice that would be the
+ * first moves of the first drag.
  */
 export class Practice {
   private studied = 0;
-  private timer: ReturnType<typeof setTimeout> | undefined;
+  private callOff = () => {};
+
+  /**
+   * @param later when the next one is done
+   * @param least so often the last drawing is studied again however many have been before
+   */
+  constructor(
+    private readonly later: Later = soon,
+    private readonly least = 0,
+  ) {}
 
   /**
    * Called at each answer.
@@ -26,18 +44,23 @@ export class Practice {
    * @param again studies the same drawing once more
    */
   after(patches: number, again: () => void): void {
-    clearTimeout(this.timer);
+    this.stop();
     this.studied += patches;
     if (patches === 0 || patches > LARGEST) return;
-    let left = MOST;
+    let times = 0;
     const next = () => {
-      if (left === 0 || this.studied >= ENOUGH) return;
-      left -= 1;
+      if (times === MOST || (times >= this.least && this.studied >= ENOUGH)) return;
+      times += 1;
       this.studied += patches;
       again();
-      // As a task of its own: what was asked meanwhile comes first.
-      this.timer = setTimeout(next);
+      this.callOff = this.later(next);
     };
-    this.timer = setTimeout(next, QUIET);
+    const timer = setTimeout(next, QUIET);
+    this.callOff = () => clearTimeout(timer);
+  }
+
+  /** Called at each question that does not wait for an answer. */
+  stop(): void {
+    this.callOff();
   }
 }

@@ -1,4 +1,4 @@
-import { type Arrangement, arrange, carryPatches, type Finding, type Repair } from '@seamwright/arrangement';
+import { type Arrangement, arrange, type Finding, type Repair } from '@seamwright/arrangement';
 import { ok, type Result } from '@seamwright/geometry';
 import type {
   CuttingChartJob,
@@ -8,26 +8,14 @@ import type {
   Progress,
   TemplateJob,
 } from '@seamwright/pages';
-import {
-  type AlternativeName,
-  LastAssembly,
-  type PlanOptions,
-  Searches,
-  type SewingPlan,
-  shapeFindings,
-} from '@seamwright/sewing';
+import { type AlternativeName, Searches, type SewingPlan } from '@seamwright/sewing';
 import { expose, transfer } from 'comlink';
-import { aslant } from './aslant.ts';
-import { nothing, tooManyPatches } from './limits.ts';
 import { planned } from './planned.ts';
 import { Practice } from './practice.ts';
+import { QuickStudies } from './quick-studies.ts';
 import type { StudyAnswer, StudyQuestion } from './study.ts';
 
-/** What the quick answer may look at, in the solver's count: some milliseconds. */
-const QUICK_EFFORT = 30_000;
-
-/** Most quick answers are about a drawing in which only places have changed since the one before. */
-const last = new LastAssembly();
+const quick = new QuickStudies();
 
 const practice = new Practice();
 
@@ -45,17 +33,8 @@ const later = () => import('./later.ts');
 const worker = {
   /** Takes the drawing apart and plans its sewing, without looking long for the best plan. */
   study(question: StudyQuestion): StudyAnswer {
-    const answer = studied(question, { last });
-    const ways = [
-      () => studied(question, {}),
-      () => studied({ ...question, drawing: aslant(question.drawing) }, { last }),
-      () => studied(question, { last }),
-    ];
-    let next = 0;
-    practice.after(answer.arrangement?.patches.length ?? 0, () => {
-      ways[next % ways.length]!();
-      next += 1;
-    });
+    const answer = quick.answer(question);
+    practice.after(answer.arrangement?.patches.length ?? 0, () => quick.practise(question));
     return answer;
   },
 
@@ -119,25 +98,6 @@ const worker = {
     return drawn.ok ? ok(transfer(drawn.value, [drawn.value.buffer])) : drawn;
   },
 };
-
-function studied(
-  { drawing, records, wishes, limits }: StudyQuestion,
-  how: Pick<PlanOptions, 'last'>,
-): StudyAnswer {
-  const arrangement = arrange(drawing);
-  if (!arrangement.ok) return nothing(arrangement.problem, records);
-  const problem = tooManyPatches(arrangement.value.patches.length);
-  if (problem !== null) return nothing(problem, records);
-  const carried = carryPatches(records, arrangement.value);
-  const question = { drawing, records: carried, wishes, limits };
-  return {
-    arrangement: arrangement.value,
-    problem: null,
-    plan: planned(question, arrangement.value, wishes.choice, { effort: QUICK_EFFORT, ...how }),
-    shapes: shapeFindings(arrangement.value, limits),
-    records: carried,
-  };
-}
 
 export type StudyWorker = typeof worker;
 expose(worker);
