@@ -14,7 +14,7 @@ import { polygonMark, QUIET, STROKES, textMark } from '../marks/marks.ts';
 import { CAP_HEIGHT, textWidth } from '../marks/metrics.ts';
 import type { Mark } from '../marks/model.ts';
 import type { Foundation } from './foundation.ts';
-import { DEGREES, type Turn } from './foundation-marks.ts';
+import { DEGREES, type Turn } from './turns.ts';
 
 /** A small picture, its top left corner at (0, 0); points. */
 export interface Diagram {

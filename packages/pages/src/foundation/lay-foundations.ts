@@ -10,10 +10,10 @@ import { regionsFor, sheetFrame } from '../sheet/sheet-frame.ts';
 import { tileSheets } from '../tiles/tiles.ts';
 import { type Card, cardMarks, soleMarks, wholeCard } from '../words/cards.ts';
 import { foundationsOf } from './foundation.ts';
-import { cuttingLineOnSheet } from './foundation-marks.ts';
 import { inLightInk } from './light-ink.ts';
 import { keyOnSheet, printsOf } from './prints.ts';
 import { lettersOf } from './templates.ts';
+import { cuttingLineOnSheet } from './turns.ts';
 import { type Wanted, wantedFoundations } from './wanted.ts';
 
 /** A foundation on a sheet: the first print of it that stands on the sheets, or one of more that fill them. */

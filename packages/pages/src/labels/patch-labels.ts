@@ -84,13 +84,14 @@ export function labelInPatch(
   barriers: readonly Segment<'page'>[] = [],
 ): PlacedLabel | null {
   const size = fittedSize(numberText(patch), patch.depth);
-  const worded = size >= SMALLEST_NUMBER ? withWords(patch, size, lines, barriers) : null;
+  const hasWords = patch.fabric !== null || patch.note !== null;
+  const worded = hasWords && size >= SMALLEST_NUMBER ? withWords(patch, size, lines, barriers) : null;
   if (worded) return worded;
   const noted = patch.note === null;
   if (size >= SMALLEST_NUMBER) {
     const number = [numberLine(patch, size)];
     const plate = plateOf(number, patch.heart, 0);
-    if (!meets(plate, [...lines, ...barriers], CLEAR)) return { lines: number, plate, noted };
+    if (!meets(plate, lines, CLEAR) && !meets(plate, barriers, CLEAR)) return { lines: number, plate, noted };
   }
   const axis = longWay(patch.polygon);
   const spots = spotsAlong(patch, axis);

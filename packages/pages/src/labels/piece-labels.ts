@@ -15,7 +15,7 @@ import {
 import type { Plate } from './plate.ts';
 
 /** Where a foundation's labels are to stand. Points on the sheet. */
-export interface LabelledFoundation {
+export interface PatchesToLabel {
   readonly patches: readonly PatchToLabel[];
   readonly outline: Polygon<'page'>;
   readonly cuttingLine: Polygon<'page'>;
@@ -32,6 +32,8 @@ export interface LabelledFoundation {
 export interface PieceLabels {
   draw(): readonly Mark[];
   readonly plates: readonly Plate[];
+  /** Of these the ones that do not lie in their patches. */
+  readonly loose: readonly Plate[];
   readonly leaders: readonly Segment<'page'>[];
   /** Names of the patches with a note that does not stand in them. */
   readonly unnoted: readonly string[];
@@ -43,7 +45,7 @@ export interface PieceLabels {
  * Each patch's label, once: inside the patch where it fits; else led out to the nearest free place; only where there is none,
  * at the patch's deepest point over what is there.
  */
-export function pieceLabels(section: string, foundation: LabelledFoundation): PieceLabels {
+export function pieceLabels(section: string, foundation: PatchesToLabel): PieceLabels {
   const first = labelled(section, foundation);
   if (!first.crowded) return first;
   const { small } = first;
@@ -59,13 +61,13 @@ export function pieceLabels(section: string, foundation: LabelledFoundation): Pi
 /** One try; the patches that do not hold their labels, and whether there was no free place for one of these. */
 function labelled(
   section: string,
-  foundation: LabelledFoundation,
+  foundation: PatchesToLabel,
 ): PieceLabels & { readonly small: readonly PatchToLabel[]; readonly crowded: boolean } {
   const { patches, outline, sewLines, crossings, barriers } = foundation;
   const lines = [...sewLines, ...edgesOf(outline), ...crossings];
   const inside = patches.map((patch) => labelInPatch(patch, lines, barriers));
   const small = patches.filter((_, i) => inside[i] === null);
-  const led = leadOut(small, inside, foundation);
+  const led = small.length === 0 ? [] : leadOut(small, inside, foundation);
   const labels = patches.map(
     (patch, i) => inside[i] ?? led[small.indexOf(patch)] ?? overWhatIsThere(patch, barriers),
   );
@@ -77,6 +79,7 @@ function labelled(
       ...labels.flatMap((label) => linesOn(section, label.lines, label.plate)),
     ],
     plates: labels.map(({ plate }) => plate),
+    loose: labels.flatMap(({ plate }, i) => (inside[i] === null ? [plate] : [])),
     leaders: leaders.map(({ line }) => line),
     unnoted: patches.filter((_, i) => !labels[i]!.noted).map(({ name }) => name),
     unlettered: [],
@@ -88,7 +91,7 @@ function labelled(
 function leadOut(
   small: readonly PatchToLabel[],
   inside: readonly (PlacedLabel | null)[],
-  { patches, outline, cuttingLine, sewLines, crossings, barriers, room, spare }: LabelledFoundation,
+  { patches, outline, cuttingLine, sewLines, crossings, barriers, room, spare }: PatchesToLabel,
 ): readonly (LedLabel | null)[] {
   const lines = [...sewLines, ...edgesOf(outline), ...edgesOf(cuttingLine), ...crossings, ...barriers];
   const labels = inside.flatMap((label) => (label === null ? [] : [label.plate]));

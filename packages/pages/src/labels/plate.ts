@@ -21,14 +21,15 @@ export interface Plate {
 }
 
 export function cornersOf({ centre, halfWidth, halfHeight, angle }: Plate): Polygon<'page'> {
-  const turn = rotation<'page'>(angle, centre);
   const corners = [
     { x: centre.x - halfWidth, y: centre.y - halfHeight },
     { x: centre.x + halfWidth, y: centre.y - halfHeight },
     { x: centre.x + halfWidth, y: centre.y + halfHeight },
     { x: centre.x - halfWidth, y: centre.y + halfHeight },
   ];
-  return angle === 0 ? corners : corners.map((corner) => transformPoint(turn, corner));
+  if (angle === 0) return corners;
+  const turn = rotation<'page'>(angle, centre);
+  return corners.map((corner) => transformPoint(turn, corner));
 }
 
 /** Whether any of the segments comes nearer to the plate than `gap` (measured square to its sides). */

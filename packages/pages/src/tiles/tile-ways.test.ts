@@ -4,7 +4,7 @@ import { expect, test } from 'vitest';
 import { block, jib, rectangle, usual } from '../../test/blocks.ts';
 import { randomBlock } from '../../test/random-blocks.ts';
 import { type Foundation, foundationsOf } from '../foundation/foundation.ts';
-import { CUT_WORD_ROOM, sizeOnSheet } from '../foundation/foundation-marks.ts';
+import { CUT_WORD_ROOM, sizeOnSheet } from '../foundation/turns.ts';
 import { wantedFoundations } from '../foundation/wanted.ts';
 import { checkJob, type FoundationJob } from '../job.ts';
 import { clippedSegments } from '../marks/clip.ts';
@@ -88,13 +88,11 @@ const isIn = ({ x, y }: Point<'page'>, { minX, minY, maxX, maxY }: Box<'page'>):
 
 /** Sides of the boxes round all words and signs of a foundation, by what they say. */
 const labelsOf = ({ drawn }: Way) =>
-  drawn
-    .draw()
-    .flatMap((mark) =>
-      mark.kind === 'text' && mark.role === 'label'
-        ? [{ content: mark.content, corners: textCorners(mark) }]
-        : [],
-    );
+  drawn.marks.flatMap((mark) =>
+    mark.kind === 'text' && mark.role === 'label'
+      ? [{ content: mark.content, corners: textCorners(mark) }]
+      : [],
+  );
 
 function expectLabelsWhole(way: Way, foundation: Foundation): void {
   const labels = labelsOf(way);
@@ -131,9 +129,9 @@ test('where a join has no other place, the label moves', () => {
   const middle = (15.5 * 72) / 2;
   expect(way.grid.columns.joins).toEqual([expect.closeTo(middle, 3)]);
   expectLabelsWhole(way, foundation);
-  const away = way.drawn
-    .draw()
-    .flatMap((mark) => (mark.kind === 'text' && mark.role === 'label' ? [Math.abs(mark.at.x - middle)] : []));
+  const away = way.drawn.marks.flatMap((mark) =>
+    mark.kind === 'text' && mark.role === 'label' ? [Math.abs(mark.at.x - middle)] : [],
+  );
   expect(Math.min(...away)).toBeGreaterThan(5);
   expect(Math.min(...away)).toBeLessThan(20);
 });

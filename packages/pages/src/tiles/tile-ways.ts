@@ -9,13 +9,8 @@ import {
   type Segment,
 } from '@seamwright/geometry';
 import type { Foundation } from '../foundation/foundation.ts';
-import {
-  CUT_WORD_ROOM,
-  type DrawnFoundation,
-  foundationMarks,
-  sizeOnSheet,
-  type Turn,
-} from '../foundation/foundation-marks.ts';
+import { type DrawnFoundation, foundationMarks } from '../foundation/foundation-marks.ts';
+import { CUT_WORD_ROOM, sizeOnSheet, type Turn } from '../foundation/turns.ts';
 import { clippedSegments } from '../marks/clip.ts';
 import { textCorners } from '../marks/metrics.ts';
 import type { Mark } from '../marks/model.ts';
@@ -114,11 +109,11 @@ function waysIn(
 ): readonly Way[] {
   const { foundation, overlap } = order;
   const { width, height } = sizeOnSheet(foundation, turn);
-  const across = { most: region.maxX - region.minX, overlap, obstacles: obstaclesOf(drawn.draw(), 'x') };
+  const across = { most: region.maxX - region.minX, overlap, obstacles: obstaclesOf(drawn.marks, 'x') };
   const down = {
     most: region.maxY - region.minY - captionRoom,
     overlap,
-    obstacles: obstaclesOf(drawn.draw(), 'y'),
+    obstacles: obstaclesOf(drawn.marks, 'y'),
   };
   if (Math.min(across.most, down.most) < LEAST_OVERLAPS * overlap) return [];
   const cuttingLine = drawn.lines.cuttingLine.map(({ a }) => a);

@@ -12,12 +12,8 @@ import {
   subtract,
 } from '@seamwright/geometry';
 import type { Foundation } from '../foundation/foundation.ts';
-import {
-  CUT_WORD_ROOM,
-  type DrawnFoundation,
-  type SheetLines,
-  type Turn,
-} from '../foundation/foundation-marks.ts';
+import type { DrawnFoundation, SheetLines } from '../foundation/foundation-marks.ts';
+import { CUT_WORD_ROOM, type Turn } from '../foundation/turns.ts';
 import type { CheckedJob } from '../job.ts';
 import { clipped, clippedSegments } from '../marks/clip.ts';
 import { moved } from '../marks/marks.ts';
@@ -143,9 +139,9 @@ function tileSheet(
   const lengthsIn = job.seamLengths ? job.unit : null;
   const words = wordMarks(foundation, inCore, roomForWords(tile), lengthsIn, seams);
   const seen = withWholeStrokes(tile, way);
-  const shown = drawn
-    .draw()
-    .flatMap((mark) => (mark.role === 'label' ? labelOn(tile, mark) : clipped(mark, seen)));
+  const shown = drawn.marks.flatMap((mark) =>
+    mark.role === 'label' ? labelOn(tile, mark) : clipped(mark, seen),
+  );
   const toSheet = subtract<'page'>(cornerIn(way, tile), { x: tile.window.minX, y: tile.window.minY });
   const atTop = { x: region.minX, y: region.minY };
   const map = smallMap(key, way, tile);

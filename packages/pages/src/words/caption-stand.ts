@@ -64,15 +64,19 @@ function reach(
   right: number,
 ): readonly [top: number, bottom: number] {
   let [top, bottom] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
+  // In plain numbers: it is asked several times for each way in which a foundation may lie.
   for (const outline of outlines)
-    outline.forEach((a, i) => {
-      const b = outline[(i + 1) % outline.length]!;
+    for (let i = 0; i < outline.length; i++) {
+      const [a, b] = [outline[i]!, outline[(i + 1) % outline.length]!];
       const [p, q] = a.x < b.x ? [a, b] : [b, a];
-      if (q.x < left || p.x > right) return;
-      const at = (x: number) => p.y + ((x - p.x) / (q.x - p.x)) * (q.y - p.y);
-      const ends = p.x === q.x ? [p.y, q.y] : [at(Math.max(p.x, left)), at(Math.min(q.x, right))];
-      top = Math.min(top, ...ends);
-      bottom = Math.max(bottom, ...ends);
-    });
+      if (q.x < left || p.x > right) continue;
+      const from = p.x === q.x ? p.y : yAt(p, q, Math.max(p.x, left));
+      const to = p.x === q.x ? q.y : yAt(p, q, Math.min(q.x, right));
+      top = Math.min(top, from, to);
+      bottom = Math.max(bottom, from, to);
+    }
   return [top, bottom];
 }
+
+const yAt = (p: Point<'page'>, q: Point<'page'>, x: number): number =>
+  p.y + ((x - p.x) / (q.x - p.x)) * (q.y - p.y);

@@ -1,7 +1,7 @@
 import { add, type Point, rotation, transformPoint } from '@seamwright/geometry';
 import type { Foundation } from '../foundation/foundation.ts';
-import { DEGREES, type Turn } from '../foundation/foundation-marks.ts';
 import { type Diagram, joinsDiagram } from '../foundation/joins-diagram.ts';
+import { DEGREES, type Turn } from '../foundation/turns.ts';
 import type { CheckedJob } from '../job.ts';
 import { moved, QUIET, STROKES, textMark } from '../marks/marks.ts';
 import { textWidth, wrapped } from '../marks/metrics.ts';

@@ -2,23 +2,25 @@ import {
   add,
   type Box,
   contains,
+  edgesOf,
   type Point,
   type Polygon,
-  SAME_COORDINATE,
   transformPolygon,
   translation,
 } from '@seamwright/geometry';
 import type { Foundation } from '../foundation/foundation.ts';
+import { type DrawnFoundation, foundationMarks } from '../foundation/foundation-marks.ts';
+import { labelledFoundation } from '../foundation/labelled.ts';
 import {
   CUT_WORD_ROOM,
   cuttingLineOnSheet,
-  type DrawnFoundation,
-  foundationMarks,
+  otherTurns,
   roomOf,
   sizeOnSheet,
   type Turn,
-} from '../foundation/foundation-marks.ts';
+} from '../foundation/turns.ts';
 import type { CheckedJob } from '../job.ts';
+import { cornersOf } from '../labels/plate.ts';
 import { moved } from '../marks/marks.ts';
 import type { Mark } from '../marks/model.ts';
 import { grownArea } from '../packing/least-sheets.ts';
@@ -28,9 +30,14 @@ import { type Caption, captionsOf } from './caption.ts';
 import { captionStand } from './caption-stand.ts';
 import { wordMarks } from './line-words.ts';
 
-/** A foundation with its caption, lying in one way. */
+/**
+ * A foundation with its caption, lying in one way. What is drawn is made anew for the one way that is printed: kept for all of them, it
+ * would fill the memory, and moving it about there takes longer than making it.
+ */
 export interface CardWay extends Way {
-  readonly drawn: DrawnFoundation;
+  readonly turn: Turn;
+  /** Whether all that is drawn stands within the cutting line, and nothing more is said than what is always said. */
+  readonly bare: boolean;
   readonly caption: Caption;
   /** Where the caption's corner comes to lie, and by how much what is drawn is moved. */
   readonly captionAt: Point<'page'>;
@@ -55,9 +62,6 @@ const TALLEST_NARROW = 46;
 /** Points beyond a foundation, all round, in which labels may stand that find no place over it. */
 const SPARE = 80;
 
-/** A foundation is turned only where that saves paper: upright ones are easier to compare with the block. */
-const TURNS: readonly Turn[] = ['upright', 'turned', 'on its head', 'turned back'];
-
 /** With so many foundations in one job each says only what the foot of the sheet does not say for all. */
 const MANY = 20;
 
@@ -74,11 +78,13 @@ export interface CardOptions {
 /** The foundation's card where it fits on a sheet in one piece in any way; null when it does not. */
 export function wholeCard(job: CheckedJob, foundation: Foundation, options: CardOptions): Card | null {
   const { regions, keepUpright, gap } = options;
-  const turns = keepUpright ? TURNS.slice(0, 1) : isHalfTurnAlike(foundation) ? TURNS.slice(0, 2) : TURNS;
   const captionOf = captionsOf(job, foundation);
-  const ways = turns
-    .map((turn) => wayOf(foundation, captionOf, turn, options))
-    .filter((way) => [regions.wide, regions.tall].some((region) => fits(way, region)));
+  const upright = wayOf(foundation, captionOf, 'upright', options);
+  // Turned only where that saves paper: upright ones are easier to compare with the block.
+  const turns = keepUpright ? [] : otherTurns(foundation, upright.bare);
+  const ways = [upright, ...turns.map((turn) => wayOf(foundation, captionOf, turn, options))].filter((way) =>
+    [regions.wide, regions.tall].some((region) => fits(way, region)),
+  );
   if (ways.length === 0) return null;
   const captions = ways.map(({ caption }) => caption.width * caption.height);
   const grown = grownArea(cuttingLineOnSheet(foundation, 'upright'), gap / 2) + Math.min(...captions);
@@ -92,22 +98,25 @@ function wayOf(
   { count }: Pick<CardOptions, 'count'>,
 ): CardWay {
   const brief = count >= MANY;
-  const drawn = foundationMarks(foundation, turn, SPARE);
+  const { cuttingLine, pieces, notes } = labelledFoundation(foundation, turn, SPARE, []);
   const narrowest = brief ? NARROWEST_BRIEF_CAPTION : NARROWEST_CAPTION;
   const { width: across } = sizeOnSheet(foundation, turn);
   const widths = new Set([Math.max(across, NARROWEST_CAPTION), Math.max(across, narrowest), narrowest]);
   const captions = [...widths]
-    .map((width) => captionOf(turn, width, { found: drawn.notes, brief }))
+    .map((width) => captionOf(turn, width, { found: notes, brief }))
     .filter(({ height }, i) => i === 0 || height <= TALLEST_NARROW);
-  const line = cuttingLineOnSheet(foundation, turn);
   // Labels that found no place over the foundation.
-  const beyond = drawn.labels.filter(({ a }) => contains(line, a) === 'outside').map(({ a, b }) => [a, b]);
-  const { caption, captionAt, linesAt, size } = captionStand([line, ...beyond], captions, CUT_WORD_ROOM);
+  const beyond = [...pieces.loose.flatMap((plate) => edgesOf(cornersOf(plate))), ...pieces.leaders]
+    .filter(({ a }) => contains(cuttingLine, a) === 'outside')
+    .map(({ a, b }) => [a, b]);
+  const drawn = [cuttingLine, ...beyond];
+  const { caption, captionAt, linesAt, size } = captionStand(drawn, captions, CUT_WORD_ROOM);
   const outlines = [
-    ...[line, ...beyond].map((outline) => moveTo(outline, linesAt)),
+    ...drawn.map((outline) => moveTo(outline, linesAt)),
     moveTo(boxAround(caption), captionAt),
   ];
-  return { ...wayOver(outlines, size, turn === 'upright'), drawn, caption, captionAt, linesAt };
+  const bare = beyond.length === 0 && notes.length === 0;
+  return { ...wayOver(outlines, size, turn === 'upright'), turn, bare, caption, captionAt, linesAt };
 }
 
 /** The marks of a card where it stands on the sheet. */
@@ -120,8 +129,9 @@ export function cardMarks(
   const lines = add<'page'>({ x, y }, way.linesAt);
   const { wide, tall } = regions;
   const region = overhang(wide, placement) <= overhang(tall, placement) ? wide : tall;
+  const drawn = foundationMarks(item.foundation, way.turn, SPARE);
   // Words beside the cutting line stand in the foundation's own half of the gap.
-  const { minX, minY, maxX, maxY } = way.drawn.extent;
+  const { minX, minY, maxX, maxY } = drawn.extent;
   const room = {
     minX: Math.max(minX - gap / 2, region.minX - lines.x),
     minY: Math.max(minY - gap / 2, region.minY - lines.y),
@@ -131,9 +141,7 @@ export function cardMarks(
   const captionAt = add<'page'>({ x, y }, way.captionAt);
   return [
     ...way.caption.draw().map((mark) => moved(mark, captionAt)),
-    ...[...way.drawn.draw(), ...wordsOf(job, item.foundation, way.drawn, room)].map((mark) =>
-      moved(mark, lines),
-    ),
+    ...[...drawn.marks, ...wordsOf(job, item.foundation, drawn, room)].map((mark) => moved(mark, lines)),
   ];
 }
 
@@ -147,7 +155,7 @@ export function soleMarks(
   foundation: Foundation,
   { regions, keepUpright }: Pick<CardOptions, 'regions' | 'keepUpright'>,
 ): readonly Mark[] | null {
-  for (const turn of TURNS.slice(0, keepUpright ? 1 : 2))
+  for (const turn of keepUpright ? (['upright'] as const) : (['upright', 'turned'] as const))
     for (const region of [regions.wide, regions.tall]) {
       const corner = besideRegion(region, regions);
       const { width, height } = sizeOnSheet(foundation, turn);
@@ -159,9 +167,7 @@ export function soleMarks(
       const words = wordsOf(job, foundation, drawn, roomOf({ width, height }));
       return [
         ...caption.draw().map((mark) => moved(mark, { x: corner.minX, y: corner.minY })),
-        ...[...drawn.draw(), ...words].map((mark) =>
-          moved(mark, { x: left, y: region.minY + CUT_WORD_ROOM }),
-        ),
+        ...[...drawn.marks, ...words].map((mark) => moved(mark, { x: left, y: region.minY + CUT_WORD_ROOM })),
       ];
     }
   return null;
@@ -177,12 +183,6 @@ const fits = (card: { width: number; height: number }, region: Box<'page'>): boo
 /** How far a card in that place would stick out of the box, points; 0, or what rounding makes of it, where it lies in it. */
 const overhang = (box: Box<'page'>, { way, x, y }: Placement<Card>): number =>
   Math.max(box.minX - x, box.minY - y, x + way.width - box.maxX, y + way.height - box.maxY);
-
-/** Turned by half it covers the same. */
-const isHalfTurnAlike = ({ cuttingLine, width, height }: Foundation): boolean =>
-  cuttingLine.every((p) =>
-    cuttingLine.some((q) => Math.hypot(p.x + q.x - width, p.y + q.y - height) < SAME_COORDINATE),
-  );
 
 const moveTo = (polygon: Polygon<'page'>, { x, y }: Point<'page'>): Polygon<'page'> =>
   transformPolygon(translation<'page', 'page'>(x, y), polygon);
