@@ -6,6 +6,11 @@ export function letterOf(index: number): string {
   return index < ALPHABET.length ? last : letterOf(Math.floor(index / ALPHABET.length) - 1) + last;
 }
 
-/** What a unit of several sections is called: `ABC`, or `Z+AA` where that could be misread. */
-export const unitName = (letters: readonly string[]): string =>
-  letters.join(letters.every((letter) => letter.length === 1) ? '' : '+');
+/**
+ * How the units of a block are named whose sections have these letters: `ABC`, or `A+B+C` where there is a section with two letters.
+ * There `AB` is that section, and not what A and B make.
+ */
+export function unitNames(letters: readonly string[]): (unit: readonly string[]) => string {
+  const between = letters.every((letter) => letter.length === 1) ? '' : '+';
+  return (unit) => unit.join(between);
+}

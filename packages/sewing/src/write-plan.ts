@@ -2,7 +2,7 @@ import type { Arrangement } from '@seamwright/arrangement';
 import { distance } from '@seamwright/geometry';
 import type { Assembly } from './assembly.ts';
 import { contactsOf, runOf, type Touching } from './contact.ts';
-import { letterOf, unitName } from './letters.ts';
+import { letterOf, unitNames } from './letters.ts';
 import { isGoodOrder, laidOut, sewSection } from './order.ts';
 import type { Region } from './region.ts';
 import { Copies, type Shape, shapeOf, Templates } from './templates.ts';
@@ -43,9 +43,14 @@ interface Unit {
   readonly number: number;
 }
 
+/** A join before it is known how units are named: the letters of the two that it joins. */
+interface MadeJoin extends Omit<Join, 'units' | 'makes'> {
+  readonly of: readonly [readonly string[], readonly string[]];
+}
+
 class PlanWriter {
   private readonly sections: Section[] = [];
-  private readonly joins: Join[] = [];
+  private readonly joins: MadeJoin[] = [];
   private readonly stuck: Region[] = [];
   private readonly templates: Templates;
   private readonly copies: Copies;
@@ -77,7 +82,15 @@ class PlanWriter {
 
   write(assembly: Assembly): WrittenPlan {
     this.unit(assembly);
-    const { sections, joins, stuck, matchPoints } = this;
+    const { sections, stuck, matchPoints } = this;
+    const nameOf = unitNames(sections.map(({ letter }) => letter));
+    const joins = this.joins.map(
+      ({ of: [a, b], ...join }): Join => ({
+        units: [nameOf(a), nameOf(b)],
+        makes: nameOf([...a, ...b]),
+        ...join,
+      }),
+    );
     const figures = {
       foundations: sections.length,
       matchPoints,
@@ -105,26 +118,19 @@ class PlanWriter {
     const b = this.unit(second!);
     if (a === null || b === null) return null;
     const { seam, inner } = this.seamBetween(a, b, assembly.line);
-    const letters = [...a.letters, ...b.letters];
     this.matchPoints += inner;
-    this.joins.push({
-      units: [unitName(a.letters), unitName(b.letters)],
-      makes: unitName(letters),
-      seam,
-      line: assembly.line,
-      partial: false,
-    });
-    return this.together(a, b, letters);
+    this.joins.push({ of: [a.letters, b.letters], seam, line: assembly.line, partial: false });
+    return this.together(a, b);
   }
 
   /** The larger unit takes in the smaller, so that no patch is moved often. */
-  private together(a: Unit, b: Unit, letters: readonly string[]): Unit {
+  private together(a: Unit, b: Unit): Unit {
     const [small, large] = bySize(a, b);
     for (const p of small.patches) {
       this.unitOf[p] = large.number;
       large.patches.push(p);
     }
-    return { ...large, letters };
+    return { ...large, letters: [...a.letters, ...b.letters] };
   }
 
   private section(patches: Region): Section {
