@@ -4,21 +4,21 @@
 
 import { useWork } from '../store/work.ts';
 import { Pace } from './pace.ts';
-import { type Later, Practice } from './practice.ts';
+import { ENOUGH, type Later, Practice } from './practice.ts';
 import { QuickStudies } from './quick-studies.ts';
 import type { StudyAnswer, StudyQuestion } from './study.ts';
 
 /**
- * Milliseconds that a study in the page may be expected to take: with showing the move, it has to be done before the next
- * of sixty frames in a second.
+ * Milliseconds that a study in the page may be expected to take. With showing the move it is to be done before the next of sixty
+ * frames in a second, or not much later: a worker's answer is painted a frame later than the move in any case.
  */
-const MOST_TIME = 10;
+const MOST_TIME = 12;
 
-/** Patches: of larger blocks even a fast computer's page leaves the study to the worker, as its frames are fuller, too. */
+/** Patches: of larger blocks even a fast computer's page leaves the study to the worker, for showing them takes longer, too. */
 const MOST_PATCHES = 400;
 
-/** A drawing is practised so often at least: once in each of the ways that moves take. */
-const LEAST_PRACTICE = 4;
+/** Patches: if a study still takes long after so many, it is not for want of practice. */
+const NO_USE = 4 * ENOUGH;
 
 /** Milliseconds: that much has to be free before a study is practised that may take longer. */
 const FREE = 25;
@@ -47,7 +47,13 @@ const whenIdle: Later = (task) => {
   return () => cancelIdleCallback(handle);
 };
 
-const practice = new Practice(whenIdle, LEAST_PRACTICE);
+const practice = new Practice({
+  later: whenIdle,
+  // Once in each of the ways that moves are studied.
+  least: 4,
+  most: 60,
+  isEnough: (studied) => studied >= ENOUGH && (pace.expected(subject) <= MOST_TIME || studied >= NO_USE),
+});
 
 /**
  * Whether the page itself is to answer: where that takes it so little time that the answer is painted with the move that is

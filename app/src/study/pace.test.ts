@@ -11,13 +11,13 @@ it('expects of the next study what the last ones took, by their patches', () => 
   expect(pace.expected(300)).toBeCloseTo(15);
 });
 
-it('is not misled by single studies that were held up, and follows when they become quicker or slower', () => {
+it('is not misled by studies that were held up, and follows when they become quicker or slower', () => {
   const pace = new Pace();
-  for (const time of [10, 90, 10, 80, 10]) pace.note(100, time);
+  for (const time of [90, 10, 90, 70, 80]) pace.note(100, time);
   expect(pace.expected(100)).toBeCloseTo(10);
-  for (let i = 0; i < 3; i += 1) pace.note(100, 40);
+  for (let i = 0; i < 5; i += 1) pace.note(100, 40);
   expect(pace.expected(100)).toBeCloseTo(40);
-  for (let i = 0; i < 3; i += 1) pace.note(100, 4);
+  pace.note(100, 4);
   expect(pace.expected(100)).toBeCloseTo(4);
 });
 

@@ -11,10 +11,12 @@ export class Pace {
     this.recent = [...this.recent, milliseconds / Math.max(patches, 1)].slice(-REMEMBERED);
   }
 
-  /** Milliseconds that a study of so many patches is likely to take: single ones that were held up do not count. */
+  /**
+   * Milliseconds that a study of so many patches is likely to take: as many for each as the quickest of the last took. Whatever
+   * else a computer does can only add to a time, and holds up the worker as well.
+   */
   expected(patches: number): number {
     if (this.recent.length < REMEMBERED) return Number.POSITIVE_INFINITY;
-    const middle = [...this.recent].sort((a, b) => a - b)[Math.floor(REMEMBERED / 2)]!;
-    return middle * Math.max(patches, 1);
+    return Math.min(...this.recent) * Math.max(patches, 1);
   }
 }

@@ -46,21 +46,29 @@ describe('Practice', () => {
   it('studies every drawing as often as is wished, each time when that suits, and can be stopped', () => {
     const tasks: (() => void)[] = [];
     const again = vi.fn();
-    const practice = new Practice((task) => {
-      tasks.push(task);
-      return () => void tasks.splice(tasks.indexOf(task), 1);
-    }, 3);
+    const practice = new Practice({
+      later: (task) => {
+        tasks.push(task);
+        return () => void tasks.splice(tasks.indexOf(task), 1);
+      },
+      least: 3,
+      most: 10,
+      isEnough: (studied) => studied >= 2000,
+    });
     const doAll = () => {
       vi.runAllTimers();
       while (tasks.length > 0) tasks.shift()!();
     };
-    practice.after(400, again);
+    practice.after(100, again);
     doAll();
-    // 10 studies of 400 patches in all, the one asked for among them.
-    expect(again).toHaveBeenCalledTimes(9);
+    expect(again).toHaveBeenCalledTimes(10);
     practice.after(200, again);
     doAll();
-    expect(again).toHaveBeenCalledTimes(12);
+    // 2100 patches in all: 11 studies of 100, 5 of 200, those that were asked for among them.
+    expect(again).toHaveBeenCalledTimes(14);
+    practice.after(200, again);
+    doAll();
+    expect(again).toHaveBeenCalledTimes(17);
     practice.after(200, again);
     vi.runAllTimers();
     practice.stop();
@@ -68,6 +76,6 @@ describe('Practice', () => {
     practice.after(200, again);
     practice.stop();
     doAll();
-    expect(again).toHaveBeenCalledTimes(13);
+    expect(again).toHaveBeenCalledTimes(18);
   });
 });

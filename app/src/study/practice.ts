@@ -2,10 +2,7 @@
 const QUIET = 100;
 
 /** Patches: when so many have been studied, the engine has compiled what a study runs through (measured; see docs/performance.md). */
-const ENOUGH = 4000;
-
-/** One drawing is studied again so often at most. */
-const MOST = 20;
+export const ENOUGH = 4000;
 
 /** Patches: a question that comes meanwhile waits for the end of one study, so none of a larger block is begun. */
 const LARGEST = 400;
@@ -13,10 +10,25 @@ const LARGEST = 400;
 /** Does something later, as a task of its own; gives back what calls it off. */
 export type Later = (task: () => void) => () => void;
 
-/** As soon as what came meanwhile is done. */
-const soon: Later = (task) => {
-  const timer = setTimeout(task);
-  return () => clearTimeout(timer);
+/** How much is practised, and when. */
+export interface Routine {
+  readonly later: Later;
+  /** One drawing is studied again so often at least, and at most. */
+  readonly least: number;
+  readonly most: number;
+  /** @param studied patches that were studied up to now */
+  readonly isEnough: (studied: number) => boolean;
+}
+
+/** As soon as what came meanwhile is done, until a first drag is no slower than the next. */
+const SOON: Routine = {
+  later: (task) => {
+    const timer = setTimeout(task);
+    return () => clearTimeout(timer);
+  },
+  least: 0,
+  most: 20,
+  isEnough: (studied) => studied >= ENOUGH,
 };
 
 /**
@@ -28,14 +40,7 @@ export class Practice {
   private studied = 0;
   private callOff = () => {};
 
-  /**
-   * @param later when the next one is done
-   * @param least so often the last drawing is studied again however many have been before
-   */
-  constructor(
-    private readonly later: Later = soon,
-    private readonly least = 0,
-  ) {}
+  constructor(private readonly routine: Routine = SOON) {}
 
   /**
    * Called at each answer.
@@ -47,13 +52,14 @@ export class Practice {
     this.stop();
     this.studied += patches;
     if (patches === 0 || patches > LARGEST) return;
+    const { later, least, most, isEnough } = this.routine;
     let times = 0;
     const next = () => {
-      if (times === MOST || (times >= this.least && this.studied >= ENOUGH)) return;
+      if (times === most || (times >= least && isEnough(this.studied))) return;
       times += 1;
       this.studied += patches;
       again();
-      this.callOff = this.later(next);
+      this.callOff = later(next);
     };
     const timer = setTimeout(next, QUIET);
     this.callOff = () => clearTimeout(timer);

@@ -22,7 +22,7 @@ import { RepeatAxes } from './repeat-axes.tsx';
 
 /*
  * The three layers of the canvas. Each asks the store for what it shows, and a layer is painted as a whole once anything on it
- * changes: so while a line is dragged a move paints the lines and the pointer's marks, and the answer about it the patches.
+ * changes: what the pointer passes over paints its marks only, and an answer of the worker the patches only.
  */
 
 interface PatchesLayerProps {
