@@ -5,49 +5,66 @@ import { expect } from 'vitest';
 /** Inches: places that are the same when put down may grow apart a little when the drawing is resized. */
 const ROUNDING = 2 * SAME_COORDINATE;
 
-/**
- * Checks that a drawing holds together, sharing nothing with the package: a simple outline of a size that is sewn,
- * every name known and used, no line without length or drawn twice; facts are followed to the coordinates, and
- * hanging on itself is searched for by walking from every point.
- */
+/** Checks that a drawing holds together: see {@link faultsOf}. */
 export function expectSound(drawing: Drawing): void {
+  expect(faultsOf(drawing)).toEqual([]);
+}
+
+/**
+ * What does not hold together in a drawing, sharing nothing with the package: a simple outline of a size that is sewn,
+ * every name known and used, no line without length or drawn twice; facts are followed to the coordinates, and
+ * hanging on itself is searched for by walking from every point. One list, because a call of `expect` costs more than
+ * most of what is looked at here, thousands of times.
+ */
+export function faultsOf(drawing: Drawing): readonly string[] {
+  const faults: string[] = [];
+  const must = (holds: boolean, fault: () => string) => {
+    if (!holds) faults.push(fault());
+  };
   const { outline, splits, points } = drawing;
   const corners = outline.map((id) => points[id]!);
-  expect(checkSimple(corners)).toMatchObject({ ok: true });
+  const simple = checkSimple(corners);
+  must(simple.ok, () => `the outline is not simple: ${JSON.stringify(simple)}`);
   for (const axis of ['x', 'y'] as const) {
     const along = corners.map((corner) => corner[axis]);
-    expect(Math.max(...along) - Math.min(...along)).toBeLessThanOrEqual(120 + SAME_COORDINATE);
+    const size = Math.max(...along) - Math.min(...along);
+    must(size <= 120 + SAME_COORDINATE, () => `the block is ${size} in along ${axis}`);
   }
-  expect(new Set(outline).size).toBe(outline.length);
+  must(new Set(outline).size === outline.length, () => `a corner is twice in the outline: ${outline}`);
 
   const ends = new Map<string, readonly [string, string]>();
   for (const [i, corner] of outline.entries())
     ends.set(edgeId(corner), [corner, outline[(i + 1) % outline.length]!]);
   for (const { id, from, to } of splits) ends.set(id, [from, to]);
-  expect(ends.size).toBe(outline.length + splits.length);
-  expect(new Set([...ends.values()].flat())).toEqual(new Set(Object.keys(points)));
-  expect(Object.entries(points).filter(([id, point]) => point.id !== id)).toEqual([]);
+  must(ends.size === outline.length + splits.length, () => 'two lines have one name');
+  const used = new Set([...ends.values()].flat());
+  for (const id of Object.keys(points)) must(used.has(id), () => `${id} is the end of no line`);
+  for (const id of used) must(points[id] !== undefined, () => `${id} is nowhere`);
+  if (faults.length > 0) return faults;
   const pairs = splits.map(({ from, to }) => [from, to].sort().join(' '));
-  expect(new Set(pairs).size).toBe(splits.length);
-  for (const [from, to] of ends.values()) {
+  must(new Set(pairs).size === splits.length, () => `a line is drawn twice: ${pairs}`);
+  for (const [line, [from, to]] of ends) {
     const [a, b] = [points[from]!, points[to]!];
-    expect(Math.hypot(b.x - a.x, b.y - a.y)).toBeGreaterThan(SNAP_DISTANCE);
+    must(Math.hypot(b.x - a.x, b.y - a.y) > SNAP_DISTANCE, () => `${line} has no length`);
   }
 
-  for (const point of Object.values(points)) {
-    if (point.on !== undefined) expect([1, 2]).toContain(point.on.length);
-    expect(Object.keys(point).filter((key) => !['id', 'x', 'y', 'on'].includes(key))).toEqual([]);
+  for (const [id, point] of Object.entries(points)) {
+    must(point.id === id, () => `${id} calls itself ${point.id}`);
+    const more = Object.keys(point).filter((key) => !['id', 'x', 'y', 'on'].includes(key));
+    must(more.length === 0, () => `${id} has ${more}`);
+    const count = point.on?.length;
+    must(count === undefined || count === 1 || count === 2, () => `${id} lies on ${count} lines`);
     for (const line of point.on ?? []) {
-      const [a, b] = ends.get(line)!.map((id) => points[id]!) as [typeof point, typeof point];
+      const [a, b] = ends.get(line)!.map((end) => points[end]!) as [typeof point, typeof point];
       const size = Math.hypot(b.x - a.x, b.y - a.y);
       const off = ((b.x - a.x) * (point.y - a.y) - (b.y - a.y) * (point.x - a.x)) / size;
-      expect(Math.abs(off)).toBeLessThan(ROUNDING);
+      must(Math.abs(off) < ROUNDING, () => `${id} is ${off} in off ${line}`);
       const share = ((point.x - a.x) * (b.x - a.x) + (point.y - a.y) * (b.y - a.y)) / size ** 2;
-      expect(share).toBeGreaterThan(-ROUNDING);
-      expect(share).toBeLessThan(1 + ROUNDING);
+      must(share > -ROUNDING && share < 1 + ROUNDING, () => `${id} is beyond the ends of ${line}: ${share}`);
     }
-    expect(hangsOnItself(point.id)).toBe(false);
+    must(!hangsOnItself(id), () => `${id} hangs on itself`);
   }
+  return faults;
 
   function hangsOnItself(start: string): boolean {
     const seen = new Set<string>();

@@ -58,8 +58,9 @@ function expectSymmetric(drawing: Drawing, { turns, mirrors }: Symmetry, centre:
   for (const image of generators) {
     const imageOf = new Map(points.map((p) => [p.id, points.find((q) => near(q, image(p)))?.id]));
     expect([...imageOf].filter(([, id]) => id === undefined)).toEqual([]);
-    for (const { from, to } of drawing.splits)
-      expect(pairs.has(`${imageOf.get(from)} ${imageOf.get(to)}`), `image of ${from} ${to}`).toBe(true);
+    const hasImage = ({ from, to }: { readonly from: string; readonly to: string }) =>
+      pairs.has(`${imageOf.get(from)} ${imageOf.get(to)}`);
+    expect(drawing.splits.filter((split) => !hasImage(split))).toEqual([]);
   }
 }
 
