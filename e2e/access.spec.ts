@@ -1,3 +1,4 @@
+import type { Locator, Page } from '@playwright/test';
 import { drop, goTo, open, openBlock, type Station } from './support/app.ts';
 import { barriers } from './support/barriers.ts';
 import { press, takeUp } from './support/draw.ts';
@@ -5,6 +6,14 @@ import { expect, test } from './support/test.ts';
 
 const CYCLE = `<svg xmlns="http://www.w3.org/2000/svg" width="6in" height="6in" viewBox="0 0 3 3">
   <rect width="3" height="3"/><path d="M1 0V2M0 2H2M2 1V3M1 1H3"/></svg>`;
+
+const aboutTheDrawing = (page: Page): Locator =>
+  page.getByRole('complementary', { name: 'About the drawing' });
+
+async function unfold(panel: Locator): Promise<void> {
+  const folded = panel.locator('details:not([open]) > summary');
+  while ((await folded.count()) > 0) await folded.first().click();
+}
 
 const STATIONS: readonly Station[] = ['Draft', 'Order', 'Cloth', 'Paper'];
 
@@ -80,21 +89,20 @@ for (const colorScheme of ['light', 'dark'] as const)
       expect(await barriers(page), 'what was done').toEqual([]);
     });
 
-    test('nor have the panels of what is in hand, unfolded, nor what they say of rubbish', async ({
-      page,
-    }) => {
+    test('nor has the panel of the drawing, unfolded, nor what it says of rubbish', async ({ page }) => {
       await open(page, '?demo');
-      const panel = page.getByRole('complementary', { name: 'About the drawing' });
-      const unfold = async () => {
-        const folded = panel.locator('details:not([open]) > summary');
-        while ((await folded.count()) > 0) await folded.first().click();
-      };
-      await unfold();
+      const panel = aboutTheDrawing(page);
+      await unfold(panel);
       await panel.getByRole('textbox', { name: 'Length' }).fill('long');
       await panel.getByRole('textbox', { name: 'Width' }).fill('wide');
       await panel.getByRole('textbox', { name: 'Height' }).focus();
       await expect(panel.getByText('is not a length')).toHaveCount(2);
-      expect(await barriers(page), 'drawing').toEqual([]);
+      expect(await barriers(page)).toEqual([]);
+    });
+
+    test('nor have the panels of what is in hand, unfolded', async ({ page }) => {
+      await open(page, '?demo');
+      const panel = aboutTheDrawing(page);
       await takeUp(page, 'Adjust');
       for (const [name, place] of [
         ['Point', [4, 1]],
@@ -103,15 +111,19 @@ for (const colorScheme of ['light', 'dark'] as const)
       ] as const) {
         await press(page, place);
         await expect(panel.getByRole('region', { name: 'In hand' })).toBeVisible();
-        await unfold();
+        await unfold(panel);
         expect(await barriers(page), name).toEqual([]);
       }
       await page.keyboard.press('Control+a');
       expect(await barriers(page), 'several').toEqual([]);
+    });
+
+    test('nor have the outlines that one can begin with', async ({ page }) => {
+      await open(page, '?demo');
       await takeUp(page, 'New outline');
       await press(page, [0, 0]);
       expect(await barriers(page), 'new outline').toEqual([]);
-      await panel.getByRole('button', { name: 'Another outline…' }).click();
+      await aboutTheDrawing(page).getByRole('button', { name: 'Another outline…' }).click();
       await expect(page.getByRole('dialog')).toBeVisible();
       expect(await barriers(page), 'another outline').toEqual([]);
     });

@@ -1,4 +1,5 @@
 import { test as plain } from '@playwright/test';
+import { barriers } from './barriers.ts';
 import { expect, test, watchPage } from './test.ts';
 
 const OWN = 'http://own.example/';
@@ -36,4 +37,16 @@ test('has to fail, and does: a test that found nothing else, on a page with a br
 test('a page that breaks no promise passes', async ({ page }) => {
   await page.setContent('<p>Quiet</p>');
   await expect(page.getByText('Quiet')).toBeVisible();
+});
+
+test('what keeps someone out is found: a button without a name, letters that are too pale', async ({
+  page,
+}) => {
+  await page.setContent(
+    '<html lang="en"><title>Pier</title><main><h1>Pier</h1><button></button><p style="color: #bbb">Pale</p></main></html>',
+  );
+  expect(await barriers(page)).toEqual([
+    expect.stringMatching(/^button-name: /),
+    expect.stringMatching(/^color-contrast: .*Pale/),
+  ]);
 });
