@@ -1,16 +1,9 @@
 import type { Page } from '@playwright/test';
-import { goTo, open } from './support/app.ts';
 import { barriers } from './support/barriers.ts';
+import { goToCutting, openCutting } from './support/cutting.ts';
 import { expect, test } from './support/test.ts';
 
 /** What is looked at before cutting: a piece with a size of one's own, dark under light, layers, other sizes. */
-
-async function cutAndBuy(page: Page): Promise<void> {
-  await open(page, '?demo');
-  await goTo(page, 'Cloth');
-  await page.getByRole('radio', { name: 'Cut and buy' }).press('Space');
-  await expect(page.getByRole('table', { name: 'Cut from Sailcloth' })).toBeVisible();
-}
 
 const canvas = (page: Page) => page.getByTestId('cloth');
 
@@ -27,7 +20,7 @@ const wrongPixels = (page: Page): Promise<number> =>
   });
 
 test('a size that is too small is said so, and what stays bare is drawn', async ({ page }) => {
-  await cutAndBuy(page);
+  await openCutting(page);
   await page.getByRole('button', { name: 'A1', exact: true }).click();
   const piece = page.getByRole('region', { name: 'The piece for A1' });
   await expect(piece.getByRole('status')).toContainText(/It still covers .* % of it is trimmed off/);
@@ -53,7 +46,7 @@ test('a size that is too small is said so, and what stays bare is drawn', async 
 test('dark under light is listed and marked, and an order that avoids some is taken in one step', async ({
   page,
 }) => {
-  await cutAndBuy(page);
+  await openCutting(page);
   const part = page.getByRole('group', { name: 'Dark under light' });
   const places = part.getByRole('list', { name: 'Where dark shows through' }).getByRole('listitem');
   await expect(places).toHaveText([
@@ -73,7 +66,7 @@ test('dark under light is listed and marked, and an order that avoids some is ta
 });
 
 test('layers are counted for the pressing that is chosen, and shown on the block', async ({ page }) => {
-  await cutAndBuy(page);
+  await openCutting(page);
   const part = page.getByRole('group', { name: 'Layers and pressing' });
   const before = await canvas(page).screenshot();
   await part.getByRole('button', { name: 'Count the layers' }).click();
@@ -98,10 +91,8 @@ test('layers are counted for the pressing that is chosen, and shown on the block
   await expect(under.getByRole('radio', { name: 'Under A' })).toBeChecked();
   await page.keyboard.press('Control+Shift+z');
   await expect(under.getByRole('radio', { name: 'Under B' })).toBeChecked();
-  await page.waitForTimeout(600);
   await page.reload();
-  await goTo(page, 'Cloth');
-  await page.getByRole('radio', { name: 'Cut and buy' }).press('Space');
+  await goToCutting(page);
   await part.getByText('The join', { exact: true }).click();
   await expect(under.getByRole('radio', { name: 'Under B' })).toBeChecked();
   await part.getByRole('button', { name: 'All as usual' }).click();
@@ -109,7 +100,7 @@ test('layers are counted for the pressing that is chosen, and shown on the block
 });
 
 test('what other sizes need is told in words and as a table', async ({ page }) => {
-  await cutAndBuy(page);
+  await openCutting(page);
   const part = page.getByRole('group', { name: 'Other sizes of the block' });
   await part.getByRole('button', { name: 'Compare with other sizes' }).click();
   await expect(part).toContainText('8 in needs ⅛ yd more than 7¾ in.');
@@ -123,7 +114,7 @@ for (const colorScheme of ['light', 'dark'] as const)
     test.use({ colorScheme });
 
     test('all of it unfolded has no serious barrier', async ({ page }) => {
-      await cutAndBuy(page);
+      await openCutting(page);
       await page.getByRole('button', { name: 'A1', exact: true }).click();
       await page.getByRole('button', { name: 'Count the layers' }).click();
       await page.getByRole('button', { name: 'Compare with other sizes' }).click();

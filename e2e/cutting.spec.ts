@@ -2,7 +2,7 @@ import { execFileSync } from 'node:child_process';
 import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import type { Page } from '@playwright/test';
-import { goTo, open, openBlock } from './support/app.ts';
+import { goToCutting, openCutting } from './support/cutting.ts';
 import { cuttingLines, finishedOutlines, readPdf } from './support/pdf.ts';
 import { expect, test } from './support/test.ts';
 
@@ -29,12 +29,7 @@ function cellsOf(csv: string): readonly (readonly string[])[] {
 test('the cutting chart is read, and saved as CSV and PDF as the command line writes it', async ({
   page,
 }) => {
-  await open(page, '?demo');
-  await openBlock(page, 'Lantern');
-  await goTo(page, 'Cloth');
-  await page.getByRole('radio', { name: 'Cut and buy' }).check();
-  const tables = page.getByRole('table', { name: /^Cut from / });
-  await expect(tables.first()).toBeVisible();
+  const tables = await openCutting(page, 'Lantern');
   const rows = await tables.locator('tbody tr').all();
   const shown = await Promise.all(rows.map((row) => row.locator('td').allInnerTexts()));
 
@@ -86,9 +81,7 @@ test('the cutting chart is read, and saved as CSV and PDF as the command line wr
 test('all blocks of the pattern are cut together, of each as many as are asked for, as the command line does', async ({
   page,
 }) => {
-  await open(page, '?demo');
-  await goTo(page, 'Cloth');
-  await page.getByRole('radio', { name: 'Cut and buy' }).check();
+  await openCutting(page);
   await page.getByRole('radio', { name: 'All 5 blocks' }).check();
   const counts = { 'Paper boat': 2, Lantern: 4, Lighthouse: 1, 'Reading lamp': 0, 'Window panes': 3 };
   for (const [name, count] of Object.entries(counts)) {
@@ -118,19 +111,14 @@ test('all blocks of the pattern are cut together, of each as many as are asked f
   await expect(page.getByRole('region', { name: 'The piece for Lantern A1' })).toBeVisible();
   await expect(page.getByRole('button', { name: 'Block: Lantern' })).toBeVisible();
   // What was asked for is there after a reload.
-  await page.waitForTimeout(600);
   await page.reload();
-  await goTo(page, 'Cloth');
-  await page.getByRole('radio', { name: 'Cut and buy' }).check();
+  await goToCutting(page);
   await expect(page.getByRole('textbox', { name: 'Reading lamp', exact: true })).toHaveValue('0');
   await expect(page.getByRole('textbox', { name: 'Lantern', exact: true })).toHaveValue('4');
 });
 
 test('a patch has a template and a window, as the block is seen and in true size', async ({ page }) => {
-  await open(page, '?demo');
-  await openBlock(page, 'Lantern');
-  await goTo(page, 'Cloth');
-  await page.getByRole('radio', { name: 'Cut and buy' }).check();
+  await openCutting(page, 'Lantern');
   await page.getByRole('button', { name: 'A1', exact: true }).click();
   for (const kind of ['Template', 'Window']) {
     const file = await saved(page, () => page.getByRole('button', { name: `${kind} as PDF` }).click());

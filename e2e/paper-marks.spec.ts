@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import type { Page } from '@playwright/test';
-import { goTo, open, openBlock } from './support/app.ts';
+import { goTo } from './support/app.ts';
+import { openCutting } from './support/cutting.ts';
 import { readPdf } from './support/pdf.ts';
 import { expect, test } from './support/test.ts';
 
@@ -12,12 +13,7 @@ const sidesOf = (size: string): string => size.replace(/ in$/, '').split(' × ')
 test('what the Cloth station cuts for each patch stands on the foundations, where that is wanted', async ({
   page,
 }) => {
-  await open(page, '?demo');
-  await openBlock(page, 'Lantern');
-  await goTo(page, 'Cloth');
-  await page.getByRole('radio', { name: 'Cut and buy' }).check();
-  const tables = page.getByRole('table', { name: /^Cut from / });
-  await expect(tables.first()).toBeVisible();
+  const tables = await openCutting(page, 'Lantern');
   const rows = await tables.locator('tbody tr td:nth-child(2)').allInnerTexts();
   const charted = new Set(rows.map((cell) => sidesOf(cell.split('\n')[0]!)));
 
