@@ -31,30 +31,54 @@ export function boxesOnSheets<T extends Packable>(
     [largestFirst, PACKING_LOGIC.FILL_WIDTH, 'first with room'],
     [largestFirst, PACKING_LOGIC.MAX_EDGE, 'first with room'],
   ];
-  return tries
-    .map(([list, logic, where]) => pack(list, where, () => emptySheet(regions, gap, logic)))
-    .reduce((fewest, result) => (result.length < fewest.length ? result : fewest));
+  let fewest: readonly (readonly Placement<T>[])[] | null = null;
+  for (const [list, logic, where] of tries) {
+    const below: number = fewest === null ? Number.POSITIVE_INFINITY : fewest.length;
+    fewest = pack(list, where, () => emptySheet(regions, gap, logic), below) ?? fewest;
+  }
+  return fewest ?? [];
 }
 
+/** A sheet with what stands on it, and what is known of the room that is left. */
+interface BoxSheet<T extends Packable> {
+  readonly bin: MaxRectsBin;
+  readonly placements: Placement<T>[];
+  /** Sizes that found no place, none of which is larger than another both ways: nothing that is as large will find one. */
+  noPlaceFor: readonly { readonly width: number; readonly height: number }[];
+}
+
+/** Null when it takes as many sheets as `below` or more. */
 function pack<T extends Packable>(
   items: readonly T[],
   where: 'last sheet' | 'first with room',
   open: () => MaxRectsBin,
-): readonly (readonly Placement<T>[])[] {
-  const sheets: { bin: MaxRectsBin; placements: Placement<T>[] }[] = [];
+  below: number,
+): readonly (readonly Placement<T>[])[] | null {
+  const sheets: BoxSheet<T>[] = [];
   for (const item of items) {
-    const way = item.ways[0]!;
-    const put = ({ bin, placements }: (typeof sheets)[number]): boolean => {
-      const placed = bin.add(new Rectangle(way.width, way.height));
-      if (placed) placements.push({ item, way, x: placed.x, y: placed.y });
-      return placed !== undefined;
-    };
-    if ((where === 'last sheet' ? sheets.slice(-1) : sheets).some(put)) continue;
-    const sheet = { bin: open(), placements: [] };
-    if (!put(sheet)) throw new RangeError(`${way.width} × ${way.height} points do not fit on a sheet`);
+    if ((where === 'last sheet' ? sheets.slice(-1) : sheets).some((sheet) => put(sheet, item))) continue;
+    if (sheets.length + 1 >= below) return null;
+    const sheet: BoxSheet<T> = { bin: open(), placements: [], noPlaceFor: [] };
+    const { width, height } = item.ways[0]!;
+    if (!put(sheet, item)) throw new RangeError(`${width} × ${height} points do not fit on a sheet`);
     sheets.push(sheet);
   }
   return sheets.map(({ placements }) => placements);
+}
+
+function put<T extends Packable>(sheet: BoxSheet<T>, item: T): boolean {
+  const way = item.ways[0]!;
+  const { width, height } = way;
+  const { noPlaceFor } = sheet;
+  if (noPlaceFor.some((no) => no.width <= width && no.height <= height)) return false;
+  const placed = sheet.bin.add(new Rectangle(width, height));
+  if (placed) sheet.placements.push({ item, way, x: placed.x, y: placed.y });
+  else
+    sheet.noPlaceFor = [
+      ...noPlaceFor.filter((no) => no.width < width || no.height < height),
+      { width, height },
+    ];
+  return placed !== undefined;
 }
 
 /** A bin whose free space is the sheet's two regions, as if the check squares had been put there first. */

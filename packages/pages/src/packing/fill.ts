@@ -1,20 +1,15 @@
-import type { Regions } from '../sheet/sheet-frame.ts';
-import { type Budget, OpenSheet, type Pull, type Spot } from './open-sheet.ts';
+import type { OpenSheet, Pull, Spot } from './open-sheet.ts';
 import type { Packable, Placement } from './placement.ts';
 
-/** Everything that the filling of a sheet needs to know. */
-export interface FillOptions {
-  readonly regions: Regions;
-  /** Points. */
-  readonly gap: number;
-  /** Square points of a sheet, with half the gap round it. */
-  readonly room: number;
-  readonly budget: Budget;
+/** Something that stands on a sheet. */
+export interface Standing<T extends Packable> extends Placement<T> {
+  /** What it takes of the grid. */
+  readonly cells: Int32Array;
 }
 
 /** A sheet with what stands on it. */
 export interface Filling<T extends Packable> {
-  readonly placements: readonly Placement<T>[];
+  readonly placements: readonly Standing<T>[];
   /** Square points that it takes, with its share of the gaps. */
   readonly grown: number;
   /** What was offered and found no place, in the order in which it was offered. */
@@ -29,39 +24,54 @@ export const PULLS: readonly Pull[] = [
   { down: 1, right: 1 },
 ];
 
+/** How a sheet is to be filled. */
+export interface FillOptions<T extends Packable> {
+  /** Square points of a sheet, with half the gap round it. */
+  readonly room: number;
+  readonly pull: Pull;
+  /** What stands on it already. */
+  readonly kept?: readonly Standing<T>[];
+  /** After something found no place, what is more than so large a share of it is not tried. */
+  readonly stepDown?: number;
+  /** Square points, with their shares of the gaps, that are to be on it in the end. */
+  readonly least?: number;
+}
+
 /**
  * Puts items on a sheet, one after the other: each in the way and the place that lets its centre lie nearest to the top
- * left, or left out where there is none.
+ * left, or left out where there is none. Null as soon as it is known that less will be on it than is wanted.
  *
- * @param kept what stands on the sheet already
- * @param stepDown after something found no place, what is more than so large a share of it is not tried
+ * @param sheet is cleared first
  */
 export function fill<T extends Packable>(
   items: readonly T[],
-  { regions, gap, room, budget }: FillOptions,
-  pull: Pull,
-  kept: readonly Placement<T>[] = [],
-  stepDown = 1,
-): Filling<T> {
-  const sheet = new OpenSheet(regions, gap, budget);
+  sheet: OpenSheet,
+  { room, pull, kept = [], stepDown = 1, least = 0 }: FillOptions<T>,
+): Filling<T> | null {
   const placements = [...kept];
   const rest: T[] = [];
   let grown = 0;
-  for (const { item, way, x, y } of kept) {
-    sheet.take(way, x, y);
+  sheet.clear();
+  for (const { item, way, x, y, cells } of kept) {
+    sheet.take(way, x, y, cells);
     grown += item.grown;
   }
+  // What is on the sheet and all that may still come.
+  let most = items.reduce((sum, item) => sum + item.grown, grown);
   let largest = Number.POSITIVE_INFINITY;
   for (const item of items) {
     const found = item.grown > room - grown || item.grown > largest ? null : bestPlace(sheet, item, pull);
     if (found === null) {
       rest.push(item);
+      most -= item.grown;
+      if (most < least) return null;
       if (stepDown < 1) largest = Math.min(largest, item.grown * stepDown);
       continue;
     }
     const { way, spot } = found;
-    sheet.take(way, spot.x, spot.y);
-    placements.push({ item, way, x: spot.x, y: spot.y });
+    const cells = sheet.grid.cellsOf(way, spot.x, spot.y);
+    sheet.take(way, spot.x, spot.y, cells);
+    placements.push({ item, way, x: spot.x, y: spot.y, cells });
     grown += item.grown;
   }
   return { placements, grown, rest };

@@ -78,11 +78,15 @@ export function leastSheets({ whole, cutUp }: Demand, regions: Regions, reach: n
   const byArea = (sum + cutUp.reduce((total, outline) => total + area(outline), 0)) / room;
   const thresholds = [0, ...items.map(({ grown }) => grown).filter((grown) => grown <= room / 2)];
   const apart = new Set(thresholds).size === 0 ? [0] : [...new Set(thresholds)];
-  const bounds = apart.flatMap((k) => [
-    boundAt(items, room, k, ({ grown }) => grown > room / 2),
-    boundAt(items, room, k, ({ large }) => large),
-  ]);
-  return { atLeast: Math.max(Math.ceil(byArea), cutUp.length > 0 ? 2 : 0, ...bounds), byArea };
+  const grown = Float64Array.from(items, (item) => item.grown);
+  const sets = [
+    Uint8Array.from(items, (item) => Number(item.grown > room / 2)),
+    Uint8Array.from(items, (item) => Number(item.large)),
+  ];
+  let atLeast = Math.max(Math.ceil(byArea), cutUp.length > 0 ? 2 : 0);
+  for (const k of apart)
+    for (const alone of sets) atLeast = Math.max(atLeast, boundAt(grown, room, k, alone));
+  return { atLeast, byArea };
 }
 
 /** A cutting line, and how many prints of it are wanted. */
@@ -116,23 +120,19 @@ export function leastPaper(
   return { atLeast: Math.max(Math.ceil(byArea), apart), byArea };
 }
 
-interface Item {
-  readonly grown: number;
-  readonly large: boolean;
-}
-
-/** @param alone whether an item is of the set in which no two share a sheet */
-function boundAt(items: readonly Item[], room: number, k: number, alone: (item: Item) => boolean): number {
+/** @param alone of each, whether it is of the set in which no two share a sheet: 1 or 0 */
+function boundAt(grown: Float64Array, room: number, k: number, alone: Uint8Array): number {
   let fill = 0;
   let own = 0;
   let placesLeft = 0;
   let others = 0;
-  for (const item of items) {
-    if (item.grown > room - k) fill++;
-    else if (alone(item)) {
+  for (let i = 0; i < grown.length; i++) {
+    const area = grown[i]!;
+    if (area > room - k) fill++;
+    else if (alone[i] === 1) {
       own++;
-      placesLeft += room - item.grown;
-    } else if (item.grown >= k) others += item.grown;
+      placesLeft += room - area;
+    } else if (area >= k) others += area;
   }
   return fill + own + Math.max(0, Math.ceil((others - placesLeft) / room));
 }

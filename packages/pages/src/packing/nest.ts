@@ -1,9 +1,15 @@
-import { type Filling, type FillOptions, fill, PULLS } from './fill.ts';
-import type { Pull } from './open-sheet.ts';
-import type { Packable, Placement } from './placement.ts';
+import type { CellGrid } from './cell-grid.ts';
+import { type Filling, fill, PULLS, type Standing } from './fill.ts';
+import { type Budget, OpenSheet, type Pull } from './open-sheet.ts';
+import type { Packable } from './placement.ts';
 import { randomFrom } from './random.ts';
 
-export interface NestOptions extends FillOptions {
+export interface NestOptions {
+  /** The sheet's room, and the gap. */
+  readonly grid: CellGrid;
+  /** Square points of a sheet, with half the gap round it. */
+  readonly room: number;
+  readonly budget: Budget;
   /** How often each sheet is filled, the fullest counts. */
   readonly tries: number;
   /** Called when a sheet is full, with how many items have a place. */
@@ -31,16 +37,22 @@ const STEP_DOWN = 0.96;
 export function nest<T extends Packable>(
   items: readonly T[],
   options: NestOptions,
-): readonly (readonly Placement<T>[])[] | null {
+): readonly (readonly Standing<T>[])[] | null {
   const random = randomFrom(1);
+  const sheet = new OpenSheet(options.grid, options.budget);
   let left: readonly T[] = [...items].sort((p, q) => q.grown - p.grown);
-  const sheets: (readonly Placement<T>[])[] = [];
+  const sheets: (readonly Standing<T>[])[] = [];
   while (left.length > 0) {
     let best: Filling<T> | null = null;
     let most = 0;
     for (let i = 0; i < options.tries && (i === 0 || options.budget.left > 0); i++) {
       const share = i === 0 ? 1 : SHARES[Math.floor(random() * SHARES.length)]!;
-      const filled = oneSheet(left, options, PULLS[i % PULLS.length]!, () => random() < share);
+      const filled = oneSheet(
+        left,
+        sheet,
+        { room: options.room, pull: PULLS[i % PULLS.length]! },
+        () => random() < share,
+      );
       const worth = filled.placements.reduce((sum, { item }) => sum + worthOf(item), 0);
       if (best === null || worth > most) [best, most] = [filled, worth];
       if (filled.rest.length === 0) break;
@@ -57,16 +69,16 @@ export function nest<T extends Packable>(
 /** @param items largest first; the first is always on the sheet */
 function oneSheet<T extends Packable>(
   items: readonly T[],
-  options: NestOptions,
-  pull: Pull,
+  sheet: OpenSheet,
+  options: { readonly room: number; readonly pull: Pull },
   offered: () => boolean,
 ): Filling<T> {
   const [now, later]: [T[], T[]] = [[], []];
   items.forEach((item, i) => {
     (i === 0 || offered() ? now : later).push(item);
   });
-  const first = fill(now, options, pull, [], STEP_DOWN);
-  const second = fill(later, options, pull, first.placements, STEP_DOWN);
+  const first = fill(now, sheet, { ...options, stepDown: STEP_DOWN })!;
+  const second = fill(later, sheet, { ...options, kept: first.placements, stepDown: STEP_DOWN })!;
   return { ...second, rest: [...first.rest, ...second.rest] };
 }
 

@@ -1,4 +1,4 @@
-import type { Regions } from '../sheet/sheet-frame.ts';
+import type { CellGrid } from './cell-grid.ts';
 import { type Convex, NoFitPolygons } from './no-fit.ts';
 import type { Way } from './placement.ts';
 
@@ -29,12 +29,15 @@ const BEYOND = 1 + 8 * Number.EPSILON;
 /** One for all sheets: what it holds is of one search for a place. */
 const noFit = new NoFitPolygons();
 
-/** One sheet while it is being filled. */
+/** One sheet after the other, while it is being filled. */
 export class OpenSheet {
   /** What stands on it, and where. */
   private readonly parts: Convex[] = [];
   private readonly lefts: number[] = [];
   private readonly tops: number[] = [];
+  private count = 0;
+  /** Whether the grid knows all that stands on it. */
+  private shown = false;
 
   // One search: its pull, the places that are possible at all, and the best so far.
   private down = 0;
@@ -49,18 +52,27 @@ export class OpenSheet {
   /** What was in the way last, which is often in the way again. */
   private last = 0;
 
-  /** @param gap points between things */
   constructor(
-    private readonly regions: Regions,
-    private readonly gap: number,
+    readonly grid: CellGrid,
     private readonly budget: Budget,
   ) {}
 
-  take({ parts }: Way, x: number, y: number): void {
+  /** An empty sheet from now on. */
+  clear(): void {
+    this.count = 0;
+    this.shown = false;
+    this.grid.clear();
+  }
+
+  /** @param cells what it takes of the grid */
+  take({ parts }: Way, x: number, y: number, cells: Int32Array): void {
+    this.grid.take(cells);
+    this.shown = false;
     for (const part of parts) {
-      this.parts.push(part);
-      this.lefts.push(x);
-      this.tops.push(y);
+      this.parts[this.count] = part;
+      this.lefts[this.count] = x;
+      this.tops[this.count] = y;
+      this.count++;
     }
   }
 
@@ -71,7 +83,17 @@ export class OpenSheet {
    * room. So each such edge is followed, towards worse places, from where it begins to the first place that is free.
    */
   spotFor(way: Way, { down, right }: Pull, before = Number.POSITIVE_INFINITY): Spot | null {
+    const { grid } = this;
     if (!this.within(way)) return null;
+    if (!this.shown) grid.show();
+    this.shown = true;
+    this.budget.left--;
+    if (!grid.mayHold(way)) return null;
+    this.minX = Math.max(this.minX, grid.minX);
+    this.minY = Math.max(this.minY, grid.minY);
+    this.maxX = Math.min(this.maxX, grid.maxX);
+    this.maxY = Math.min(this.maxY, grid.maxY);
+    if (this.minX > this.maxX || this.minY > this.maxY) return null;
     const { centre } = way;
     this.down = down;
     this.right = right;
@@ -80,7 +102,7 @@ export class OpenSheet {
     this.least = start;
     if (this.minX * right + this.minY * down >= start) return null;
     this.findTaken(way);
-    this.budget.left -= noFit.count + 1;
+    this.budget.left -= noFit.count;
     this.last = 0;
     this.follow(this.minX, this.minY, this.minX, this.maxY, -1);
     this.follow(this.minX, this.minY, this.maxX, this.minY, -1);
@@ -90,7 +112,7 @@ export class OpenSheet {
 
   /** Finds where the thing may stand on an empty sheet: in one of the regions, which share their top and right edges. */
   private within({ width, height }: Way): boolean {
-    const { wide, tall } = this.regions;
+    const { wide, tall } = this.grid.regions;
     const inWide = width <= wide.maxX - wide.minX && height <= wide.maxY - wide.minY;
     const inTall = width <= tall.maxX - tall.minX && height <= tall.maxY - tall.minY;
     this.minX = inWide ? wide.minX : tall.minX;
@@ -106,18 +128,19 @@ export class OpenSheet {
 
   /** Of what stands on the sheet, where it is in the way. */
   private findTaken({ opposites }: Way): void {
-    const { parts, lefts, tops, minX, minY, maxX, maxY } = this;
+    const { parts, lefts, tops, count, minX, minY, maxX, maxY } = this;
+    const { gap } = this.grid;
     // A mitre may stand out beyond the gap.
-    const reach = 2 * this.gap;
+    const reach = 2 * gap;
     for (const opposite of opposites)
-      for (let i = 0; i < parts.length; i++) {
+      for (let i = 0; i < count; i++) {
         const part = parts[i]!;
         const left = lefts[i]! + opposite.minX;
         const top = tops[i]! + opposite.minY;
         if (left + part.minX - reach >= maxX || lefts[i]! + opposite.maxX + part.maxX + reach <= minX)
           continue;
         if (top + part.minY - reach >= maxY || tops[i]! + opposite.maxY + part.maxY + reach <= minY) continue;
-        noFit.add(part, lefts[i]!, tops[i]!, opposite, this.gap + 2 * ROUNDING, ROUNDING);
+        noFit.add(part, lefts[i]!, tops[i]!, opposite, gap + 2 * ROUNDING, ROUNDING);
       }
   }
 

@@ -1,6 +1,7 @@
 import type { PackingEffort } from '../job.ts';
 import type { Regions } from '../sheet/sheet-frame.ts';
 import { boxesOnSheets } from './box-packing.ts';
+import { CellGrid } from './cell-grid.ts';
 import { grownRoom } from './least-sheets.ts';
 import { nest } from './nest.ts';
 import type { Packable, Placement, Way } from './placement.ts';
@@ -30,7 +31,7 @@ const FEW = 60;
 const MOST = 20_000_000;
 
 /** Pairs that are looked at to save sheets: half a second's worth, or half a minute's. */
-const LOOKS: Readonly<Record<PackingEffort, number>> = { quick: 500_000, thorough: 40_000_000 };
+const LOOKS: Readonly<Record<PackingEffort, number>> = { quick: 150_000, thorough: 40_000_000 };
 
 /**
  * Puts the items on as few sheets as it finds; each list is one sheet.
@@ -50,11 +51,11 @@ export function packSheets<T extends Packable>(
   let best = boxesOnSheets(items, regions, gap);
   const keep = (found: readonly (readonly Placement<Limited<T>>[])[] | null) => {
     if (found !== null && found.length < best.length)
-      best = found.map((sheet) => sheet.map((place) => ({ ...place, item: place.item.item })));
+      best = found.map((sheet) => sheet.map(({ item, way, x, y }) => ({ item: item.item, way, x, y })));
   };
   const room = grownRoom(regions, gap / 2);
   const enough = Math.max(atLeast, Math.ceil(items.reduce((sum, { grown }) => sum + grown, 0) / room));
-  const options = { regions, gap, room, tries: TRIES };
+  const options = { grid: new CellGrid(regions, gap), room, tries: TRIES };
   const upright = (way: Way, i: number) => i === 0 || way.upright;
   const anyWay = () => true;
   for (const allowed of items.length <= FEW ? [upright, anyWay] : [anyWay]) {

@@ -4,6 +4,7 @@ import { MAKERS, shapes } from '../../bench/shapes.ts';
 import { expectPacked } from '../../test/packed.ts';
 import { PAPERS } from '../sheet/paper.ts';
 import { regionsOf } from '../sheet/sheet-frame.ts';
+import { CellGrid } from './cell-grid.ts';
 import { grownRoom } from './least-sheets.ts';
 import { nest } from './nest.ts';
 import { refine } from './refine.ts';
@@ -14,7 +15,7 @@ const GAP = 18;
 function hurried(seed: number, count: number, paper: 'letter' | 'a4') {
   const regions = regionsOf(PAPERS[paper]);
   const list = shapes(Object.values(MAKERS), count, [1.5, 7.4], seed, GAP);
-  const options = { regions, gap: GAP, room: grownRoom(regions, GAP / 2), tries: 1 };
+  const options = { grid: new CellGrid(regions, GAP), room: grownRoom(regions, GAP / 2), tries: 1 };
   const sheets = nest(list, { ...options, budget: { left: 1e6 } })!;
   const refined = (looks: number, enough = 1, spent?: (share: number) => void) =>
     refine(sheets, { ...options, enough, budget: { left: looks }, ...(spent && { spent }) });
@@ -30,10 +31,10 @@ test('fewer sheets where there are such, each shape once, a gap from the others;
       fc.constantFrom('letter', 'a4'),
       (seed, count, paper) => {
         const { list, regions, sheets, refined } = hurried(seed, count, paper);
-        const fewer = refined(60_000);
+        const fewer = refined(20_000);
         expectPacked(fewer, list, regions, GAP);
         expect(fewer.length).toBeLessThanOrEqual(sheets.length);
-        expect(refined(60_000)).toEqual(fewer);
+        expect(refined(20_000)).toEqual(fewer);
         saved += sheets.length - fewer.length;
       },
     ),
@@ -45,7 +46,7 @@ test('fewer sheets where there are such, each shape once, a gap from the others;
 test('ends where there are few enough, and as it came where there is no time', () => {
   const { sheets, refined } = hurried(5, 60, 'letter');
   expect(sheets.length).toBeGreaterThan(2);
-  expect(refined(60_000, sheets.length)).toBe(sheets);
+  expect(refined(20_000, sheets.length)).toBe(sheets);
   expect(refined(0)).toBe(sheets);
 });
 

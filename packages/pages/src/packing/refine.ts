@@ -1,6 +1,7 @@
-import { type Filling, fill, PULLS } from './fill.ts';
+import { type Filling, fill, PULLS, type Standing } from './fill.ts';
 import { type NestOptions, nest } from './nest.ts';
-import type { Packable, Placement } from './placement.ts';
+import { OpenSheet } from './open-sheet.ts';
+import type { Packable } from './placement.ts';
 import { randomFrom } from './random.ts';
 
 export interface RefineOptions extends Omit<NestOptions, 'placed'> {
@@ -14,10 +15,10 @@ export interface RefineOptions extends Omit<NestOptions, 'placed'> {
 const ANEW = 20;
 
 /** So many neighbours at most. */
-const NEIGHBOURS = 4;
+const NEIGHBOURS = 6;
 
 /** So many of those that have no place are offered at a time, about: with all, a step would take longer and gain no more. */
-const OFFERED = 6;
+const OFFERED = 9;
 
 /** The less full of two sheets is the one that is changed, but for this share of the steps. */
 const ANY_SHEET = 0.1;
@@ -26,10 +27,13 @@ const ANY_SHEET = 0.1;
 const SPREAD = 0.75;
 
 /** Shares of a sheet by which a step may leave less on it, about, at the beginning. */
-const LOSS = 0.01;
+const LOSS = 0.006;
 
-/** This share of the sheets is given up at a time, the least full. */
-const GIVEN_UP = 0.02;
+/** So large a share of all has no place at the beginning, less and less later on: a choice of what may fill a gap. */
+const WAITING = 0.01;
+
+/** With more sheets' worth without a place than that and so many, there is one sheet more. */
+const BEYOND = 1.2;
 
 /** So often progress is told. */
 const TOLD = 100;
@@ -38,16 +42,18 @@ const TOLD = 100;
  * Looks for a way to do with fewer sheets, until the budget ends: gives up the least full, and then finds places on the
  * others for what stood there. A step takes one sheet, lifts some neighbours off it, and fills the gap with these and
  * with what has no place, in an order of its own; it counts when the sheet is then fuller, or hardly less full, less and
- * less so as the search goes on. Gives the sheets as they came where nothing is gained.
+ * less so as the search goes on. A sheet is given up before all of the last one has a place: as much as there is to choose
+ * from at that time. Gives the sheets as they came where nothing is gained.
  *
  * Ruin and recreate: G. Schrimpf, J. Schneider, H. Stamm-Wilbrandt, G. Dueck, Record breaking optimization results using the
  * ruin and recreate principle, Journal of Computational Physics 159, 2000 (from memory). The random numbers always start alike.
  */
 export function refine<T extends Packable>(
-  sheets: readonly (readonly Placement<T>[])[],
+  sheets: readonly (readonly Standing<T>[])[],
   options: RefineOptions,
-): readonly (readonly Placement<T>[])[] {
-  const { enough, budget, room, spent } = options;
+): readonly (readonly Standing<T>[])[] {
+  const { grid, enough, budget, room, spent } = options;
+  const sheet = new OpenSheet(grid, budget);
   const random = randomFrom(2);
   const whole = budget.left;
   let best = sheets;
@@ -58,24 +64,34 @@ export function refine<T extends Packable>(
     rest: [],
   }));
   let waiting: readonly T[] = [];
+  let without = 0;
   while (budget.left > 0) {
     if (waiting.length === 0) {
+      without = 0;
       if (open.length < best.length) best = open.map(({ placements }) => placements);
       if (open.length <= enough) return best;
-      waiting = giveUp(open, enough);
     }
+    const share = budget.left / whole;
+    const usual = WAITING * share * open.length * room;
+    while (open.length > enough && (waiting.length === 0 || without < usual)) {
+      const { placements, grown } = leastFull(open);
+      waiting = [...waiting, ...placements.map(({ item }) => item)];
+      without += grown;
+    }
+    if (open.length + 1 < best.length && without > usual + BEYOND * room)
+      open.push({ placements: [], grown: 0, rest: [] });
     const at = lessFull(open, random);
-    const sheet = open[at]!;
-    const next = step(sheet, waiting, options, random);
-    const loss = LOSS * room * (budget.left / whole) * seldomLarge(random);
-    if (next.grown >= sheet.grown - loss) {
+    const before = open[at]!;
+    const loss = LOSS * room * share * seldomLarge(random);
+    const next = step(before, waiting, { sheet, room, least: before.grown - loss }, random);
+    if (next !== null) {
       open[at] = next;
       waiting = next.rest;
+      without += before.grown - next.grown;
     }
-    const share = Math.min(1, 1 - budget.left / whole);
-    if (share * TOLD >= told) {
-      told = Math.floor(share * TOLD) + 1;
-      spent?.(share);
+    if ((1 - share) * TOLD >= told) {
+      told = Math.floor((1 - share) * TOLD) + 1;
+      spent?.(1 - share);
     }
   }
   const extra = nest(waiting, { ...options, budget: { left: whole } });
@@ -84,11 +100,11 @@ export function refine<T extends Packable>(
     : best;
 }
 
-/** Takes the least full sheets away; what stood on them. */
-function giveUp<T extends Packable>(open: Filling<T>[], enough: number): readonly T[] {
-  open.sort((p, q) => q.grown - p.grown);
-  const count = Math.min(open.length - enough, Math.max(1, Math.round(open.length * GIVEN_UP)));
-  return open.splice(open.length - count).flatMap(({ placements }) => placements.map(({ item }) => item));
+/** Takes the least full sheet away. */
+function leastFull<T extends Packable>(open: Filling<T>[]): Filling<T> {
+  let at = 0;
+  for (let i = 1; i < open.length; i++) if (open[i]!.grown < open[at]!.grown) at = i;
+  return open.splice(at, 1)[0]!;
 }
 
 function lessFull(open: readonly Filling<Packable>[], random: () => number): number {
@@ -97,50 +113,53 @@ function lessFull(open: readonly Filling<Packable>[], random: () => number): num
   return random() > ANY_SHEET && open[other]!.grown < open[one]!.grown ? other : one;
 }
 
-/** The sheet after a change; its `rest` is all that then has no place. */
+/** The sheet after a change; its `rest` is all that then has no place. Null when less would be on it than `least`. */
 function step<T extends Packable>(
   { placements }: Filling<T>,
   waiting: readonly T[],
-  options: RefineOptions,
+  { sheet, ...wish }: { readonly sheet: OpenSheet; readonly room: number; readonly least: number },
   random: () => number,
-): Filling<T> {
+): Filling<T> | null {
   const pull = PULLS[Math.floor(random() * PULLS.length)]!;
-  if (random() * ANEW < 1) {
+  if (placements.length === 0 || random() * ANEW < 1) {
     const items = [...waiting, ...placements.map(({ item }) => item)];
-    return fill(inSomeOrder(items, random), options, pull);
+    return fill(inSomeOrder(items, random), sheet, { ...wish, pull });
   }
-  const lifted = new Set(someNeighbours(placements, random));
-  const offered: T[] = [];
-  const notOffered: T[] = [];
+  const [kept, offered, notOffered]: [Standing<T>[], T[], T[]] = [[], [], []];
   for (const item of waiting) (random() * waiting.length < OFFERED ? offered : notOffered).push(item);
-  for (const { item } of lifted) offered.push(item);
-  const kept = placements.filter((placement) => !lifted.has(placement));
-  const filled = fill(inSomeOrder(offered, random), options, pull, kept);
-  return { ...filled, rest: [...notOffered, ...filled.rest] };
+  liftNeighbours(placements, random, kept, offered);
+  const filled = fill(inSomeOrder(offered, random), sheet, { ...wish, pull, kept });
+  return filled && { ...filled, rest: notOffered.concat(filled.rest) };
 }
 
-/** One and those nearest to it, by their middles. */
-function someNeighbours<T extends Packable>(
-  placements: readonly Placement<T>[],
+/** Takes one off, and those nearest to it by their middles. */
+function liftNeighbours<T extends Packable>(
+  placements: readonly Standing<T>[],
   random: () => number,
-): readonly Placement<T>[] {
-  const middle = ({ x, y, way }: Placement<T>) => ({ x: x + way.width / 2, y: y + way.height / 2 });
-  const from = middle(placements[Math.floor(random() * placements.length)]!);
-  const away = (placement: Placement<T>): number => {
-    const { x, y } = middle(placement);
-    return (x - from.x) ** 2 + (y - from.y) ** 2;
-  };
+  kept: Standing<T>[],
+  lifted: T[],
+): void {
+  const from = placements[Math.floor(random() * placements.length)]!;
   const count = 1 + Math.floor(random() * Math.min(NEIGHBOURS, placements.length));
-  return [...placements].sort((p, q) => away(p) - away(q)).slice(0, count);
+  const [x, y] = [from.x + from.way.width / 2, from.y + from.way.height / 2];
+  const away = placements.map(
+    (place) => (place.x + place.way.width / 2 - x) ** 2 + (place.y + place.way.height / 2 - y) ** 2,
+  );
+  const reach = Float64Array.from(away).sort()[count - 1]!;
+  placements.forEach((place, i) => {
+    if (away[i]! <= reach) lifted.push(place.item);
+    else kept.push(place);
+  });
 }
 
 /** Large ones first, more or less. */
 function inSomeOrder<T extends Packable>(items: readonly T[], random: () => number): readonly T[] {
   const stray = SPREAD * random();
-  return items
-    .map((item) => ({ item, key: item.grown * (1 + stray * (2 * random() - 1)) }))
-    .sort((p, q) => q.key - p.key)
-    .map(({ item }) => item);
+  const keys = items.map(({ grown }) => grown * (1 + stray * (2 * random() - 1)));
+  return keys
+    .map((_, i) => i)
+    .sort((i, j) => keys[j]! - keys[i]!)
+    .map((i) => items[i]!);
 }
 
 /** A number that is 1 on the average, about, and seldom much more. Without a logarithm, whose last digits may differ. */
