@@ -64,7 +64,7 @@ export function matchLegend(marks: readonly MatchMark<'print'>[], all: readonly 
     const others = all.filter((letter) => !mark.letters.includes(letter));
     const numbers = mark.letters.map((letter, k) => `${mark.numbers[k]} on ${letter}`);
     return [
-      `${words[i]} is ${[...numbers, ...(others.length === 0 ? [] : [`none on ${others.join(' ')}`])].join(', ')}`,
+      `${words[i]} is ${[...numbers, ...(others.length === 0 ? [] : [`none on ${others.join(' or ')}`])].join(', ')}`,
     ];
   });
   return said.length === 0 ? null : `match numbers: ${said.join('; ')}`;
