@@ -7,9 +7,12 @@ export default defineConfig({
   testDir: '.',
   testMatch: '*.bench.ts',
   outputDir: '../../test-results/bench',
+  // One at a time: two would take each other's frames.
+  workers: 1,
+  fullyParallel: false,
   reporter: [['line']],
   timeout: 10 * 60_000,
-  use: { ...shared.use, trace: 'off', screenshot: 'off' },
+  use: { ...shared.use, screenshot: 'off' },
   webServer: {
     command: 'node scripts/serve.mjs',
     cwd: '../..',
