@@ -33,37 +33,41 @@ export interface FillOptions<T extends Packable> {
   readonly kept?: readonly Standing<T>[];
   /** After something found no place, what is more than so large a share of it is not tried. */
   readonly stepDown?: number;
-  /** Square points, with their shares of the gaps, that are to be on it in the end. */
+  /** What all on it is to be worth in the end. */
   readonly least?: number;
+  /** What one is worth; when left out, the square points that it takes. */
+  readonly worthOf?: (item: T) => number;
 }
 
 /**
  * Puts items on a sheet, one after the other: each in the way and the place that lets its centre lie nearest to the top
- * left, or left out where there is none. Null as soon as it is known that less will be on it than is wanted.
+ * left, or left out where there is none. Null as soon as it is known that it will be worth less than is wanted.
  *
  * @param sheet is cleared first
  */
 export function fill<T extends Packable>(
   items: readonly T[],
   sheet: OpenSheet,
-  { room, pull, kept = [], stepDown = 1, least = 0 }: FillOptions<T>,
+  { room, pull, kept = [], stepDown = 1, least = 0, worthOf = grownOf }: FillOptions<T>,
 ): Filling<T> | null {
   const placements = [...kept];
   const rest: T[] = [];
   let grown = 0;
+  // Of what is on the sheet and all that may still come.
+  let most = 0;
   sheet.clear();
   for (const { item, way, x, y, cells } of kept) {
     sheet.take(way, x, y, cells);
     grown += item.grown;
+    most += worthOf(item);
   }
-  // What is on the sheet and all that may still come.
-  let most = items.reduce((sum, item) => sum + item.grown, grown);
+  for (const item of items) most += worthOf(item);
   let largest = Number.POSITIVE_INFINITY;
   for (const item of items) {
     const found = item.grown > room - grown || item.grown > largest ? null : bestPlace(sheet, item, pull);
     if (found === null) {
       rest.push(item);
-      most -= item.grown;
+      most -= worthOf(item);
       if (most < least) return null;
       if (stepDown < 1) largest = Math.min(largest, item.grown * stepDown);
       continue;
@@ -76,6 +80,8 @@ export function fill<T extends Packable>(
   }
   return { placements, grown, rest };
 }
+
+const grownOf = ({ grown }: Packable): number => grown;
 
 function bestPlace<T extends Packable>(
   sheet: OpenSheet,

@@ -29,11 +29,19 @@ const SPREAD = 0.75;
 /** Shares of a sheet by which a step may leave less on it, about, at the beginning. */
 const LOSS = 0.006;
 
-/** So large a share of all has no place at the beginning, less and less later on: a choice of what may fill a gap. */
+/** So large a share of all has no place at the beginning, less and less until half of the search is done: a choice for gaps. */
 const WAITING = 0.01;
 
 /** With more sheets' worth without a place than that and so many, there is one sheet more. */
-const BEYOND = 1.2;
+const BEYOND = 0.7;
+
+/** What has no place is worth so much more of its size each time that this is looked at. */
+const DEARER = 0.02;
+/** So much of what things won that way they keep each time. */
+const FADES = 0.99;
+
+/** Steps for each sheet between two such times. */
+const LOOKED_AT = 22;
 
 /** So often progress is told. */
 const TOLD = 100;
@@ -42,7 +50,8 @@ const TOLD = 100;
  * Looks for a way to do with fewer sheets, until the budget ends: gives up the least full, and then finds places on the
  * others for what stood there. A step takes one sheet, lifts some neighbours off it, and fills the gap with these and
  * with what has no place, in an order of its own; it counts when the sheet is then fuller, or hardly less full, less and
- * less so as the search goes on. A sheet is given up before all of the last one has a place: as much as there is to choose
+ * less so as the search goes on. What is left out for long becomes worth more than its size, so that others make room
+ * for it that find a place more easily. A sheet is given up before all of the last one has a place: as much as there is to choose
  * from at that time. Gives the sheets as they came where nothing is gained.
  *
  * Ruin and recreate: G. Schrimpf, J. Schneider, H. Stamm-Wilbrandt, G. Dueck, Record breaking optimization results using the
@@ -65,6 +74,8 @@ export function refine<T extends Packable>(
   }));
   let waiting: readonly T[] = [];
   let without = 0;
+  const worth = new Worth<T>();
+  let sinceLooked = 0;
   while (budget.left > 0) {
     if (waiting.length === 0) {
       without = 0;
@@ -72,7 +83,7 @@ export function refine<T extends Packable>(
       if (open.length <= enough) return best;
     }
     const share = budget.left / whole;
-    const usual = WAITING * share * open.length * room;
+    const usual = WAITING * Math.max(0, 2 * share - 1) * open.length * room;
     while (open.length > enough && (waiting.length === 0 || without < usual)) {
       const { placements, grown } = leastFull(open);
       waiting = [...waiting, ...placements.map(({ item }) => item)];
@@ -80,10 +91,14 @@ export function refine<T extends Packable>(
     }
     if (open.length + 1 < best.length && without > usual + BEYOND * room)
       open.push({ placements: [], grown: 0, rest: [] });
+    if (++sinceLooked >= LOOKED_AT * open.length) {
+      worth.raise(waiting);
+      sinceLooked = 0;
+    }
     const at = lessFull(open, random);
     const before = open[at]!;
-    const loss = LOSS * room * share * seldomLarge(random);
-    const next = step(before, waiting, { sheet, room, least: before.grown - loss }, random);
+    const least = worth.of(before) - LOSS * room * share * seldomLarge(random);
+    const next = step(before, waiting, { sheet, room, least, worthOf: worth.one }, random);
     if (next !== null) {
       open[at] = next;
       waiting = next.rest;
@@ -100,6 +115,23 @@ export function refine<T extends Packable>(
     : best;
 }
 
+/** What things are worth that are to have a place. */
+class Worth<T extends Packable> {
+  /** In shares of their size; those that are not named, 1. */
+  private readonly shares = new Map<T, number>();
+
+  readonly one = (item: T): number => item.grown * (this.shares.get(item) ?? 1);
+
+  of({ placements }: Filling<T>): number {
+    return placements.reduce((sum, { item }) => sum + this.one(item), 0);
+  }
+
+  raise(waiting: readonly T[]): void {
+    for (const [item, share] of this.shares) this.shares.set(item, 1 + FADES * (share - 1));
+    for (const item of waiting) this.shares.set(item, (this.shares.get(item) ?? 1) + DEARER);
+  }
+}
+
 /** Takes the least full sheet away. */
 function leastFull<T extends Packable>(open: Filling<T>[]): Filling<T> {
   let at = 0;
@@ -113,11 +145,19 @@ function lessFull(open: readonly Filling<Packable>[], random: () => number): num
   return random() > ANY_SHEET && open[other]!.grown < open[one]!.grown ? other : one;
 }
 
-/** The sheet after a change; its `rest` is all that then has no place. Null when less would be on it than `least`. */
+interface StepOptions<T> {
+  readonly sheet: OpenSheet;
+  readonly room: number;
+  /** What all on it is to be worth. */
+  readonly least: number;
+  readonly worthOf: (item: T) => number;
+}
+
+/** The sheet after a change; its `rest` is all that then has no place. Null when it would be worth less than is wanted. */
 function step<T extends Packable>(
   { placements }: Filling<T>,
   waiting: readonly T[],
-  { sheet, ...wish }: { readonly sheet: OpenSheet; readonly room: number; readonly least: number },
+  { sheet, ...wish }: StepOptions<T>,
   random: () => number,
 ): Filling<T> | null {
   const pull = PULLS[Math.floor(random() * PULLS.length)]!;
