@@ -1,7 +1,7 @@
 /** From which of the plain fabrics the demo's patches are cut, by what they are: the id of a fabric for a note. */
 export const FABRIC_OF: Readonly<Record<string, string>> = {
   'sail, light side': 'sailcloth',
-  'sail, shaded side': 'sea-mist',
+  'sail, shaded side': 'harbour-blue',
   brim: 'lamp-yellow',
   hull: 'brick',
   sea: 'harbour-blue',
