@@ -40,10 +40,10 @@ async function counted(name, runner, tally) {
   return tally(report, status);
 }
 
-/** Compiles the TypeScript of every part, and goes on to the next where one has errors. */
+/** Compiles the TypeScript of every part, all at a time: each keeps one core busy, and says what is wrong in it. */
 async function types() {
-  const statuses = [];
-  for (const part of ['packages', 'app', 'e2e', 'scripts']) statuses.push(await runTool('tsc', ['-p', part]));
+  const parts = ['packages', 'app', 'e2e', 'scripts'];
+  const statuses = await Promise.all(parts.map((part) => runTool('tsc', ['-p', part])));
   return oneCheck(statuses.every((status) => status === 0));
 }
 
