@@ -51,8 +51,12 @@ export function startStudying(): void {
 
   const answerNow = oncePerFrame(() => {
     if (upToDate(useWork.getState())) return;
-    if (studyHere()) refineLater();
-    else void ask();
+    try {
+      if (studyHere()) refineLater();
+      else void ask();
+    } catch (error) {
+      giveUp(error);
+    }
   });
 
   const changed = () => {
