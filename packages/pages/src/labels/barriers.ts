@@ -16,6 +16,7 @@ export function clearCentres(
   gap: number,
 ): readonly Point<'page'>[] {
   const { centre } = plate;
+  if (barriers.length === 0) return [centre];
   const { minX, minY, maxX, maxY } = boundingBox(cornersOf(plate));
   const [halfAcross, halfDown] = [(maxX - minX) / 2 + gap + HAIR, (maxY - minY) / 2 + gap + HAIR];
   const xs = [centre.x];

@@ -1,4 +1,4 @@
-import type { Polygon } from '@seamwright/geometry';
+import type { Point, Polygon } from '@seamwright/geometry';
 import type { TextMark, Weight } from './model.ts';
 
 /**
@@ -80,13 +80,11 @@ export function textCorners({ content, size, weight, anchor, at, angle }: TextMa
   const radians = (angle * Math.PI) / 180;
   const [cos, sin] = [Math.cos(radians), Math.sin(radians)];
   const rise = CAP_HEIGHT * size;
-  const corners = [
-    [start, 0],
-    [start + width, 0],
-    [start + width, -rise],
-    [start, -rise],
-  ] as const;
-  return corners.map(([u, v]) => ({ x: at.x + u * cos - v * sin, y: at.y + u * sin + v * cos }));
+  const corner = (u: number, v: number): Point<'page'> => ({
+    x: at.x + u * cos - v * sin,
+    y: at.y + u * sin + v * cos,
+  });
+  return [corner(start, 0), corner(start + width, 0), corner(start + width, -rise), corner(start, -rise)];
 }
 
 /** The text, cut at a character and ended by `…` when it is wider than `width` points. */

@@ -63,11 +63,12 @@ function placeOnEdge(wanted: EdgeWord, edge: Segment<'page'>): PlacedWord | null
   const width = textWidth(word, size, 'regular');
   const height = CAP_HEIGHT * size;
   const near = wanted.side === 'outside' ? gap : -gap - height;
-  const blocked = shadows(wanted.obstacles, edge.a, along, near, near + height);
+  const long = distance(edge.a, edge.b);
+  const blocked = shadows(wanted.obstacles, edge.a, along, long, near, near + height);
   // Reading runs with the edge unless that would put the word on its head.
   const backwards = along.x < 0 || (along.x === 0 && along.y > 0);
-  for (const fromStart of placesAlong(distance(edge.a, edge.b) - width, wanted.from)) {
-    const t = backwards ? distance(edge.a, edge.b) - fromStart - width : fromStart;
+  for (const fromStart of placesAlong(long - width, wanted.from)) {
+    const t = backwards ? long - fromStart - width : fromStart;
     if (overlaps(blocked, t, t + width)) continue;
     const place = (u: number, v: number): Point<'page'> => ({
       x: edge.a.x + along.x * u + outward.x * v,
@@ -99,30 +100,36 @@ function* placesAlong(slack: number, from: EdgeWord['from'] = 'start'): Generato
 }
 
 /**
- * What the segments block of the strip between the distances `low` and `high` outside an edge: from where to where along it, one
- * stretch after the other. In plain numbers: for each word all lines of a foundation are looked at.
+ * What the segments block of the strip between the distances `low` and `high` outside an edge that is `long`: from where to where along
+ * it, one stretch after the other. In plain numbers: for each word all lines of a foundation are looked at.
  */
 function shadows(
   segments: readonly Segment<'page'>[],
   origin: Point<'page'>,
   along: Point<'page'>,
+  long: number,
   low: number,
   high: number,
 ): readonly number[] {
   const [least, most] = [low - CLEARANCE, high + CLEARANCE];
   const stretches: number[] = [];
   for (const { a, b } of segments) {
-    const [ax, ay, bx, by] = [a.x - origin.x, a.y - origin.y, b.x - origin.x, b.y - origin.y];
+    const ax = a.x - origin.x;
+    const ay = a.y - origin.y;
+    const bx = b.x - origin.x;
+    const by = b.y - origin.y;
     const va = ax * along.y - ay * along.x;
     const vb = bx * along.y - by * along.x;
-    const [ca, cb] = [Math.min(Math.max(va, least), most), Math.min(Math.max(vb, least), most)];
+    const ca = Math.min(Math.max(va, least), most);
+    const cb = Math.min(Math.max(vb, least), most);
     if (ca === cb && ca !== va) continue;
     const ta = ax * along.x + ay * along.y;
     const tb = bx * along.x + by * along.y;
     const slope = va === vb ? 0 : (tb - ta) / (vb - va);
     const from = ta + slope * (ca - va);
     const to = va === vb ? tb : ta + slope * (cb - va);
-    stretches.push(Math.min(from, to) - CLEARANCE, Math.max(from, to) + CLEARANCE);
+    const [start, end] = [Math.min(from, to) - CLEARANCE, Math.max(from, to) + CLEARANCE];
+    if (end > 0 && start < long) stretches.push(start, end);
   }
   return stretches;
 }
