@@ -14,10 +14,10 @@ const BEFORE = { start: 0, middle: 0.5, end: 1 } as const;
  *
  * @param height of the sheet, points; the file's y points up
  */
-export function pageContent(marks: readonly Mark[], height: number, typesetter: Typesetter): string {
+export function pageContent(marks: readonly Mark[], height: number, typesetter: Typesetter): Uint8Array {
   const pen = new Pen(height, typesetter);
   for (const mark of marks) pen.draw(mark);
-  return pen.out.toString();
+  return pen.out.bytes();
 }
 
 class Pen {

@@ -7,6 +7,8 @@ import type { PageFonts } from './fonts.ts';
 import { DECIMALS } from './operators.ts';
 import { pageContent } from './page-content.ts';
 import { printable } from './printable.ts';
+import { withStreams } from './replaced-streams.ts';
+import { slimFont } from './slim-font.ts';
 import { type SetCharacter, Typesetter } from './typesetter.ts';
 
 /** The day is of no interest, and a real one would make every file different. */
@@ -21,12 +23,12 @@ const CREATED = "D:20240101000000+00'00'";
  *
  * Long plans say through `report` how many sheets are written.
  *
- * The library makes the document, with its fonts; what stands on the pages is written by {@link pageContent}: setting texts one by
- * one through the library takes several times as long. It is loaded here and only here, when it is first needed, so that it stays out
+ * The library makes the document, with its fonts; what stands on the pages is written by {@link pageContent}, compressed and put into
+ * the file: through the library it takes several times as long. It is loaded here and only here, when it is first needed, so that it stays out
  * of a first page load.
  */
 export async function writePdf(plan: PagePlan, fonts: PageFonts, report?: Progress): Promise<Uint8Array> {
-  const { jsPDF } = await import('jspdf');
+  const [{ jsPDF }, { zlibSync }] = await Promise.all([import('jspdf'), import('fflate')]);
   const { plan: setPlan } = printable(plan, fonts);
   const { paper } = plan;
   const orientation = paper.width > paper.height ? 'landscape' : 'portrait';
@@ -59,20 +61,22 @@ export async function writePdf(plan: PagePlan, fonts: PageFonts, report?: Progre
   const contents = setPlan.sheets.map(({ marks }, i) => {
     report?.(i, setPlan.sheets.length, 'writing');
     if (i > 0) doc.addPage([paper.width, paper.height], orientation);
-    const content = pageContent(marks, paper.height, typesetter);
-    streamOf(doc).push(content);
-    return content;
+    // What the library writes on every page at once.
+    streamOf(doc).length = 0;
+    return zlibSync(pageContent(marks, paper.height, typesetter));
   });
   addOutline(doc, null, plan.outline);
-  doc.setFileId(digest([JSON.stringify([plan.title, paper, plan.outline]), ...contents]));
-  return new Uint8Array(doc.output('arraybuffer'));
+  const about = new TextEncoder().encode(JSON.stringify([plan.title, paper, plan.outline]));
+  doc.setFileId(digest([about, ...contents]));
+  const bare = new Uint8Array(doc.output('arraybuffer'));
+  return withStreams(bare, new Map(contents.map((content, i) => [contentsIdOf(doc, i + 1), content])));
 }
 
 /** Fonts as the library takes files, as long as their bytes are kept: they are large, and the same in every document. */
 const fontFiles = new WeakMap<Uint8Array, string>();
 
 function fontFile(bytes: Uint8Array): string {
-  const file = fontFiles.get(bytes) ?? binaryString(bytes);
+  const file = fontFiles.get(bytes) ?? binaryString(slimFont(bytes));
   fontFiles.set(bytes, file);
   return file;
 }
@@ -82,6 +86,14 @@ function streamOf(doc: jsPDF): string[] {
   // Its declarations have them as numbers.
   const pages = doc.internal.pages as unknown as readonly string[][];
   return pages.at(-1)!;
+}
+
+/** The number of the object that holds the operators of a page, once the file is made. */
+function contentsIdOf(doc: jsPDF, page: number): number {
+  // Its declarations leave it out.
+  const { contentsObjId } = doc.getPageInfo(page).pageContext as { readonly contentsObjId?: number };
+  if (contentsObjId === undefined) throw new RangeError(`Page ${page} has no content`);
+  return contentsObjId;
 }
 
 /**

@@ -23,12 +23,12 @@ export function readTypeface(bytes: Uint8Array): Typeface {
 }
 
 function typefaceOf(bytes: Uint8Array): Typeface {
-  const data = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
-  const tables = tableOffsets(data);
+  const data = dataOf(bytes);
+  const tables = tablesOf(data);
   const at = (tag: string): number => {
-    const offset = tables.get(tag);
-    if (offset === undefined) throw new RangeError(`The font has no table ${tag}`);
-    return offset;
+    const table = tables.get(tag);
+    if (table === undefined) throw new RangeError(`The font has no table ${tag}`);
+    return table.offset;
   };
   const unitsPerEm = data.getUint16(at('head') + 18);
   const longMetrics = data.getUint16(at('hhea') + 34);
@@ -42,19 +42,35 @@ function typefaceOf(bytes: Uint8Array): Typeface {
   };
 }
 
-function tableOffsets(data: DataView): ReadonlyMap<string, number> {
-  const offsets = new Map<string, number>();
+export const dataOf = (bytes: Uint8Array): DataView =>
+  new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
+
+/** Where a table lies in the file, bytes. */
+export interface TablePlace {
+  readonly offset: number;
+  readonly length: number;
+}
+
+/** The file's tables by their tags. */
+export function tablesOf(data: DataView): ReadonlyMap<string, TablePlace> {
+  const tables = new Map<string, TablePlace>();
   const count = data.getUint16(4);
   for (let i = 0; i < count; i++) {
     const record = 12 + 16 * i;
     const tag = String.fromCharCode(...[0, 1, 2, 3].map((k) => data.getUint8(record + k)));
-    offsets.set(tag, data.getUint32(record + 8));
+    tables.set(tag, { offset: data.getUint32(record + 8), length: data.getUint32(record + 12) });
   }
-  return offsets;
+  return tables;
 }
 
-/** Character code → glyph, from the first Unicode subtable of format 4 (the one that the PDF writer reads). */
-function glyphMap(data: DataView, cmap: number): ReadonlyMap<number, number> {
+const glyphMap = (data: DataView, cmap: number): ReadonlyMap<number, number> =>
+  segmentMap(data, unicodeMap(data, cmap).subtable);
+
+/** Where the first Unicode subtable of format 4 lies (the one that the PDF writer reads), and its record in the table `cmap`. */
+export function unicodeMap(
+  data: DataView,
+  cmap: number,
+): { readonly record: number; readonly subtable: number } {
   const count = data.getUint16(cmap + 2);
   for (let i = 0; i < count; i++) {
     const record = cmap + 4 + 8 * i;
@@ -62,7 +78,7 @@ function glyphMap(data: DataView, cmap: number): ReadonlyMap<number, number> {
     const encoding = data.getUint16(record + 2);
     const subtable = cmap + data.getUint32(record + 4);
     const unicode = platform === 0 || (platform === 3 && encoding === 1);
-    if (unicode && data.getUint16(subtable) === 4) return segmentMap(data, subtable);
+    if (unicode && data.getUint16(subtable) === 4) return { record, subtable };
   }
   throw new RangeError('The font has no Unicode character map of format 4');
 }
