@@ -81,7 +81,7 @@ for (const library of ['react', 'konva', 'zustand', 'idb']) {
 file('packages/pages/src/uses-node.ts', "import 'node:fs';\n", { rule: 'no-node-in-computation', to: 'fs' });
 file('packages/pages/src/uses-node.test.ts', "import 'node:fs';\n");
 file('packages/pages/src/writers/pdf.ts', "import 'jspdf';\n");
-file('packages/pages/bench/writing.ts', "import 'jspdf';\n");
+file('packages/pages/bench/writing.bench.ts', "import 'jspdf';\n");
 file('packages/pages/src/other.ts', "import 'jspdf';\n", {
   rule: 'one-pdf-writer',
   to: 'node_modules/jspdf/index.js',

@@ -18,8 +18,8 @@ const SETS: Readonly<Record<string, readonly Maker[]>> = {
   mixed: Object.values(MAKERS),
 };
 
-/** Sheets against what the foundations' area would fill without any waste, and against the proved bound. */
-export function measureDensity(): void {
+/** Sheets against what the foundations' area would fill without any waste, and against the proved bound. Run: `npm run bench -- density`. */
+function measureDensity(): void {
   const gap = USUAL_GAP * POINTS_PER_INCH;
   const table = new Table(
     `Sheets for shapes of 1.5 to 8 in a gap of ${USUAL_GAP} in apart, without words; “boxes”: their rectangles, unturned`,
@@ -78,3 +78,5 @@ export function measureDensity(): void {
   for (const seed of [2, 3]) row('mixed', 'letter', 600, seed);
   for (const paper of ['a4', 'tabloid', 'a3'] as const) row('mixed', paper, 600, 2);
 }
+
+measureDensity();
