@@ -97,15 +97,15 @@ class Pen {
         .text('Tf ');
     this.font = mark;
     const back = BEFORE[anchor] * size * width;
-    if (angle === 0) this.point(at.x - back, at.y).text('Td <');
+    if (angle === 0) this.point(at.x - back, at.y).text('Td (');
     else {
       const radians = (angle * Math.PI) / 180;
       const [cos, sin] = [Math.cos(radians), Math.sin(radians)];
       // Clockwise on the sheet; the file's y points up.
       this.out.text(`${fine(cos)} ${fine(-sin)} ${fine(sin)} ${fine(cos)} `);
-      this.point(at.x - back * cos, at.y - back * sin).text('Tm <');
+      this.point(at.x - back * cos, at.y - back * sin).text('Tm (');
     }
-    this.out.text(codes).text('> Tj ET\n');
+    this.out.text(codes).text(') Tj ET\n');
   }
 
   private point(x: number, y: number): Operators {

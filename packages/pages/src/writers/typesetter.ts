@@ -4,13 +4,13 @@ import { readTypeface, type Typeface } from './truetype.ts';
 
 /** A text as it stands in a content stream. */
 export interface SetText {
-  /** The codes of its glyphs, hexadecimal. */
+  /** The codes of its glyphs, a character for each byte, as they stand in a literal string. */
   readonly codes: string;
   /** In type of 1 point. */
   readonly width: number;
 }
 
-/** How one character is written: the font's name among the document's resources, and the code of the glyph there. */
+/** How one character is written: the font's name among the document's resources, and the code of the glyph there, hexadecimal. */
 export interface SetCharacter {
   readonly font: string;
   readonly code: string;
@@ -59,7 +59,18 @@ export class Typesetter {
     if (known !== undefined) return known;
     const { font, code } = this.setCharacter(character, weight);
     this.names[weight] = font;
-    this.codes[weight].set(character, code);
-    return code;
+    const bytes = literal(code);
+    this.codes[weight].set(character, bytes);
+    return bytes;
   }
 }
+
+/**
+ * Half as long as in hexadecimal digits. Brackets, the backslash and the carriage return, which would be read as a new line, are
+ * escaped: ISO 32000-1, 7.3.4.2.
+ */
+const literal = (hexadecimal: string): string =>
+  hexadecimal
+    .replace(/../g, (byte) => String.fromCharCode(Number.parseInt(byte, 16)))
+    .replace(/[()\\]/g, '\\$&')
+    .replace(/\r/g, '\\r');
