@@ -29,8 +29,11 @@ const SPREAD = 0.75;
 /** Shares of a sheet by which a step may leave less on it, about, at the beginning. */
 const LOSS = 0.006;
 
-/** So large a share of all has no place at the beginning, less and less until half of the search is done: a choice for gaps. */
+/** So large a share of all has no place at the beginning, less and less later on: a choice of what may fill a gap. */
 const WAITING = 0.01;
+
+/** In so large a share of the search, the last one, a sheet is given up only when all of the one before has a place. */
+const LAST = 0.3;
 
 /** With more sheets' worth without a place than that and so many, there is one sheet more. */
 const BEYOND = 0.7;
@@ -83,7 +86,7 @@ export function refine<T extends Packable>(
       if (open.length <= enough) return best;
     }
     const share = budget.left / whole;
-    const usual = WAITING * Math.max(0, 2 * share - 1) * open.length * room;
+    const usual = share > LAST ? WAITING * share * open.length * room : 0;
     while (open.length > enough && (waiting.length === 0 || without < usual)) {
       const { placements, grown } = leastFull(open);
       waiting = [...waiting, ...placements.map(({ item }) => item)];
