@@ -27,6 +27,9 @@ const studies = new QuickStudies();
 /** Patches of what is practised on. */
 let subject = 0;
 
+/** Patches that the page has studied up to now. */
+let studied = 0;
+
 const pace = new Pace();
 
 /** In the pauses between what the browser has to do, where one is long enough. */
@@ -57,12 +60,13 @@ const practice = new Practice({
 
 /**
  * Whether the page itself is to answer: where that takes it so little time that the answer is painted with the move that is
- * asked about. How many patches there are is guessed by the records of those there were.
+ * asked about; and as long as it may take long only for want of practice, for a first drag is no place to wait for that.
+ * How many patches there are is guessed by the records of those there were.
  */
 export function isForPage({ records, drawing }: StudyQuestion): boolean {
   const patches = records.length;
   if (patches > MOST_PATCHES || drawing.splits.length > MOST_PATCHES) return false;
-  return pace.expected(patches) <= MOST_TIME;
+  return studied < ENOUGH || pace.expected(patches) <= MOST_TIME;
 }
 
 /** The quick answer, as the worker gives it; null where there are too many patches after all. */
@@ -70,7 +74,7 @@ export function answerInPage(question: StudyQuestion): StudyAnswer | null {
   const begun = performance.now();
   const answer = studies.answerWithin(MOST_PATCHES, question);
   const patches = answer?.arrangement?.patches.length;
-  if (patches !== undefined) pace.note(patches, performance.now() - begun);
+  if (patches !== undefined) note(patches, begun);
   return answer;
 }
 
@@ -87,8 +91,14 @@ export function practiseInPage(question: StudyQuestion): void {
   practice.after(patches, () => {
     const begun = performance.now();
     studies.practise(question);
-    pace.note(patches, performance.now() - begun);
+    note(patches, begun);
   });
+}
+
+/** @param begun when a study of so many patches was, by the page's clock */
+function note(patches: number, begun: number): void {
+  studied += patches;
+  pace.note(patches, performance.now() - begun);
 }
 
 /** Called at each question. */
