@@ -374,3 +374,35 @@ function boxesOf(shapes: readonly Mark[]): ReturnType<typeof boxOf> {
     maxY: Math.max(...boxes.map(({ maxY }) => maxY)),
   };
 }
+
+test('no number of a match mark reads as the first word of what is done on a line', () => {
+  /** From where to where along its own base line, and how far from the page's corner that lies. */
+  const alongBase = (text: TextMark) => {
+    const radians = (text.angle * Math.PI) / 180;
+    const [cos, sin] = [Math.cos(radians), Math.sin(radians)];
+    const corners = cornersOf(text);
+    const along = corners.map(({ x, y }) => x * cos + y * sin);
+    return { from: Math.min(...along), to: Math.max(...along), base: text.at.y * cos - text.at.x * sin };
+  };
+  let beside = 0;
+  fc.assert(
+    fc.property(randomBlock(4), (drawn) => {
+      const labels = marksOf(usual(drawn, 'Pier'))
+        .filter(isText)
+        .filter(({ role }) => role === 'label');
+      const numbers = labels.filter(({ content }) => /^\d+$/.test(content));
+      for (const words of labels.filter(({ content }) => /^(sew|cut)/.test(content)))
+        for (const number of numbers.filter(
+          ({ section, angle }) => section === words.section && angle === words.angle,
+        )) {
+          const [one, other] = [alongBase(words), alongBase(number)];
+          if (Math.abs(one.base - other.base) > 3) continue;
+          beside++;
+          expect(Math.max(other.from - one.to, one.from - other.to)).toBeGreaterThan(5);
+        }
+    }),
+    { numRuns: 80, seed: 3 },
+  );
+  // Else none would have been tried.
+  expect(beside).toBeGreaterThan(5);
+});

@@ -73,10 +73,18 @@ function advance(character: string, weight: Weight): number {
   return character.length === 1 && character.charCodeAt(0) < 127 ? plain : plain + ACCENT;
 }
 
-/** The corners of the rectangle that the text's capitals and figures fill, from the start of the base line. */
-export function textCorners({ content, size, weight, anchor, at, angle }: TextMark): Polygon<'page'> {
-  const width = textWidth(content, size, weight);
-  const start = anchor === 'start' ? 0 : anchor === 'middle' ? -width / 2 : -width;
+/**
+ * The corners of the rectangle that the text's capitals and figures fill, from the start of the base line.
+ *
+ * @param beside points by which the rectangle is longer at either end
+ */
+export function textCorners(
+  { content, size, weight, anchor, at, angle }: TextMark,
+  beside = 0,
+): Polygon<'page'> {
+  const length = textWidth(content, size, weight);
+  const start = (anchor === 'start' ? 0 : anchor === 'middle' ? -length / 2 : -length) - beside;
+  const width = length + 2 * beside;
   const radians = (angle * Math.PI) / 180;
   const [cos, sin] = [Math.cos(radians), Math.sin(radians)];
   const rise = CAP_HEIGHT * size;

@@ -23,6 +23,9 @@ import { seamLengths } from './seam-lengths.ts';
 const WORD_SIZES: readonly number[] = [7, 6, 5.5];
 const WORD_GAP = 2.5;
 
+/** Points: nearer, the number of a match mark and the words that go on from it would be read as one. */
+const NUMBER_APART = 6;
+
 /**
  * What is tried beside the two lines, the plainest first: paper trimmed on the sew line cannot be mended, so each line says what
  * is done on it, and where there is room what is not.
@@ -59,14 +62,14 @@ export function wordMarks(
   const placed: TextMark[] = [];
   const around = { outline, outside, inside, bandTakesWord, room };
   /** What is placed is in the way of what comes after. */
-  const put = (texts: readonly TextMark[]) => {
+  const put = (texts: readonly TextMark[], apart = 0) => {
     placed.push(...texts);
-    const boxes = texts.flatMap((text) => edgesOf(textCorners(text)));
+    const boxes = texts.flatMap((text) => edgesOf(textCorners(text, apart)));
     outside.push(...boxes);
     inside.push(...boxes);
   };
   put(openWords(key, openStretches, around));
-  put(wordsBesideMarks(key, matches, around));
+  put(wordsBesideMarks(key, matches, around), NUMBER_APART);
 
   const place = (words: readonly string[], word: Omit<EdgeWord, 'word' | 'size' | 'gap' | 'room'>) => {
     for (const content of words)
