@@ -9,10 +9,14 @@ import { QuickStudies } from './quick-studies.ts';
 import type { StudyAnswer, StudyQuestion } from './study.ts';
 
 /**
- * Milliseconds that a study in the page may be expected to take. With showing the move it is to be done before the next of sixty
- * frames in a second, or not much later: a worker's answer is painted a frame later than the move in any case.
+ * Milliseconds that a study in the page may be expected to take: two of sixty frames in a second. What takes a worker more than
+ * one of them is painted three frames late or later, so the page takes that on, at the price of longer frames; beyond two,
+ * a pointer that follows the hand is worth more.
  */
-const MOST_TIME = 12;
+const MOST_TIME = 33;
+
+/** Milliseconds that are no hindrance: with showing the move, a study is done by the next frame, or not much later. */
+const SMOOTH = 12;
 
 /** Patches: of larger blocks even a fast computer's page leaves the study to the worker, for showing them takes longer, too. */
 const MOST_PATCHES = 400;
@@ -55,7 +59,7 @@ const practice = new Practice({
   // Once in each of the ways that moves are studied.
   least: 4,
   most: 60,
-  isEnough: (studied) => studied >= ENOUGH && (pace.expected(subject) <= MOST_TIME || studied >= NO_USE),
+  isEnough: (studied) => studied >= ENOUGH && (pace.expected(subject) <= SMOOTH || studied >= NO_USE),
 });
 
 /**
