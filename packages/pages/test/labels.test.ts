@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { FoundationJob, Mark, PathMark, TextMark } from '../src/index.ts';
 import { type Block, block, type Line, pinwheel, rectangle, usual, windmill } from './blocks.ts';
-import { boxOf, overlap } from './boxes.ts';
+import { boxOf, cornersOf, overlap } from './boxes.ts';
 import { laid } from './laid.ts';
 import { randomBlock } from './random-blocks.ts';
 import { pilings } from './repeated.ts';
@@ -21,22 +21,6 @@ const leadersIn = (marks: readonly Mark[]): readonly PathMark[] =>
   marks.filter(isPath).filter(({ role, fill }) => role === 'label' && fill !== undefined);
 
 const lineOf = ({ points: [a, b] }: PathMark) => ({ a: a!, b: b! });
-
-/** Corners of what a text covers: capitals and figures are two thirds of the size high. */
-function cornersOf(text: TextMark): Polygon<'page'> {
-  const upright = boxOf({ ...text, angle: 0 });
-  const radians = (text.angle * Math.PI) / 180;
-  const [cos, sin] = [Math.cos(radians), Math.sin(radians)];
-  return [
-    [upright.minX, upright.minY],
-    [upright.maxX, upright.minY],
-    [upright.maxX, upright.maxY],
-    [upright.minX, upright.maxY],
-  ].map(([x, y]) => {
-    const [dx, dy] = [x! - text.at.x, y! - text.at.y];
-    return { x: text.at.x + dx * cos - dy * sin, y: text.at.y + dx * sin + dy * cos };
-  });
-}
 
 const sidesCross = (p: Polygon<'page'>, q: Polygon<'page'>): boolean =>
   edgesOf<'page'>(p).some((e) =>
