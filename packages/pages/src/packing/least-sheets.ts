@@ -96,8 +96,8 @@ export interface CountedOutline {
 }
 
 /**
- * How many sheets of paper so many prints take at least: by area, as for {@link leastSheets}; and each print of more than half a
- * room, or of parts of a foundation, is on a sheet without another.
+ * How many sheets of paper so many prints take at least: by area, as for {@link leastSheets}; and no two of more than half a room
+ * share a sheet. What is cut up counts by area alone, and two sheets at least: its parts might stand beside others.
  *
  * @param reach half the gap, points
  */
@@ -113,11 +113,8 @@ export function leastPaper(
     byArea += count * share;
     if (share > 1 / 2) apart += count;
   }
-  for (const { outline, count } of cutUp) {
-    byArea += (count * area(outline)) / room;
-    apart += 2 * count;
-  }
-  return { atLeast: Math.max(Math.ceil(byArea), apart), byArea };
+  for (const { outline, count } of cutUp) byArea += (count * area(outline)) / room;
+  return { atLeast: Math.max(Math.ceil(byArea), apart, cutUp.length > 0 ? 2 : 0), byArea };
 }
 
 /** @param alone of each, whether it is of the set in which no two share a sheet: 1 or 0 */
