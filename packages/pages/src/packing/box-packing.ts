@@ -39,12 +39,9 @@ export function boxesOnSheets<T extends Packable>(
   return fewest ?? [];
 }
 
-/** A sheet with what stands on it, and what is known of the room that is left. */
 interface BoxSheet<T extends Packable> {
   readonly bin: MaxRectsBin;
   readonly placements: Placement<T>[];
-  /** Sizes that found no place, none of which is larger than another both ways: nothing that is as large will find one. */
-  noPlaceFor: readonly { readonly width: number; readonly height: number }[];
 }
 
 /** Null when it takes as many sheets as `below` or more. */
@@ -58,7 +55,7 @@ function pack<T extends Packable>(
   for (const item of items) {
     if ((where === 'last sheet' ? sheets.slice(-1) : sheets).some((sheet) => put(sheet, item))) continue;
     if (sheets.length + 1 >= below) return null;
-    const sheet: BoxSheet<T> = { bin: open(), placements: [], noPlaceFor: [] };
+    const sheet: BoxSheet<T> = { bin: open(), placements: [] };
     const { width, height } = item.ways[0]!;
     if (!put(sheet, item)) throw new RangeError(`${width} × ${height} points do not fit on a sheet`);
     sheets.push(sheet);
@@ -66,20 +63,19 @@ function pack<T extends Packable>(
   return sheets.map(({ placements }) => placements);
 }
 
-function put<T extends Packable>(sheet: BoxSheet<T>, item: T): boolean {
+function put<T extends Packable>({ bin, placements }: BoxSheet<T>, item: T): boolean {
   const way = item.ways[0]!;
   const { width, height } = way;
-  const { noPlaceFor } = sheet;
-  if (noPlaceFor.some((no) => no.width <= width && no.height <= height)) return false;
-  const placed = sheet.bin.add(new Rectangle(width, height));
-  if (placed) sheet.placements.push({ item, way, x: placed.x, y: placed.y });
-  else
-    sheet.noPlaceFor = [
-      ...noPlaceFor.filter((no) => no.width < width || no.height < height),
-      { width, height },
-    ];
+  // Nearly all that is tried finds no room, and the packer makes several objects before it says so.
+  if (!hasRoom(bin, width, height)) return false;
+  const placed = bin.add(new Rectangle(width, height));
+  if (placed) placements.push({ item, way, x: placed.x, y: placed.y });
   return placed !== undefined;
 }
+
+/** The packer counts a gap after every item. */
+const hasRoom = ({ freeRects, padding }: MaxRectsBin, width: number, height: number): boolean =>
+  freeRects.some((free) => free.width >= width + padding && free.height >= height + padding);
 
 /** A bin whose free space is the sheet's two regions, as if the check squares had been put there first. */
 function emptySheet({ wide, tall }: Regions, gap: number, logic: PACKING_LOGIC): MaxRectsBin {

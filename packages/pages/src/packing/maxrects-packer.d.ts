@@ -23,6 +23,7 @@ declare module 'maxrects-packer' {
         logic?: PACKING_LOGIC;
       },
     );
+    readonly padding: number;
     /** The free space: rectangles as large as they can be, which may overlap. */
     freeRects: Rectangle[];
     /** The rectangle with its place, or undefined when there is no room. */
