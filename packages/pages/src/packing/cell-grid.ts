@@ -204,23 +204,17 @@ export class CellGrid {
     const spare = (length: number) => (length - side * Math.floor((length - 2 * MARGIN) / side)) / 2;
     const [across, down] = [spare(wide), spare(tall)];
     const rows = Math.floor((tall - 2 * MARGIN) / side) + 1;
-    const runs: { row: number; from: number; long: number }[] = [];
-    for (let row = 0; row < rows; row++)
+    const runs: number[] = [];
+    for (const row of farFromEachOther(rows))
       for (const part of parts) {
         const [low, high] = this.spanAt(part, down + row * side);
         const from = Math.ceil((low + MARGIN - across) / side);
         const long = Math.floor((high - MARGIN - across) / side) - from + 1;
-        if (long > 0) runs.push({ row, from, long });
+        if (long <= 0) continue;
+        const level = Math.min(LEVELS - 1, 31 - Math.clz32(long));
+        runs.push(level * this.rows + row, level, long - (1 << level), from);
       }
-    // Rows far from each other first: what the one has room for, the next one has, too.
-    const middle = rows >> 1;
-    const rank = ({ row }: { row: number }) => (row === middle ? rows : (row - middle) & (middle - row));
-    runs.sort((p, q) => rank(q) - rank(p));
-    const flat = runs.flatMap(({ row, from, long }) => {
-      const level = Math.min(LEVELS - 1, 31 - Math.clz32(long));
-      return [level * this.rows + row, level, long - (1 << level), from];
-    });
-    return { runs: Int32Array.from(flat), rows, across, down };
+    return { runs: Int32Array.from(runs), rows, across, down };
   }
 
   /** From where to where the part lies on a line, in the grid's directions. */
@@ -237,6 +231,15 @@ export class CellGrid {
     }
     return [low, high];
   }
+}
+
+/** The middle row, then those halfway to the ends, and so on: what one row has room for, the next one has, too. */
+function farFromEachOther(rows: number): readonly number[] {
+  const middle = rows >> 1;
+  const order = [middle];
+  for (let step = 1 << (31 - Math.clz32(rows)); step > 0; step >>= 1)
+    for (let row = (middle + step) % (2 * step); row < rows; row += 2 * step) order.push(row);
+  return order;
 }
 
 /** From the first cell to before the end. */

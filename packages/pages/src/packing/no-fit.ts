@@ -28,35 +28,31 @@ export function convexOf(polygon: Polygon<'page'>): Convex {
     const top = corners[first]!;
     if (y < top.y || (y === top.y && x < top.x)) first = i;
   });
-  const inOrder = [...corners.slice(first), ...corners.slice(0, first)];
-  const x = Float64Array.from(inOrder, (corner) => corner.x);
-  const y = Float64Array.from(inOrder, (corner) => corner.y);
-  const [outX, outY, angle] = [
-    new Float64Array(x.length),
-    new Float64Array(x.length),
-    new Float64Array(x.length),
-  ];
-  inOrder.forEach((a, i) => {
-    const b = inOrder[(i + 1) % inOrder.length]!;
+  const count = corners.length;
+  const x = new Float64Array(count);
+  const y = new Float64Array(count);
+  const outX = new Float64Array(count);
+  const outY = new Float64Array(count);
+  const angle = new Float64Array(count);
+  let [minX, minY, maxX, maxY] = [Infinity, Infinity, -Infinity, -Infinity];
+  for (let i = 0; i < count; i++) {
+    const a = corners[(first + i) % count]!;
+    const b = corners[(first + i + 1) % count]!;
     const [dx, dy] = [b.x - a.x, b.y - a.y];
     // Not Math.hypot or Math.atan2, whose last digits may differ from one computer to another.
     const long = Math.sqrt(dx * dx + dy * dy);
+    const share = dx / (Math.abs(dx) + Math.abs(dy));
+    x[i] = a.x;
+    y[i] = a.y;
     outX[i] = dy / long;
     outY[i] = -dx / long;
-    const share = dx / (Math.abs(dx) + Math.abs(dy));
     angle[i] = dy > 0 || (dy === 0 && dx > 0) ? 1 - share : 3 + share;
-  });
-  return {
-    x,
-    y,
-    outX,
-    outY,
-    angle,
-    minX: Math.min(...x),
-    minY: Math.min(...y),
-    maxX: Math.max(...x),
-    maxY: Math.max(...y),
-  };
+    minX = Math.min(minX, a.x);
+    minY = Math.min(minY, a.y);
+    maxX = Math.max(maxX, a.x);
+    maxY = Math.max(maxY, a.y);
+  }
+  return { x, y, outX, outY, angle, minX, minY, maxX, maxY };
 }
 
 /** The polygon turned by a half about (0, 0): what is added to another to find where the two would meet. */
