@@ -23,17 +23,20 @@ export function captionStand(
   gap: number,
 ): CaptionStand {
   const box = boundingBox(outlines.flat());
-  const paper = ({ size }: CaptionStand) => size.width * size.height;
-  return captions
-    .flatMap((caption) =>
-      (['above', 'below'] as const).flatMap((side) =>
-        [box.minX, Math.max(box.minX, box.maxX - caption.width)].map((x) =>
-          standAt(outlines, box, caption, gap, side, x),
-        ),
-      ),
-    )
-    .reduce((least, stand) => (paper(stand) < paper(least) ? stand : least));
+  let best: CaptionStand | null = null;
+  let least = Number.POSITIVE_INFINITY;
+  for (const caption of captions)
+    for (const side of SIDES)
+      for (const x of [box.minX, Math.max(box.minX, box.maxX - caption.width)]) {
+        const stand = standAt(outlines, box, caption, gap, side, x);
+        const paper = stand.size.width * stand.size.height;
+        if (paper < least) [best, least] = [stand, paper];
+      }
+  if (best === null) throw new RangeError('There is no caption to be placed');
+  return best;
 }
+
+const SIDES = ['above', 'below'] as const;
 
 function standAt(
   outlines: readonly Polygon<'page'>[],
