@@ -1,5 +1,5 @@
 import { type Box, distance, normalize, type Point, type Segment, subtract } from '@seamwright/geometry';
-import type { TextLook } from '../marks/marks.ts';
+import { QUIET, type TextLook } from '../marks/marks.ts';
 import { CAP_HEIGHT, textWidth } from '../marks/metrics.ts';
 
 /** A word that is to stand along an outline, and what it must keep clear of. All in page space, points. */
@@ -83,8 +83,8 @@ function placeOnEdge(wanted: EdgeWord, edge: Segment<'page'>): PlacedWord | null
     if (!corners.every((corner) => inBox(corner, wanted.room))) continue;
     const degrees = (Math.atan2(along.y, along.x) * 180) / Math.PI;
     return backwards
-      ? { at: place(t + width, near + height), look: { size, angle: upright(degrees + 180) } }
-      : { at: place(t, near), look: { size, angle: upright(degrees) } };
+      ? { at: place(t + width, near + height), look: { size, angle: upright(degrees + 180), ink: QUIET } }
+      : { at: place(t, near), look: { size, angle: upright(degrees), ink: QUIET } };
   }
   return null;
 }

@@ -11,7 +11,7 @@ import {
 } from '@seamwright/geometry';
 import type { Foundation } from '../foundation/foundation.ts';
 import type { DrawnFoundation } from '../foundation/foundation-marks.ts';
-import { QUIET, textMark } from '../marks/marks.ts';
+import { textMark } from '../marks/marks.ts';
 import { CAP_HEIGHT, textCorners } from '../marks/metrics.ts';
 import type { TextMark } from '../marks/model.ts';
 import { type EdgeWord, placeWord } from './edge-words.ts';
@@ -71,12 +71,15 @@ export function wordMarks(
   put(openWords(key, openStretches, around));
   put(wordsBesideMarks(key, matches, around), NUMBER_APART);
 
-  const place = (words: readonly string[], word: Omit<EdgeWord, 'word' | 'size' | 'gap' | 'room'>) => {
-    for (const content of words)
+  const place = (
+    words: readonly string[],
+    { edges, side, obstacles }: Pick<EdgeWord, 'edges' | 'side' | 'obstacles'>,
+  ) => {
+    for (const word of words)
       for (const size of WORD_SIZES) {
-        const found = placeWord({ ...word, word: content, size, gap: WORD_GAP, room });
+        const found = placeWord({ word, size, edges, side, gap: WORD_GAP, obstacles, room });
         if (!found) continue;
-        put([textMark('label', key, content, found.at, { ...found.look, ink: QUIET })]);
+        put([textMark('label', key, word, found.at, found.look)]);
         return true;
       }
     return false;

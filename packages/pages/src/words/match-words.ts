@@ -12,7 +12,7 @@ import {
   subtract,
 } from '@seamwright/geometry';
 import type { MatchMark } from '../foundation/shared-marks.ts';
-import { QUIET, textMark } from '../marks/marks.ts';
+import { textMark } from '../marks/marks.ts';
 import { textCorners, textWidth } from '../marks/metrics.ts';
 import type { TextMark } from '../marks/model.ts';
 import { placeWord } from './edge-words.ts';
@@ -120,16 +120,17 @@ export function wordsBesideMarks(
 
 function wordsBeside(
   section: string,
-  { words, ...mark }: NamedMark,
+  mark: NamedMark,
   { outline, outside, inside, bandTakesWord, room }: Surroundings,
 ): TextMark | null {
+  const { words } = mark;
   const place = (side: 'outside' | 'inside', obstacles: readonly Segment<'page'>[]): TextMark | null => {
     for (const farther of [0, FARTHER])
       for (const size of SIZES) {
         const length = textWidth(words, size, 'regular') + 2 * GAP + farther;
         for (const stretch of stretchesBeside(mark, outline, length)) {
           const found = placeWord({ word: words, size, gap: GAP, room, edges: [stretch], side, obstacles });
-          if (found) return textMark('label', section, words, found.at, { ...found.look, ink: QUIET });
+          if (found) return textMark('label', section, words, found.at, found.look);
         }
       }
     return null;
@@ -139,7 +140,7 @@ function wordsBeside(
 
 /** The parts of the mark's edge beside it, `size` points long: they may run past the edge's end. */
 function stretchesBeside(
-  { a: foot, b: end, corner }: Omit<NamedMark, 'words'>,
+  { a: foot, b: end, corner }: NamedMark,
   outline: readonly Segment<'page'>[],
   size: number,
 ): readonly Segment<'page'>[] {

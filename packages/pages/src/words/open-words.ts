@@ -1,6 +1,6 @@
 import { distance, edgesOf, pointAt, type Segment } from '@seamwright/geometry';
 import type { OpenStretch } from '../foundation/open-stretches.ts';
-import { QUIET, textMark } from '../marks/marks.ts';
+import { textMark } from '../marks/marks.ts';
 import { textCorners, textWidth } from '../marks/metrics.ts';
 import type { TextMark } from '../marks/model.ts';
 import { placeWord } from './edge-words.ts';
@@ -51,7 +51,7 @@ function wordsAlong(
     for (const { side, obstacles } of sides)
       for (const size of SIZES) {
         const found = placeWord({ word, size, gap: GAP, room, edges, side, obstacles });
-        if (found) return textMark('label', section, word, found.at, { ...found.look, ink: QUIET });
+        if (found) return textMark('label', section, word, found.at, found.look);
       }
   const longer = [
     walked(lengthened(stretch, textWidth('open', SIZES.at(-1)!, 'regular') + 2 * GAP), outline),
@@ -59,7 +59,7 @@ function wordsAlong(
   for (const { side } of sides) {
     const word = { word: 'open', size: SIZES.at(-1)!, gap: GAP, room, edges: longer, side, obstacles: [] };
     const found = placeWord(word);
-    if (found) return textMark('label', section, 'open', found.at, { ...found.look, ink: QUIET });
+    if (found) return textMark('label', section, 'open', found.at, found.look);
   }
   return null;
 }

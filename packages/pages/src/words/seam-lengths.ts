@@ -8,7 +8,7 @@ import {
   SAME_COORDINATE,
   type Segment,
 } from '@seamwright/geometry';
-import { QUIET, textMark } from '../marks/marks.ts';
+import { textMark } from '../marks/marks.ts';
 import { textCorners } from '../marks/metrics.ts';
 import type { TextMark } from '../marks/model.ts';
 import { placeWord } from './edge-words.ts';
@@ -49,7 +49,7 @@ export function seamLengths(
       from: 'middle',
     } as const;
     const found = placeWord({ ...wanted, side: 'inside' }) ?? placeWord({ ...wanted, side: 'outside' });
-    if (found) placed.push(textMark('label', section, word, found.at, { ...found.look, ink: QUIET }));
+    if (found) placed.push(textMark('label', section, word, found.at, found.look));
   }
   return placed;
 }
