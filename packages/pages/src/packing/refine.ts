@@ -68,22 +68,24 @@ export function refine<T extends Packable>(
   const sheet = new OpenSheet(grid, budget);
   const random = randomFrom(2);
   const whole = budget.left;
-  let best = sheets;
+  let best: readonly (readonly Standing<Sought<T>>[])[] | null = null;
+  let fewest = sheets.length;
   let told = 0;
-  const open: Filling<T>[] = sheets.map((placements) => ({
-    placements,
+  const open: Filling<Sought<T>>[] = sheets.map((placements) => ({
+    placements: placements.map((place) => ({ ...place, item: sought(place.item) })),
     grown: placements.reduce((sum, { item }) => sum + item.grown, 0),
     rest: [],
   }));
-  let waiting: readonly T[] = [];
+  const all = open.flatMap(({ placements }) => placements.map(({ item }) => item));
+  let waiting: readonly Sought<T>[] = [];
   let without = 0;
-  const worth = new Worth<T>();
   let sinceLooked = 0;
   while (budget.left > 0) {
     if (waiting.length === 0) {
       without = 0;
-      if (open.length < best.length) best = open.map(({ placements }) => placements);
-      if (open.length <= enough) return best;
+      if (open.length < fewest) best = open.map(({ placements }) => placements);
+      fewest = Math.min(fewest, open.length);
+      if (open.length <= enough) break;
     }
     const share = budget.left / whole;
     const usual = share > LAST ? WAITING * share * open.length * room : 0;
@@ -92,16 +94,17 @@ export function refine<T extends Packable>(
       waiting = [...waiting, ...placements.map(({ item }) => item)];
       without += grown;
     }
-    if (open.length + 1 < best.length && without > usual + BEYOND * room)
+    if (open.length + 1 < fewest && without > usual + BEYOND * room)
       open.push({ placements: [], grown: 0, rest: [] });
     if (++sinceLooked >= LOOKED_AT * open.length) {
-      worth.raise(waiting);
+      raiseWorth(all, waiting);
       sinceLooked = 0;
     }
     const at = lessFull(open, random);
     const before = open[at]!;
-    const least = worth.of(before) - LOSS * room * share * seldomLarge(random);
-    const next = step(before, waiting, { sheet, room, least, worthOf: worth.one }, random);
+    let least = -LOSS * room * share * seldomLarge(random);
+    for (const { item } of before.placements) least += item.worth;
+    const next = step(before, waiting, { sheet, room, least }, random);
     if (next !== null) {
       open[at] = next;
       waiting = next.rest;
@@ -112,27 +115,34 @@ export function refine<T extends Packable>(
       spent?.(1 - share);
     }
   }
-  const extra = nest(waiting, { ...options, budget: { left: whole } });
-  return extra !== null && open.length + extra.length < best.length
-    ? [...open.map(({ placements }) => placements), ...extra]
-    : best;
+  if (waiting.length > 0) {
+    const extra = nest(waiting, { ...options, budget: { left: whole } });
+    if (extra !== null && open.length + extra.length < fewest)
+      best = [...open.map(({ placements }) => placements), ...extra];
+  }
+  if (best === null) return sheets;
+  return best.map((placements) => placements.map((place) => ({ ...place, item: place.item.item })));
 }
 
-/** What things are worth that are to have a place. */
-class Worth<T extends Packable> {
-  /** In shares of their size; those that are not named, 1. */
-  private readonly shares = new Map<T, number>();
+/** Something that is to have a place. */
+interface Sought<T extends Packable> extends Packable<T['ways'][number]> {
+  readonly item: T;
+  /** Square points: its size and more, the longer it had no place. */
+  worth: number;
+}
 
-  readonly one = (item: T): number => item.grown * (this.shares.get(item) ?? 1);
+const sought = <T extends Packable>(item: T): Sought<T> => ({
+  item,
+  ways: item.ways,
+  grown: item.grown,
+  worth: item.grown,
+});
 
-  of({ placements }: Filling<T>): number {
-    return placements.reduce((sum, { item }) => sum + this.one(item), 0);
-  }
+const worthOf = ({ worth }: Sought<Packable>): number => worth;
 
-  raise(waiting: readonly T[]): void {
-    for (const [item, share] of this.shares) this.shares.set(item, 1 + FADES * (share - 1));
-    for (const item of waiting) this.shares.set(item, (this.shares.get(item) ?? 1) + DEARER);
-  }
+function raiseWorth(all: readonly Sought<Packable>[], waiting: readonly Sought<Packable>[]): void {
+  for (const one of all) one.worth = one.grown + FADES * (one.worth - one.grown);
+  for (const one of waiting) one.worth += DEARER * one.grown;
 }
 
 /** Takes the least full sheet away. */
@@ -148,61 +158,75 @@ function lessFull(open: readonly Filling<Packable>[], random: () => number): num
   return random() > ANY_SHEET && open[other]!.grown < open[one]!.grown ? other : one;
 }
 
-interface StepOptions<T> {
+interface StepOptions {
   readonly sheet: OpenSheet;
   readonly room: number;
   /** What all on it is to be worth. */
   readonly least: number;
-  readonly worthOf: (item: T) => number;
 }
 
 /** The sheet after a change; its `rest` is all that then has no place. Null when it would be worth less than is wanted. */
 function step<T extends Packable>(
-  { placements }: Filling<T>,
-  waiting: readonly T[],
-  { sheet, ...wish }: StepOptions<T>,
+  { placements }: Filling<Sought<T>>,
+  waiting: readonly Sought<T>[],
+  { sheet, room, least }: StepOptions,
   random: () => number,
-): Filling<T> | null {
+): Filling<Sought<T>> | null {
   const pull = PULLS[Math.floor(random() * PULLS.length)]!;
+  const options = { room, pull, least, worthOf };
   if (placements.length === 0 || random() * ANEW < 1) {
-    const items = [...waiting, ...placements.map(({ item }) => item)];
-    return fill(inSomeOrder(items, random), sheet, { ...wish, pull });
+    const items = waiting.slice();
+    for (const { item } of placements) items.push(item);
+    sortMoreOrLess(items, random);
+    return fill(items, sheet, options);
   }
-  const [kept, offered, notOffered]: [Standing<T>[], T[], T[]] = [[], [], []];
+  const [offered, notOffered]: [Sought<T>[], Sought<T>[]] = [[], []];
   for (const item of waiting) (random() * waiting.length < OFFERED ? offered : notOffered).push(item);
-  liftNeighbours(placements, random, kept, offered);
-  const filled = fill(inSomeOrder(offered, random), sheet, { ...wish, pull, kept });
+  const kept = liftNeighbours(placements, random, offered);
+  sortMoreOrLess(offered, random);
+  const filled = fill(offered, sheet, { ...options, kept });
   return filled && { ...filled, rest: notOffered.concat(filled.rest) };
 }
 
-/** Takes one off, and those nearest to it by their middles. */
+/** Takes one off, and those nearest to it by their middles. Gives the others. */
 function liftNeighbours<T extends Packable>(
   placements: readonly Standing<T>[],
   random: () => number,
-  kept: Standing<T>[],
   lifted: T[],
-): void {
+): readonly Standing<T>[] {
   const from = placements[Math.floor(random() * placements.length)]!;
   const count = 1 + Math.floor(random() * Math.min(NEIGHBOURS, placements.length));
-  const [x, y] = [from.x + from.way.width / 2, from.y + from.way.height / 2];
-  const away = placements.map(
-    (place) => (place.x + place.way.width / 2 - x) ** 2 + (place.y + place.way.height / 2 - y) ** 2,
-  );
-  const reach = Float64Array.from(away).sort()[count - 1]!;
-  placements.forEach((place, i) => {
-    if (away[i]! <= reach) lifted.push(place.item);
-    else kept.push(place);
+  const x = from.x + from.way.width / 2;
+  const y = from.y + from.way.height / 2;
+  const away = placements.map((place) => {
+    const dx = place.x + place.way.width / 2 - x;
+    const dy = place.y + place.way.height / 2 - y;
+    return dx * dx + dy * dy;
   });
+  const reach = away.slice().sort((p, q) => p - q)[count - 1]!;
+  const kept: Standing<T>[] = [];
+  for (let i = 0; i < placements.length; i++) {
+    if (away[i]! <= reach) lifted.push(placements[i]!.item);
+    else kept.push(placements[i]!);
+  }
+  return kept;
 }
 
-/** Large ones first, more or less. */
-function inSomeOrder<T extends Packable>(items: readonly T[], random: () => number): readonly T[] {
+/** Large ones first, more or less. By insertion: it is a dozen, nearly always. */
+function sortMoreOrLess(items: Sought<Packable>[], random: () => number): void {
   const stray = SPREAD * random();
-  const keys = items.map(({ grown }) => grown * (1 + stray * (2 * random() - 1)));
-  return keys
-    .map((_, i) => i)
-    .sort((i, j) => keys[j]! - keys[i]!)
-    .map((i) => items[i]!);
+  const keys: number[] = [];
+  for (let i = 0; i < items.length; i++) {
+    const item = items[i]!;
+    const key = item.grown * (1 + stray * (2 * random() - 1));
+    let at = i;
+    for (; at > 0 && keys[at - 1]! < key; at--) {
+      keys[at] = keys[at - 1]!;
+      items[at] = items[at - 1]!;
+    }
+    keys[at] = key;
+    items[at] = item;
+  }
 }
 
 /** A number that is 1 on the average, about, and seldom much more. Without a logarithm, whose last digits may differ. */
