@@ -43,6 +43,11 @@ export class CellGrid {
   private readonly outside: Int32Array;
   private readonly taken: Int32Array;
   private readonly lattices = new Map<Way, Lattice>();
+  /** What was asked for last: half the time a thing is put where it stood before. */
+  private readonly marked = new Map<
+    Way,
+    { readonly x: number; readonly y: number; readonly cells: Int32Array }
+  >();
   /** For each level and row, at which cells a run of free ones begins. */
   private readonly free: Int32Array;
   private readonly low: Float64Array;
@@ -87,10 +92,13 @@ export class CellGrid {
     );
   }
 
-  /** The cells that a thing takes where it stands: row by row. */
-  cellsOf({ parts }: Way, x: number, y: number): Int32Array {
+  /** The cells that a thing takes where it stands, row by row; not to be changed. */
+  cellsOf(way: Way, x: number, y: number): Int32Array {
+    const last = this.marked.get(way);
+    if (last !== undefined && last.x === x && last.y === y) return last.cells;
     const cells = new Int32Array(this.rows);
-    for (const part of parts) this.mark(cells, part, x - this.originX, y - this.originY);
+    for (const part of way.parts) this.mark(cells, part, x - this.originX, y - this.originY);
+    this.marked.set(way, { x, y, cells });
     return cells;
   }
 
