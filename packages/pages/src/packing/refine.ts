@@ -1,10 +1,10 @@
 import { type Filling, fill, PULLS, type Standing } from './fill.ts';
-import { type NestOptions, nest } from './nest.ts';
-import { OpenSheet } from './open-sheet.ts';
+import type { NestOptions } from './nest.ts';
+import { OpenSheet, type Pull } from './open-sheet.ts';
 import type { Packable } from './placement.ts';
 import { randomFrom } from './random.ts';
 
-export interface RefineOptions extends Omit<NestOptions, 'placed'> {
+export interface RefineOptions extends Pick<NestOptions, 'grid' | 'room' | 'budget'> {
   /** With so few sheets the search ends; at least 1. */
   readonly enough: number;
   /** Called now and then, with what share of the budget is spent. */
@@ -18,7 +18,7 @@ const ANEW = 20;
 const NEIGHBOURS = 6;
 
 /** So many of those that have no place are offered at a time, about: with all, a step would take longer and gain no more. */
-const OFFERED = 9;
+const OFFERED = 14;
 
 /** The less full of two sheets is the one that is changed, but for this share of the steps. */
 const ANY_SHEET = 0.1;
@@ -27,19 +27,19 @@ const ANY_SHEET = 0.1;
 const SPREAD = 0.75;
 
 /** Shares of a sheet by which a step may leave less on it, about, at the beginning. */
-const LOSS = 0.006;
+const LOSS = 0.003;
 
-/** So large a share of all has no place at the beginning, less and less later on: a choice of what may fill a gap. */
-const WAITING = 0.01;
+/** A sheet is given up while less than so many sheets' worth has no place: a choice of what may fill a gap. */
+const CHOICE = 1;
 
-/** In so large a share of the search, the last one, a sheet is given up only when all of the one before has a place. */
-const LAST = 0.3;
+/** With more than so many sheets' worth without a place there is one sheet more. */
+const BEYOND = 2;
 
-/** With more sheets' worth without a place than that and so many, there is one sheet more. */
-const BEYOND = 0.7;
+/** Steps between two times at which all that has no place is tried on one sheet. */
+const TRIED = 60;
 
 /** What has no place is worth so much more of its size each time that this is looked at. */
-const DEARER = 0.02;
+const DEARER = 0.01;
 /** So much of what things won that way they keep each time. */
 const FADES = 0.99;
 
@@ -54,8 +54,8 @@ const TOLD = 100;
  * others for what stood there. A step takes one sheet, lifts some neighbours off it, and fills the gap with these and
  * with what has no place, in an order of its own; it counts when the sheet is then fuller, or hardly less full, less and
  * less so as the search goes on. What is left out for long becomes worth more than its size, so that others make room
- * for it that find a place more easily. A sheet is given up before all of the last one has a place: as much as there is to choose
- * from at that time. Gives the sheets as they came where nothing is gained.
+ * for it that find a place more easily. There are always two sheets less than in the best so far: what has no place is enough to
+ * choose from, to the end, and it needs one sheet only. Gives the sheets as they came where nothing is gained.
  *
  * Ruin and recreate: G. Schrimpf, J. Schneider, H. Stamm-Wilbrandt, G. Dueck, Record breaking optimization results using the
  * ruin and recreate principle, Journal of Computational Physics 159, 2000 (from memory). The random numbers always start alike.
@@ -79,22 +79,30 @@ export function refine<T extends Packable>(
   const all = open.flatMap(({ placements }) => placements.map(({ item }) => item));
   let waiting: readonly Sought<T>[] = [];
   let without = 0;
+  let steps = 0;
   let sinceLooked = 0;
   while (budget.left > 0) {
+    const share = budget.left / whole;
     if (waiting.length === 0) {
       without = 0;
-      if (open.length < fewest) best = open.map(({ placements }) => placements);
-      fewest = Math.min(fewest, open.length);
-      if (open.length <= enough) break;
+      if (open.length < fewest) {
+        best = open.map(({ placements }) => placements);
+        fewest = open.length;
+      }
+    } else if (++steps % TRIED === 0 && open.length + 1 < fewest && without < room) {
+      const last = allOnOne(waiting, sheet, room, random);
+      if (last !== null) {
+        best = [...open, last].map(({ placements }) => placements);
+        fewest = best.length;
+      }
     }
-    const share = budget.left / whole;
-    const usual = share > LAST ? WAITING * share * open.length * room : 0;
-    while (open.length > enough && (waiting.length === 0 || without < usual)) {
+    if (fewest <= enough) break;
+    while (open.length > Math.max(1, enough - 1, fewest - 2) && without < CHOICE * room) {
       const { placements, grown } = leastFull(open);
       waiting = [...waiting, ...placements.map(({ item }) => item)];
       without += grown;
     }
-    if (open.length + 1 < fewest && without > usual + BEYOND * room)
+    if (open.length + 1 < fewest && without > BEYOND * room)
       open.push({ placements: [], grown: 0, rest: [] });
     if (++sinceLooked >= LOOKED_AT * open.length) {
       raiseWorth(all, waiting);
@@ -115,14 +123,24 @@ export function refine<T extends Packable>(
       spent?.(1 - share);
     }
   }
-  if (waiting.length > 0) {
-    const extra = nest(waiting, { ...options, budget: { left: whole } });
-    if (extra !== null && open.length + extra.length < fewest)
-      best = [...open.map(({ placements }) => placements), ...extra];
-  }
   if (best === null) return sheets;
   return best.map((placements) => placements.map((place) => ({ ...place, item: place.item.item })));
 }
+
+/** A sheet with all of them; null when they have no room, or none was found in an order of its own. */
+function allOnOne<T extends Packable>(
+  items: readonly Sought<T>[],
+  sheet: OpenSheet,
+  room: number,
+  random: () => number,
+): Filling<Sought<T>> | null {
+  const pull = pullOf(random);
+  const order = items.slice();
+  sortMoreOrLess(order, random);
+  return fill(order, sheet, { room, pull, least: order.length, worthOf: () => 1 });
+}
+
+const pullOf = (random: () => number): Pull => PULLS[Math.floor(random() * PULLS.length)]!;
 
 /** Something that is to have a place. */
 interface Sought<T extends Packable> extends Packable<T['ways'][number]> {
@@ -172,8 +190,7 @@ function step<T extends Packable>(
   { sheet, room, least }: StepOptions,
   random: () => number,
 ): Filling<Sought<T>> | null {
-  const pull = PULLS[Math.floor(random() * PULLS.length)]!;
-  const options = { room, pull, least, worthOf };
+  const options = { room, pull: pullOf(random), least, worthOf };
   if (placements.length === 0 || random() * ANEW < 1) {
     const items = waiting.slice();
     for (const { item } of placements) items.push(item);
