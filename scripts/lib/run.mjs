@@ -29,12 +29,18 @@ export function run(command, args, options = {}) {
       cwd: options.cwd ?? root,
       env: { ...process.env, ...plain, ...options.env },
       stdio: ['ignore', options.quiet ? 'ignore' : 'inherit', options.quiet ? 'ignore' : 'inherit'],
-      timeout: (options.minutes ?? 30) * 60_000,
       // npm's programs are .cmd files there, which only a shell can start.
       shell: windows && command.endsWith('.cmd'),
     });
-    child.on('error', () => resolve(127));
-    child.on('exit', (code, signal) => resolve(signal === null ? (code ?? 1) : 1));
+    // Not by the option of that name: Node would wait for it to pass, though the program never started.
+    const tooLong = setTimeout(() => child.kill(), (options.minutes ?? 30) * 60_000);
+    /** @param {number} status */
+    const end = (status) => {
+      clearTimeout(tooLong);
+      resolve(status);
+    };
+    child.on('error', () => end(127));
+    child.on('exit', (code, signal) => end(signal === null ? (code ?? 1) : 1));
   });
 }
 
