@@ -8,7 +8,7 @@ import { DECIMALS } from './operators.ts';
 import { pageContent } from './page-content.ts';
 import { printable } from './printable.ts';
 import { withStreams } from './replaced-streams.ts';
-import { slimFont } from './slim-font.ts';
+import { subsetFont } from './subset-font.ts';
 import { type SetCharacter, Typesetter } from './typesetter.ts';
 
 /** The day is of no interest, and a real one would make every file different. */
@@ -52,9 +52,10 @@ export async function writePdf(plan: PagePlan, fonts: PageFonts, report?: Progre
     PickTrayByPDFSize: true,
     Duplex: 'Simplex',
   });
+  const characters = charactersOf(setPlan);
   for (const weight of ['regular', 'semibold'] as const) {
     // The library takes files so, too, and this form needs no base64.
-    doc.addFileToVFS(`${weight}.ttf`, fontFile(fonts[weight]));
+    doc.addFileToVFS(`${weight}.ttf`, binaryString(subsetFont(fonts[weight], characters[weight])));
     doc.addFont(`${weight}.ttf`, 'sans', weight);
   }
   const typesetter = new Typesetter(fonts, (character, weight) => setBy(doc, character, weight));
@@ -72,13 +73,12 @@ export async function writePdf(plan: PagePlan, fonts: PageFonts, report?: Progre
   return withStreams(bare, new Map(contents.map((content, i) => [contentsIdOf(doc, i + 1), content])));
 }
 
-/** Fonts as the library takes files, as long as their bytes are kept: they are large, and the same in every document. */
-const fontFiles = new WeakMap<Uint8Array, string>();
-
-function fontFile(bytes: Uint8Array): string {
-  const file = fontFiles.get(bytes) ?? binaryString(slimFont(bytes));
-  fontFiles.set(bytes, file);
-  return file;
+/** All that is written on the sheets, in each font, and what a page is begun with. */
+function charactersOf({ sheets }: PagePlan): Readonly<Record<Weight, Iterable<string>>> {
+  const texts = { regular: new Set([' ']), semibold: new Set([' ']) };
+  for (const { marks } of sheets)
+    for (const mark of marks) if (mark.kind === 'text') texts[mark.weight].add(mark.content);
+  return { regular: [...texts.regular].join(''), semibold: [...texts.semibold].join('') };
 }
 
 /** The operators of the page that was added last, as the library keeps them until the file is made. */

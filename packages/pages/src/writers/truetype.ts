@@ -6,6 +6,8 @@
 export interface Typeface {
   /** Whether the character (one UTF-16 unit) has a glyph of its own. */
   has(unit: number): boolean;
+  /** Its glyph's number in the font; 0, the missing-glyph box, when there is none. */
+  glyph(unit: number): number;
   /** Advance width in thousandths of the type size; of the missing-glyph box when there is no glyph. */
   advance(unit: number): number;
 }
@@ -25,20 +27,29 @@ export function readTypeface(bytes: Uint8Array): Typeface {
 function typefaceOf(bytes: Uint8Array): Typeface {
   const data = dataOf(bytes);
   const tables = tablesOf(data);
-  const at = (tag: string): number => {
-    const table = tables.get(tag);
-    if (table === undefined) throw new RangeError(`The font has no table ${tag}`);
-    return table.offset;
-  };
-  const unitsPerEm = data.getUint16(at('head') + 18);
-  const longMetrics = data.getUint16(at('hhea') + 34);
-  const glyphs = glyphMap(data, at('cmap'));
-  const advanceOfGlyph = (glyph: number) =>
-    // Glyphs past the last long record share its advance.
-    (data.getUint16(at('hmtx') + 4 * Math.min(glyph, longMetrics - 1)) * 1000) / unitsPerEm;
+  const unitsPerEm = data.getUint16(placeOf(tables, 'head').offset + 18);
+  const glyphs = glyphMap(data, placeOf(tables, 'cmap').offset);
+  const measure = measuresOf(data, tables);
+  const glyph = (unit: number) => glyphs.get(unit) ?? 0;
   return {
-    has: (unit) => (glyphs.get(unit) ?? 0) !== 0,
-    advance: (unit) => advanceOfGlyph(glyphs.get(unit) ?? 0),
+    glyph,
+    has: (unit) => glyph(unit) !== 0,
+    advance: (unit) => (measure(glyph(unit)).advance * 1000) / unitsPerEm,
+  };
+}
+
+/** What the table `hmtx` says of a glyph, font units. */
+export function measuresOf(
+  data: DataView,
+  tables: FontTables,
+): (glyph: number) => { readonly advance: number; readonly leftBearing: number } {
+  const long = data.getUint16(placeOf(tables, 'hhea').offset + 34);
+  const { offset } = placeOf(tables, 'hmtx');
+  return (glyph) => {
+    // Glyphs past the last long record share its advance, and have a short one each.
+    const record = offset + 4 * Math.min(glyph, long - 1);
+    const bearing = glyph < long ? record + 2 : offset + 4 * long + 2 * (glyph - long);
+    return { advance: data.getUint16(record), leftBearing: data.getInt16(bearing) };
   };
 }
 
@@ -51,8 +62,10 @@ export interface TablePlace {
   readonly length: number;
 }
 
-/** The file's tables by their tags. */
-export function tablesOf(data: DataView): ReadonlyMap<string, TablePlace> {
+/** A file's tables by their tags. */
+export type FontTables = ReadonlyMap<string, TablePlace>;
+
+export function tablesOf(data: DataView): FontTables {
   const tables = new Map<string, TablePlace>();
   const count = data.getUint16(4);
   for (let i = 0; i < count; i++) {
@@ -63,14 +76,15 @@ export function tablesOf(data: DataView): ReadonlyMap<string, TablePlace> {
   return tables;
 }
 
-const glyphMap = (data: DataView, cmap: number): ReadonlyMap<number, number> =>
-  segmentMap(data, unicodeMap(data, cmap).subtable);
+/** Where a table lies that every font has. Throws a RangeError where this one has not. */
+export function placeOf(tables: FontTables, tag: string): TablePlace {
+  const table = tables.get(tag);
+  if (table === undefined) throw new RangeError(`The font has no table ${tag}`);
+  return table;
+}
 
-/** Where the first Unicode subtable of format 4 lies (the one that the PDF writer reads), and its record in the table `cmap`. */
-export function unicodeMap(
-  data: DataView,
-  cmap: number,
-): { readonly record: number; readonly subtable: number } {
+/** Glyphs by characters, of the first Unicode subtable of format 4. */
+function glyphMap(data: DataView, cmap: number): ReadonlyMap<number, number> {
   const count = data.getUint16(cmap + 2);
   for (let i = 0; i < count; i++) {
     const record = cmap + 4 + 8 * i;
@@ -78,7 +92,7 @@ export function unicodeMap(
     const encoding = data.getUint16(record + 2);
     const subtable = cmap + data.getUint32(record + 4);
     const unicode = platform === 0 || (platform === 3 && encoding === 1);
-    if (unicode && data.getUint16(subtable) === 4) return { record, subtable };
+    if (unicode && data.getUint16(subtable) === 4) return segmentMap(data, subtable);
   }
   throw new RangeError('The font has no Unicode character map of format 4');
 }
