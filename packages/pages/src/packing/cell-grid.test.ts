@@ -46,7 +46,6 @@ test('a place that is free is never ruled out; many that are not are', () => {
         grid.take(grid.cellsOf(way!, x, y));
         return outlineAt(way!, x, y);
       });
-      grid.show();
       for (const way of list.slice(6).flatMap(({ ways }) => ways)) {
         const held = grid.mayHold(way);
         if (!held) ruledOut++;

@@ -24,6 +24,22 @@ interface Lattice {
 }
 
 /**
+ * The cells that a thing takes where it stands: numbers of rows from `first` to before `end`, that of `first` at `at`. Several share one list:
+ * to make a short one for each takes longer than to fill it.
+ */
+export interface Cells {
+  readonly x: number;
+  readonly y: number;
+  readonly list: Int32Array;
+  readonly at: number;
+  readonly first: number;
+  readonly end: number;
+}
+
+/** Numbers in a list that cells share. */
+const SHARED = 1 << 14;
+
+/**
  * Tells quickly, for most things, that there is no place for them on a sheet; and of others, where one may be.
  *
  * The sheet is a grid of cells, a row of which is one number. A cell is taken when all of it is nearer than the gap to
@@ -44,12 +60,16 @@ export class CellGrid {
   private readonly taken: Int32Array;
   private readonly lattices = new Map<Way, Lattice>();
   /** What was asked for last: half the time a thing is put where it stood before. */
-  private readonly marked = new Map<
-    Way,
-    { readonly x: number; readonly y: number; readonly cells: Int32Array }
-  >();
-  /** For each level and row, at which cells a run of free ones begins. */
+  private readonly marked = new Map<Way, Cells>();
+  /** Where the next cells are written. */
+  private list = new Int32Array(0);
+  private written = 0;
+  /** For each level and row, at which cells a run of free ones begins; and the same of an empty sheet. */
   private readonly free: Int32Array;
+  private readonly freeAtFirst: Int32Array;
+  /** Of these rows more is taken than `free` tells. */
+  private changedFirst = 0;
+  private changedEnd = 0;
   private readonly low: Float64Array;
   private readonly high: Float64Array;
 
@@ -80,6 +100,10 @@ export class CellGrid {
     for (let row = 0; row < this.rows; row++)
       for (let column = 0; column < ACROSS; column++)
         if (!this.meetsRoom(column, row)) this.outside[row]! |= 1 << column;
+    this.taken.set(this.outside);
+    this.changedEnd = this.rows;
+    this.show();
+    this.freeAtFirst = this.free.slice();
   }
 
   private meetsRoom(column: number, row: number): boolean {
@@ -92,22 +116,39 @@ export class CellGrid {
     );
   }
 
-  /** The cells that a thing takes where it stands, row by row; not to be changed. */
-  cellsOf(way: Way, x: number, y: number): Int32Array {
+  /** The cells that a thing takes where it stands. */
+  cellsOf(way: Way, x: number, y: number): Cells {
     const last = this.marked.get(way);
-    if (last !== undefined && last.x === x && last.y === y) return last.cells;
-    const cells = new Int32Array(this.rows);
+    if (last !== undefined && last.x === x && last.y === y) return last;
+    const { rows, side, turned, gap } = this;
+    const from = turned ? x - this.originX : y - this.originY;
+    const to = from + (turned ? way.width : way.height);
+    const first = Math.max(0, Math.floor((from - gap) / side));
+    const end = Math.min(rows, Math.ceil((to + gap) / side));
+    if (this.written + rows > this.list.length) {
+      this.list = new Int32Array(Math.max(SHARED, rows));
+      this.written = 0;
+    }
+    const cells = { x, y, list: this.list, at: this.written, first, end };
+    this.written += Math.max(0, end - first);
     for (const part of way.parts) this.mark(cells, part, x - this.originX, y - this.originY);
-    this.marked.set(way, { x, y, cells });
+    this.marked.set(way, cells);
     return cells;
   }
 
   /** All of whose corners are nearer than the gap to a convex part: those between its edges, moved outward. */
-  private mark(cells: Int32Array, { x, y, outX, outY }: Convex, left: number, top: number): void {
-    const { low, high, rows, side } = this;
+  private mark(
+    { list, at, first, end }: Cells,
+    { x, y, outX, outY }: Convex,
+    left: number,
+    top: number,
+  ): void {
+    const { low, high, side } = this;
     const reach = this.gap - MARGIN;
-    low.fill(Number.POSITIVE_INFINITY);
-    high.fill(Number.NEGATIVE_INFINITY);
+    for (let line = first; line <= end; line++) {
+      low[line] = Number.POSITIVE_INFINITY;
+      high[line] = Number.NEGATIVE_INFINITY;
+    }
     const count = x.length;
     let fromX = left + x[0]! + outX[count - 1]! * reach;
     let fromY = top + y[0]! + outY[count - 1]! * reach;
@@ -122,10 +163,10 @@ export class CellGrid {
       fromX = endX;
       fromY = endY;
     }
-    for (let row = 0; row < rows; row++) {
-      const first = Math.max(0, Math.ceil(Math.max(low[row]!, low[row + 1]!) / side));
-      const end = Math.min(ACROSS, Math.floor(Math.min(high[row]!, high[row + 1]!) / side));
-      if (first < end) cells[row]! |= bits(first, end);
+    for (let row = first; row < end; row++) {
+      const start = Math.max(0, Math.ceil(Math.max(low[row]!, low[row + 1]!) / side));
+      const stop = Math.min(ACROSS, Math.floor(Math.min(high[row]!, high[row + 1]!) / side));
+      if (start < stop) list[at + row - first]! |= bits(start, stop);
     }
   }
 
@@ -149,18 +190,23 @@ export class CellGrid {
   /** An empty sheet from now on. */
   clear(): void {
     this.taken.set(this.outside);
+    this.free.set(this.freeAtFirst);
+    this.changedFirst = this.rows;
+    this.changedEnd = 0;
   }
 
   /** Marks the cells of something that stands there. */
-  take(cells: Int32Array): void {
-    const { taken, rows } = this;
-    for (let row = 0; row < rows; row++) taken[row]! |= cells[row]!;
+  take({ list, at, first, end }: Cells): void {
+    const { taken } = this;
+    for (let row = first; row < end; row++) taken[row]! |= list[at + row - first]!;
+    if (first < this.changedFirst) this.changedFirst = first;
+    if (end > this.changedEnd) this.changedEnd = end;
   }
 
-  /** Finds the runs of what is free; to be called before {@link mayHold}. */
-  show(): void {
+  /** Finds the runs of what is free. */
+  private show(): void {
     const { free, taken, rows } = this;
-    for (let row = 0; row < rows; row++) {
+    for (let row = this.changedFirst; row < this.changedEnd; row++) {
       let cells = ~taken[row]!;
       free[row] = cells;
       for (let level = 1, long = 1; level < LEVELS; level++, long *= 2) {
@@ -168,6 +214,8 @@ export class CellGrid {
         free[level * rows + row] = cells;
       }
     }
+    this.changedFirst = rows;
+    this.changedEnd = 0;
   }
 
   /** Whether there may be a place for a thing that lies this way; where, is in `minX` … `maxY` then. */
@@ -177,6 +225,7 @@ export class CellGrid {
       lattice = this.latticeOf(way);
       this.lattices.set(way, lattice);
     }
+    this.show();
     const { free, rows, side } = this;
     const { runs } = lattice;
     const count = runs.length;

@@ -1,10 +1,11 @@
+import type { Cells } from './cell-grid.ts';
 import type { OpenSheet, Pull, Spot } from './open-sheet.ts';
 import type { Packable, Placement } from './placement.ts';
 
 /** Something that stands on a sheet. */
 export interface Standing<T extends Packable> extends Placement<T> {
   /** What it takes of the grid. */
-  readonly cells: Int32Array;
+  readonly cells: Cells;
 }
 
 /** A sheet with what stands on it. */

@@ -1,4 +1,4 @@
-import type { CellGrid } from './cell-grid.ts';
+import type { CellGrid, Cells } from './cell-grid.ts';
 import { type Convex, NoFitPolygons } from './no-fit.ts';
 import type { Way } from './placement.ts';
 
@@ -36,8 +36,6 @@ export class OpenSheet {
   private readonly lefts: number[] = [];
   private readonly tops: number[] = [];
   private count = 0;
-  /** Whether the grid knows all that stands on it. */
-  private shown = false;
 
   // One search: its pull, the places that are possible at all, and the best so far.
   private down = 0;
@@ -60,14 +58,12 @@ export class OpenSheet {
   /** An empty sheet from now on. */
   clear(): void {
     this.count = 0;
-    this.shown = false;
     this.grid.clear();
   }
 
   /** @param cells what it takes of the grid */
-  take({ parts }: Way, x: number, y: number, cells: Int32Array): void {
+  take({ parts }: Way, x: number, y: number, cells: Cells): void {
     this.grid.take(cells);
-    this.shown = false;
     for (const part of parts) {
       this.parts[this.count] = part;
       this.lefts[this.count] = x;
@@ -85,8 +81,6 @@ export class OpenSheet {
   spotFor(way: Way, { down, right }: Pull, before = Number.POSITIVE_INFINITY): Spot | null {
     const { grid } = this;
     if (!this.within(way)) return null;
-    if (!this.shown) grid.show();
-    this.shown = true;
     this.budget.left--;
     if (!grid.mayHold(way)) return null;
     this.minX = Math.max(this.minX, grid.minX);

@@ -22,6 +22,10 @@ function hurried(seed: number, count: number, paper: 'letter' | 'a4') {
   return { list, regions, sheets, refined };
 }
 
+/** What stands where; its cells may be noted at another place each time. */
+const places = (sheets: ReturnType<ReturnType<typeof hurried>['refined']>) =>
+  sheets.map((placements) => placements.map(({ item, way, x, y }) => ({ item, way, x, y })));
+
 test('fewer sheets where there are such, each shape once, a gap from the others; the same each time', () => {
   let saved = 0;
   fc.assert(
@@ -34,7 +38,7 @@ test('fewer sheets where there are such, each shape once, a gap from the others;
         const fewer = refined(20_000);
         expectPacked(fewer, list, regions, GAP);
         expect(fewer.length).toBeLessThanOrEqual(sheets.length);
-        expect(refined(20_000)).toEqual(fewer);
+        expect(places(refined(20_000))).toEqual(places(fewer));
         saved += sheets.length - fewer.length;
       },
     ),

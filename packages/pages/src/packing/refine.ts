@@ -190,19 +190,21 @@ function step<T extends Packable>(
   { sheet, room, least }: StepOptions,
   random: () => number,
 ): Filling<Sought<T>> | null {
-  const options = { room, pull: pullOf(random), least, worthOf };
+  const pull = pullOf(random);
   if (placements.length === 0 || random() * ANEW < 1) {
     const items = waiting.slice();
     for (const { item } of placements) items.push(item);
     sortMoreOrLess(items, random);
-    return fill(items, sheet, options);
+    return fill(items, sheet, { room, pull, least, worthOf, kept: [] });
   }
   const [offered, notOffered]: [Sought<T>[], Sought<T>[]] = [[], []];
   for (const item of waiting) (random() * waiting.length < OFFERED ? offered : notOffered).push(item);
   const kept = liftNeighbours(placements, random, offered);
   sortMoreOrLess(offered, random);
-  const filled = fill(offered, sheet, { ...options, kept });
-  return filled && { ...filled, rest: notOffered.concat(filled.rest) };
+  const filled = fill(offered, sheet, { room, pull, least, worthOf, kept });
+  if (filled === null) return null;
+  for (const item of filled.rest) notOffered.push(item);
+  return { placements: filled.placements, grown: filled.grown, rest: notOffered };
 }
 
 /** Takes one off, and those nearest to it by their middles. Gives the others. */
@@ -220,13 +222,25 @@ function liftNeighbours<T extends Packable>(
     const dy = place.y + place.way.height / 2 - y;
     return dx * dx + dy * dy;
   });
-  const reach = away.slice().sort((p, q) => p - q)[count - 1]!;
+  const reach = lowest(away, count);
   const kept: Standing<T>[] = [];
   for (let i = 0; i < placements.length; i++) {
     if (away[i]! <= reach) lifted.push(placements[i]!.item);
     else kept.push(placements[i]!);
   }
   return kept;
+}
+
+/** The largest of the so many lowest numbers. */
+function lowest(numbers: readonly number[], count: number): number {
+  const sorted: number[] = [];
+  for (const number of numbers) {
+    if (sorted.length === count && number >= sorted[count - 1]!) continue;
+    let at = Math.min(sorted.length, count - 1);
+    for (; at > 0 && sorted[at - 1]! > number; at--) sorted[at] = sorted[at - 1]!;
+    sorted[at] = number;
+  }
+  return sorted[count - 1]!;
 }
 
 /** Large ones first, more or less. By insertion: it is a dozen, nearly always. */
