@@ -3,25 +3,30 @@ import type { FoundationJob, PagePlan } from '@seamwright/pages';
 import { startHistory } from '@seamwright/pattern';
 import { afterAll, afterEach, beforeAll, beforeEach, expect, test, vi } from 'vitest';
 import { freshBlock, freshPattern } from '../store/fresh.ts';
+import { useNotices } from '../store/notices.ts';
 import { openBlock } from '../store/places.ts';
-import { setting } from '../store/settings.ts';
+import { setting, useSettings } from '../store/settings.ts';
 import { useWork } from '../store/work.ts';
 import { studyOf } from '../test/study-of.ts';
 import { Ended } from './computing.ts';
-import { startLayingOut, useLaying } from './lay-out.ts';
+import { STOPPED, startLayingOut, stopLayingOut, useLaying } from './lay-out.ts';
 
 /** A worker that answers when it is told to. */
 const worker = vi.hoisted(() => {
   // Settings begin with what is usual where the maker lives; nothing is kept here.
   vi.stubGlobal('navigator', { language: 'en-US' });
-  vi.stubGlobal('localStorage', { getItem: () => null, setItem: () => undefined });
+  const kept = new Map<string, string>();
+  vi.stubGlobal('localStorage', {
+    getItem: (key: string) => kept.get(key) ?? null,
+    setItem: (key: string, text: string) => kept.set(key, text),
+  });
   type Answer = Result<PagePlan>;
   const asked: { job: FoundationJob; answer: (laid: Answer) => void; end: (why: Error) => void }[] = [];
   const layOut = (job: FoundationJob) =>
     new Promise<Answer>((answer, end) => {
       asked.push({ job, answer, end });
     });
-  return { asked, layOut, ended: 0 };
+  return { kept, asked, layOut, ended: 0 };
 });
 
 vi.mock('./computing.ts', async (original) => {
@@ -63,7 +68,7 @@ beforeEach(async () => {
   worker.asked.length = 0;
   worker.ended = 0;
   const blocks = ['lantern', 'wharf'].map((id) => ({ ...freshBlock(id), id }));
-  setting({ gap: 0.25 });
+  setting({ gap: 0.25, saveSheets: false });
   useWork.setState({
     history: startHistory({ ...freshPattern(), blocks }),
     blockId: 'lantern',
@@ -132,4 +137,68 @@ test('sheets of another block are ended at once when this one’s are due', asyn
   await vi.advanceTimersByTimeAsync(200);
   expect(worker.ended).toBe(1);
   expect(jobs().map(({ title }) => title)).toEqual(['lantern', 'wharf']);
+});
+
+/** The value of the check box as the next visit will find it. */
+const keptSaveSheets = (): unknown => JSON.parse([...worker.kept.values()].at(-1)!).saveSheets;
+
+/** Has the first sheets laid out, and fewer looked for; what is asked of the worker then is its second job. */
+async function lookLonger(): Promise<void> {
+  worker.asked[0]!.answer(ok(planOf('found at once')));
+  await vi.advanceTimersByTimeAsync(0);
+  setting({ saveSheets: true });
+  await vi.advanceTimersByTimeAsync(200);
+  expect(jobs()).toMatchObject([{ effort: 'quick' }, { effort: 'thorough' }]);
+  expect(keptSaveSheets()).toBe(true);
+}
+
+const isOffAndSaid = () => {
+  expect(useSettings.getState().saveSheets).toBe(false);
+  expect(keptSaveSheets()).toBe(false);
+  expect(useNotices.getState().notice?.text).toBe(
+    'Looking longer for fewer sheets was cancelled and switched off.',
+  );
+};
+
+test('cancelling the search for fewer sheets has it off, and leaves the sheets that were there', async () => {
+  await lookLonger();
+  stopLayingOut();
+  expect(worker.ended).toBe(1);
+  isOffAndSaid();
+  await vi.advanceTimersByTimeAsync(5000);
+  expect(jobs()).toHaveLength(2);
+  expect(useWork.getState().sheets).toMatchObject({
+    job: { effort: 'quick' },
+    plan: { title: 'found at once' },
+    problem: null,
+  });
+});
+
+test('where something else was changed meanwhile, sheets of that are laid out, without looking longer', async () => {
+  await lookLonger();
+  setting({ gap: 0.5 });
+  stopLayingOut();
+  isOffAndSaid();
+  await vi.advanceTimersByTimeAsync(5000);
+  expect(jobs().slice(2)).toMatchObject([{ effort: 'quick', gap: 0.5 }]);
+  worker.asked[2]!.answer(ok(planOf('wider apart')));
+  await vi.advanceTimersByTimeAsync(0);
+  expect(useWork.getState().sheets).toMatchObject({ job: { gap: 0.5 }, plan: { title: 'wider apart' } });
+});
+
+test('where the first sheets were still under way when fewer were asked for, these come after the cancel', async () => {
+  setting({ saveSheets: true });
+  stopLayingOut();
+  isOffAndSaid();
+  await vi.advanceTimersByTimeAsync(5000);
+  expect(jobs()).toMatchObject([{ effort: 'quick' }, { effort: 'quick' }]);
+});
+
+test('cancelling what is laid out at once leaves no sheets, and the settings as they are', async () => {
+  useNotices.setState({ notice: null });
+  stopLayingOut();
+  await vi.advanceTimersByTimeAsync(5000);
+  expect(useWork.getState().sheets).toMatchObject({ plan: null, problem: STOPPED });
+  expect(jobs()).toHaveLength(1);
+  expect(useNotices.getState().notice).toBeNull();
 });

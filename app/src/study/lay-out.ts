@@ -3,8 +3,9 @@ import type { FoundationJob, Progress } from '@seamwright/pages';
 import { proxy } from 'comlink';
 import { create } from 'zustand';
 import { useCuttingHabits } from '../store/cutting-habits.ts';
+import { tell } from '../store/notices.ts';
 import { usePrinters } from '../store/printers.ts';
-import { useSettings } from '../store/settings.ts';
+import { setting, useSettings } from '../store/settings.ts';
 import { currentBlock, useWork } from '../store/work.ts';
 import { Ended, pagesWorker } from './computing.ts';
 import { foundationJob, sameJob } from './foundation-job.ts';
@@ -102,8 +103,9 @@ async function layOutOnce(job: FoundationJob): Promise<void> {
 const isShown = ({ blockId }: Laying): boolean => currentBlock(useWork.getState()).id === blockId;
 
 /**
- * Stops laying out what is asked for, be it under way or waiting for what was asked before. Nothing is there to save until something
- * else is asked, or it is asked again.
+ * Stops laying out what is asked for, be it under way or waiting for what was asked before. Where fewer sheets were looked for,
+ * that is no longer asked, and the sheets are those that are laid out without. Otherwise nothing is there to save until
+ * something else is asked, or it is asked again.
  */
 export function stopLayingOut(): void {
   const { laying } = useLaying.getState();
@@ -111,8 +113,11 @@ export function stopLayingOut(): void {
   const work = useWork.getState();
   // While the drawing is being studied nobody knows what will be asked for.
   const job = foundationJob(work) === null ? laying.job : waitingJob();
-  // Sheets that are there already stand: what is under way was asked for in between.
-  if (job !== null)
+  if (job?.effort === 'thorough') {
+    setting({ saveSheets: false });
+    tell('Looking longer for fewer sheets was cancelled and switched off.');
+  } else if (job !== null)
+    // Sheets that are there already stand: what is under way was asked for in between.
     useWork.setState({ sheets: { blockId: currentBlock(work).id, job, plan: null, problem: STOPPED } });
   pagesWorker.end();
 }
