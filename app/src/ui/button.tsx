@@ -8,12 +8,19 @@ interface ButtonProps extends Native {
   readonly icon?: LucideIcon;
   /** `main`: the one thing that this place is for. `quiet`: no frame until pointed at. */
   readonly look?: 'plain' | 'main' | 'quiet';
+  /** It does nothing while something is under way, but keeps the keyboard, which a disabled one loses. */
+  readonly waits?: boolean;
   readonly ref?: Ref<HTMLButtonElement>;
 }
 
-export function Button({ icon: Icon, look = 'plain', className, children, ...rest }: ButtonProps) {
+export function Button({ icon: Icon, look = 'plain', waits, className, children, ...rest }: ButtonProps) {
   return (
-    <button {...rest} type="button" className={[styles.button, styles[look], className].join(' ')}>
+    <button
+      {...rest}
+      {...(waits && { 'aria-disabled': true, onClick: undefined })}
+      type="button"
+      className={[styles.button, styles[look], className].join(' ')}
+    >
       {Icon !== undefined && <Icon aria-hidden="true" size={18} strokeWidth={1.75} />}
       {children}
     </button>

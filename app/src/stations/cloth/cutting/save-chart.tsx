@@ -33,7 +33,7 @@ export function SaveChart({
       <Button icon={FileDown} onClick={saveCsv}>
         Save the chart as CSV
       </Button>
-      <Button icon={FileDown} disabled={busy} onClick={() => void saveChartPdf(question, answer)}>
+      <Button icon={FileDown} waits={busy} onClick={() => void saveChartPdf(question, answer)}>
         Save the chart as PDF
       </Button>
       <h2>With the cutter in your hand</h2>

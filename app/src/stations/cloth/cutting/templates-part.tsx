@@ -33,10 +33,10 @@ export function TemplatesPart({ inspected: { block, need } }: { readonly inspect
         />
       )}
       <div className={styles.row}>
-        <Button icon={FileDown} disabled={busy} onClick={() => void saveTemplates(wanted, 'template')}>
+        <Button icon={FileDown} waits={busy} onClick={() => void saveTemplates(wanted, 'template')}>
           Template{one} as PDF
         </Button>
-        <Button icon={FileDown} disabled={busy} onClick={() => void saveTemplates(wanted, 'window')}>
+        <Button icon={FileDown} waits={busy} onClick={() => void saveTemplates(wanted, 'window')}>
           Window{one} as PDF
         </Button>
       </div>

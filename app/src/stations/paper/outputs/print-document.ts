@@ -20,7 +20,13 @@ export async function printDocument(html: string, signal: AbortSignal): Promise<
   await view.document.fonts.ready;
   if (signal.aborted) own.remove();
   signal.throwIfAborted();
-  view.addEventListener('afterprint', () => own.remove(), { once: true });
+  const before = document.activeElement;
+  const over = () => {
+    const hasFocus = document.activeElement === own;
+    own.remove();
+    if (hasFocus && before instanceof HTMLElement) before.focus();
+  };
+  view.addEventListener('afterprint', over, { once: true });
   view.focus();
   view.print();
 }

@@ -118,10 +118,10 @@ function CheckPageButtons({ plan }: { readonly plan: Parameters<typeof savePdf>[
   const busy = useOutput(({ underWay }) => underWay !== null);
   return (
     <div className={styles.buttons}>
-      <Button icon={FileDown} disabled={busy} onClick={() => void savePdf(plan, 'Check page')}>
+      <Button icon={FileDown} waits={busy} onClick={() => void savePdf(plan, 'Check page')}>
         Save the check page
       </Button>
-      <Button icon={Printer} disabled={busy} onClick={() => void printSheets(plan, 'Check page')}>
+      <Button icon={Printer} waits={busy} onClick={() => void printSheets(plan, 'Check page')}>
         Print it…
       </Button>
     </div>
