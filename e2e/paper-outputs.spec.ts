@@ -191,7 +191,9 @@ test('a PDF tells how far it is, and is not saved when it is cancelled', async (
   await save.click();
   await expect(bar).toBeVisible();
   await printing(page).getByRole('button', { name: 'Cancel' }).click();
-  await expect(page.getByRole('status').filter({ hasText: 'The PDF file was cancelled' })).toHaveCount(1);
+  await expect(page.getByRole('status').filter({ hasText: 'Making the PDF file was cancelled' })).toHaveCount(
+    1,
+  );
   await expect(bar).toHaveCount(0);
   await letWriter();
 

@@ -37,7 +37,7 @@ export async function produce(
   try {
     announce(await make(report, signal));
   } catch (error) {
-    if (signal.aborted || error instanceof Ended) announce(`The ${what} was cancelled`);
+    if (signal.aborted || error instanceof Ended) announce(`Making the ${what} was cancelled`);
     else if (error instanceof CannotBe) warn(error.message);
     else {
       warn(`The ${what} could not be made. Reload the page and try again; the pattern is kept.`);
