@@ -1,7 +1,10 @@
 import { CircleAlert, Info, X } from 'lucide-react';
 import { dismiss, useNotices } from '../store/notices.ts';
 import { Button, IconButton } from './button.tsx';
+import { handOn } from './hand-on.ts';
 import styles from './notice-bar.module.css';
+
+const vanishes = handOn('#station');
 
 /** The one notice, at the same place on every station, over what lies there. */
 export function NoticeBar() {
@@ -13,8 +16,12 @@ export function NoticeBar() {
         <div key={notice.id} className={`${styles.notice} ${styles[notice.kind]}`}>
           <Icon aria-hidden="true" size={18} />
           <p>{notice.text}</p>
-          {notice.offer !== undefined && <Button onClick={notice.offer.run}>{notice.offer.label}</Button>}
-          <IconButton label="Dismiss" icon={X} onClick={dismiss} />
+          {notice.offer !== undefined && (
+            <Button ref={vanishes} onClick={notice.offer.run}>
+              {notice.offer.label}
+            </Button>
+          )}
+          <IconButton ref={vanishes} label="Dismiss" icon={X} onClick={dismiss} />
         </div>
       )}
     </div>

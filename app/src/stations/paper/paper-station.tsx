@@ -5,9 +5,10 @@ import { useWork } from '../../store/work.ts';
 import { layOutAgain, STOPPED } from '../../study/lay-out.ts';
 import { verdictWords } from '../../study/verdict.ts';
 import { Button } from '../../ui/button.tsx';
+import { handOn } from '../../ui/hand-on.ts';
 import frame from '../frame.module.css';
 import { Outputs } from './outputs/outputs.tsx';
-import { LayingProgress } from './outputs/progress.tsx';
+import { handOnToNext, LayingProgress, NEXT } from './outputs/progress.tsx';
 import { CopierPart } from './panel/copier-part.tsx';
 import { MarksPart, Sharing } from './panel/marks-part.tsx';
 import panel from './panel/panel.module.css';
@@ -19,6 +20,8 @@ import { Sizes } from './panel/sizes.tsx';
 import styles from './paper-station.module.css';
 import { SheetsShown } from './preview/sheets-shown.tsx';
 import { usePrintable } from './use-printable.ts';
+
+const goesToDraft = handOn('#station');
 
 /** Where the foundations are seen on their sheets, printed and saved. */
 export default function PaperStation() {
@@ -78,11 +81,17 @@ function NoSheets() {
     <section className={styles.none} aria-label="Sheets">
       <h2>No sheets yet</h2>
       <p>{unsewable ? verdictWords(study).long[0] : sentence(problem)}</p>
-      {problem === STOPPED && <Button onClick={layOutAgain}>Lay them out</Button>}
+      {problem === STOPPED && (
+        <Button id={NEXT} ref={handOnToNext} onClick={layOutAgain}>
+          Lay them out
+        </Button>
+      )}
       {(unsewable || study.problem !== null) && (
         <>
           <FindingList />
-          <Button onClick={() => goTo('draft')}>Go to the drawing</Button>
+          <Button ref={goesToDraft} onClick={() => goTo('draft')}>
+            Go to the drawing
+          </Button>
         </>
       )}
     </section>

@@ -11,7 +11,7 @@ import { ManySheetsDialog } from './many-sheets-dialog.tsx';
 import styles from './outputs.module.css';
 import { PictureDialog } from './picture-dialog.tsx';
 import { PrintDialog } from './print-dialog.tsx';
-import { LayingProgress, MakingProgress } from './progress.tsx';
+import { handOnToNext, LayingProgress, MakingProgress, NEXT } from './progress.tsx';
 import { printSheets, savePdf, saveSvg } from './save.ts';
 import { useOutput } from './under-way.ts';
 
@@ -56,7 +56,7 @@ export function Outputs({ plan, notes }: OutputsProps) {
     printed > MANY_SHEETS ? setAsked(() => output) : void output(plan, title);
   return (
     <div className={styles.outputs}>
-      <h2>
+      <h2 id={NEXT} tabIndex={-1}>
         {counted(length, 'sheet')} of {plan.paper.label}
       </h2>
       {plan.packing?.of === 'file' && <p>{boundWords(plan.packing)}</p>}
@@ -65,7 +65,13 @@ export function Outputs({ plan, notes }: OutputsProps) {
       )}
       {plan.packing?.of === 'paper' && <p>{boundWords(plan.packing)}</p>}
       {!fillSheets && plan.prints.some(isRepeated) && (
-        <Button icon={Copy} look="quiet" disabled={off} onClick={() => setting({ fillSheets: true })}>
+        <Button
+          ref={handOnToNext}
+          icon={Copy}
+          look="quiet"
+          waits={off}
+          onClick={() => setting({ fillSheets: true })}
+        >
           Save paper: several on a sheet
         </Button>
       )}
@@ -74,21 +80,21 @@ export function Outputs({ plan, notes }: OutputsProps) {
           {note}
         </p>
       ))}
-      <Button look="main" icon={FileDown} disabled={off} onClick={() => make(savePdf)}>
+      <Button look="main" icon={FileDown} waits={off} onClick={() => make(savePdf)}>
         {due ? 'Laying out the sheets…' : 'Save PDF'}
       </Button>
       <div className={styles.others}>
         <Button
           icon={Printer}
-          disabled={off}
+          waits={off}
           onClick={() => (printed > length ? setPrinting(true) : void printSheets(plan, title))}
         >
           Print…
         </Button>
-        <Button icon={FileCode} disabled={off} onClick={() => make(saveSvg)}>
+        <Button icon={FileCode} waits={off} onClick={() => make(saveSvg)}>
           {length === 1 ? 'Save SVG' : `Save ${length} SVG files`}
         </Button>
-        <Button icon={Image} disabled={off} onClick={() => setPicturing(true)}>
+        <Button icon={Image} waits={off} onClick={() => setPicturing(true)}>
           Save PNG…
         </Button>
       </div>

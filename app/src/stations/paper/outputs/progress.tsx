@@ -2,8 +2,13 @@ import { type ReactNode, useEffect, useId, useState } from 'react';
 import { currentBlock, useWork } from '../../../store/work.ts';
 import { stopLayingOut, useLaying } from '../../../study/lay-out.ts';
 import { Button } from '../../../ui/button.tsx';
+import { handOn } from '../../../ui/hand-on.ts';
 import styles from './outputs.module.css';
 import { cancelOutput, useOutput } from './under-way.ts';
+
+/** The id of what has the keyboard next where this was cancelled, or is over: there is one such thing at a time. */
+export const NEXT = 'sheets-next';
+export const handOnToNext = handOn(`#${NEXT}`);
 
 /** Milliseconds: what is done sooner needs no word. */
 const SOON = 500;
@@ -63,7 +68,9 @@ function Progress({ done, of, onCancel, children }: ProgressProps) {
         {children}
       </p>
       <progress aria-labelledby={words} {...(of > 0 && { value: done, max: of })} />
-      <Button onClick={onCancel}>Cancel</Button>
+      <Button ref={handOnToNext} onClick={onCancel}>
+        Cancel
+      </Button>
     </div>
   );
 }

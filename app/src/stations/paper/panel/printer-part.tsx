@@ -14,6 +14,7 @@ import { MARGIN_RANGE } from '../../../store/sheet-settings.ts';
 import { Button } from '../../../ui/button.tsx';
 import { Field } from '../../../ui/field.tsx';
 import { Foldable } from '../../../ui/foldable.tsx';
+import { handOn } from '../../../ui/hand-on.ts';
 import { LengthField } from '../../../ui/length-field.tsx';
 import { factorsInWords } from './factor-words.ts';
 import styles from './panel.module.css';
@@ -25,6 +26,9 @@ const EDGES = [
   { edge: 'left', label: 'Left' },
   { edge: 'right', label: 'Right' },
 ] as const satisfies readonly { edge: keyof Margins; label: string }[];
+
+const MEASURE = 'measure-printer';
+const vanishes = handOn(`#${MEASURE}`);
 
 /** For which printer the pages are corrected, and what stays blank at the edges. */
 export function PrinterPart() {
@@ -57,8 +61,14 @@ export function PrinterPart() {
           : `${factorsInWords(printer)} Pages are corrected by as much, and are true on this printer only.`}
       </p>
       <div className={styles.buttons}>
-        <Button onClick={() => setMeasuring(true)}>Measure the printer…</Button>
-        {printer !== null && <Button onClick={() => forget(printer)}>Forget this one</Button>}
+        <Button id={MEASURE} onClick={() => setMeasuring(true)}>
+          Measure the printer…
+        </Button>
+        {printer !== null && (
+          <Button ref={vanishes} onClick={() => forget(printer)}>
+            Forget this one
+          </Button>
+        )}
       </div>
       <MarginFields printer={printer} />
       <PrinterDialog open={measuring} onClose={() => setMeasuring(false)} />

@@ -52,12 +52,15 @@ export function Sizes() {
   );
 }
 
-/** Puts the keyboard in the width of a size that was just added, and in the last where the one that had it was taken off. */
+/** Puts the keyboard in the width of a size that was just added, and in the last where what had it has gone with the change. */
 function useNewestInHand(count: number) {
   const list = useRef<HTMLDivElement>(null);
   const before = useRef(count);
   useEffect(() => {
-    if (count === before.current + 1 || (count < before.current && document.activeElement === document.body))
+    if (
+      count === before.current + 1 ||
+      (count !== before.current && document.activeElement === document.body)
+    )
       list.current?.querySelector<HTMLElement>(':scope > :last-child input')?.focus();
     before.current = count;
   }, [count]);
