@@ -6,9 +6,13 @@
  */
 export const handOn = (to: string) => (control: HTMLElement | null) => () => {
   // Told before it is taken out. What it is handed to may come into the page in the same step, or be drawn anew in it.
-  if (control !== document.activeElement) return;
+  if (control === null || control !== document.activeElement) return;
+  // A click is not followed to elsewhere on the page.
+  const preventScroll = !control.matches(':focus-visible');
   setTimeout(() => {
     if (document.activeElement === document.body)
-      (document.querySelector<HTMLElement>(to) ?? document.getElementById('station'))?.focus();
+      (document.querySelector<HTMLElement>(to) ?? document.getElementById('station'))?.focus({
+        preventScroll,
+      });
   });
 };
