@@ -1,21 +1,14 @@
 import type { Page } from '@playwright/test';
-import { goTo, open, openBlock } from './support/app.ts';
+import { goTo, open } from './support/app.ts';
+import { printing, takeToPaper } from './support/paper.ts';
 import { expect, test } from './support/test.ts';
 
 /** Paper by keyboard alone: whatever is pressed may be gone or at work afterwards, and the keyboard is never left at nothing. */
 
-const printing = (page: Page) => page.getByRole('region', { name: 'Printing' });
 const button = (page: Page, name: string | RegExp) => printing(page).getByRole('button', { name });
 const heading = (page: Page) => printing(page).getByRole('heading', { name: /^\d+ sheets? of Letter/ });
 const said = (page: Page, text: string) => page.getByRole('status').filter({ hasText: text });
 const station = (page: Page) => page.getByRole('main', { name: 'Paper' });
-
-async function lighthouse(page: Page): Promise<void> {
-  await open(page, '?demo');
-  await openBlock(page, 'Lighthouse');
-  await goTo(page, 'Paper');
-  await expect(button(page, 'Save PDF')).toBeEnabled();
-}
 
 /** Until the sheets are there, in many sizes: the computer may have other work. */
 const toBeSaved = (page: Page) => expect(button(page, 'Save PDF')).toBeEnabled({ timeout: 20_000 });
@@ -28,7 +21,7 @@ async function type(page: Page, label: string, text: string): Promise<void> {
 }
 
 test('several prints are put on a sheet, and the heading tells of how many it takes', async ({ page }) => {
-  await lighthouse(page);
+  await takeToPaper(page, 'Lighthouse');
   await type(page, 'Finished width', '2');
   await type(page, 'Blocks', '24');
   await button(page, 'Save paper: several on a sheet').press('Enter');
@@ -39,7 +32,7 @@ test('several prints are put on a sheet, and the heading tells of how many it ta
 
 /** Takes up the search for fewer sheets of the lighthouse in six sizes, which takes tens of seconds. */
 async function lookLonger(page: Page) {
-  await lighthouse(page);
+  await takeToPaper(page, 'Lighthouse');
   await type(page, 'Finished width', '2');
   await button(page, /^Add 3/).press('Enter');
   await expect(page.getByRole('group', { name: 'Size 6' }).getByLabel('Finished width')).toBeFocused();
@@ -117,7 +110,7 @@ test('saving and printing leave the keyboard where it was', async ({ page }) => 
       window.dispatchEvent(new Event('afterprint'));
     };
   });
-  await lighthouse(page);
+  await takeToPaper(page, 'Lighthouse');
   const save = button(page, 'Save PDF');
   await Promise.all([page.waitForEvent('download'), save.press('Enter')]);
   await expect(said(page, 'Saved Lighthouse.pdf')).toHaveCount(1);
@@ -160,7 +153,7 @@ test('saving and printing leave the keyboard where it was', async ({ page }) => 
 });
 
 test('a printer is measured, forgotten and put back', async ({ page }) => {
-  await lighthouse(page);
+  await takeToPaper(page, 'Lighthouse');
   await printing(page).locator('summary', { hasText: 'Printer' }).press('Enter');
   const measure = button(page, 'Measure the printer…');
   const dialog = page.getByRole('dialog');

@@ -1,11 +1,9 @@
 import { readFileSync } from 'node:fs';
-import type { Page } from '@playwright/test';
 import { goTo } from './support/app.ts';
 import { openCutting } from './support/cutting.ts';
+import { printing } from './support/paper.ts';
 import { readPdf } from './support/pdf.ts';
 import { expect, test } from './support/test.ts';
-
-const printing = (page: Page) => page.getByRole('region', { name: 'Printing' });
 
 /** `3½ × 2` and `2 × 3½` are the same rectangle. */
 const sidesOf = (size: string): string => size.replace(/ in$/, '').split(' × ').sort().join(' × ');

@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import type { Download, Page, Route } from '@playwright/test';
 import { goTo, open, openBlock, problem, stop } from './support/app.ts';
+import { printing, takeToPaper } from './support/paper.ts';
 import { checkSquareSides, type DrawnPage, finishedOutlines, misfit, readPdf } from './support/pdf.ts';
 import { readPngHead } from './support/png.ts';
 import { readSvg } from './support/svg.ts';
@@ -10,16 +11,6 @@ import { expect, test } from './support/test.ts';
 const POINTS = 72;
 /** 0.01 mm in points: what printed outlines are held to. */
 const WITHIN = (0.01 / 25.4) * POINTS;
-
-const printing = (page: Page) => page.getByRole('region', { name: 'Printing' });
-
-/** Takes the demo's lighthouse, five foundations on several sheets, to the Paper station. */
-async function lighthouse(page: Page): Promise<void> {
-  await open(page, '?demo');
-  await openBlock(page, 'Lighthouse');
-  await goTo(page, 'Paper');
-  await expect(printing(page).getByRole('button', { name: 'Save PDF' })).toBeEnabled();
-}
 
 const saved = async (page: Page, button: string | RegExp): Promise<Download> => {
   const [download] = await Promise.all([
@@ -51,7 +42,7 @@ test('PDF, SVG files and what goes to the printer measure alike, and true', asyn
       Object.assign(window.top!, { printed: `<!DOCTYPE html>${document.documentElement.outerHTML}` });
     };
   });
-  await lighthouse(page);
+  await takeToPaper(page, 'Lighthouse');
   const pdf = await saved(page, 'Save PDF');
   expect(pdf.suggestedFilename()).toBe('Lighthouse.pdf');
   const pages = readPdf(readFileSync(await pdf.path()));
@@ -94,7 +85,7 @@ test('PDF, SVG files and what goes to the printer measure alike, and true', asyn
 });
 
 test('a foundation is saved as a picture that says its resolution and keeps to it', async ({ page }) => {
-  await lighthouse(page);
+  await takeToPaper(page, 'Lighthouse');
   await printing(page).getByRole('button', { name: 'Save PNG…' }).click();
   const dialog = page.getByRole('dialog');
   await dialog.getByLabel('Foundation').selectOption('A');
@@ -135,7 +126,7 @@ test('a foundation is saved as a picture that says its resolution and keeps to i
 });
 
 test('a long job says how far it is, and can be cancelled while the page stays live', async ({ page }) => {
-  await lighthouse(page);
+  await takeToPaper(page, 'Lighthouse');
   await printing(page)
     .getByRole('button', { name: /^Add 3/ })
     .click();
@@ -175,7 +166,7 @@ async function held(page: Page, address: RegExp): Promise<() => Promise<void>> {
 }
 
 test('a PDF tells how far it is, and is not saved when it is cancelled', async ({ page }) => {
-  await lighthouse(page);
+  await takeToPaper(page, 'Lighthouse');
   const width = page.getByLabel('Finished width');
   await width.fill('80');
   await width.press('Enter');
@@ -257,7 +248,7 @@ test('laying out is cancelled, and asked for after all', async ({ page }) => {
 });
 
 test('thousands of sheets are asked about, and nothing is written before', async ({ page }) => {
-  await lighthouse(page);
+  await takeToPaper(page, 'Lighthouse');
   const files: Download[] = [];
   page.on('download', (file) => files.push(file));
   const blocks = page.getByLabel('Blocks', { exact: true });
@@ -282,7 +273,7 @@ test('sheets that are wanted several times go to the printer as often, or once',
       Object.assign(window.top!, { printed: found });
     };
   });
-  await lighthouse(page);
+  await takeToPaper(page, 'Lighthouse');
   const blocks = page.getByLabel('Blocks', { exact: true });
   await blocks.fill('3');
   await blocks.press('Enter');
@@ -305,7 +296,7 @@ test('sheets that are wanted several times go to the printer as often, or once',
 });
 
 test('sheets are filled with prints of the same, and fewer are printed', async ({ page }) => {
-  await lighthouse(page);
+  await takeToPaper(page, 'Lighthouse');
   const blocks = page.getByLabel('Blocks', { exact: true });
   const side = page.getByLabel('Finished width');
   await side.fill('2');
@@ -329,7 +320,7 @@ test('sheets are filled with prints of the same, and fewer are printed', async (
 test('a picture that no browser could draw is refused in a sentence, and nothing is saved', async ({
   page,
 }) => {
-  await lighthouse(page);
+  await takeToPaper(page, 'Lighthouse');
   const width = page.getByLabel('Finished width');
   await width.fill('60');
   await width.press('Enter');

@@ -1,21 +1,13 @@
 import { readFileSync } from 'node:fs';
 import type { Page } from '@playwright/test';
-import { goTo, open, openBlock, stop } from './support/app.ts';
+import { stop } from './support/app.ts';
+import { printing, takeToPaper } from './support/paper.ts';
 import { type DrawnPage, readPdf, type Spot } from './support/pdf.ts';
 import { expect, test } from './support/test.ts';
 
 const POINTS = 72;
 /** 0.01 mm in points. */
 const WITHIN = (0.01 / 25.4) * POINTS;
-
-const printing = (page: Page) => page.getByRole('region', { name: 'Printing' });
-
-async function lantern(page: Page): Promise<void> {
-  await open(page, '?demo');
-  await openBlock(page, 'Lantern');
-  await goTo(page, 'Paper');
-  await expect(printing(page).getByRole('button', { name: 'Save PDF' })).toBeEnabled();
-}
 
 async function measurePrinter(page: Page): Promise<void> {
   await printing(page).locator('summary', { hasText: 'Printer' }).click();
@@ -36,7 +28,7 @@ const rectangles = (page: DrawnPage, across: number, down: number) =>
   });
 
 test('what a printer makes of the check page corrects every page from then on', async ({ page }) => {
-  await lantern(page);
+  await takeToPaper(page, 'Lantern');
   await measurePrinter(page);
   const dialog = page.getByRole('dialog', { name: 'Measure the printer' });
   const [check] = await Promise.all([
@@ -79,7 +71,7 @@ test('what a printer makes of the check page corrects every page from then on', 
 });
 
 test('measures that cannot be are refused in a sentence, and no printer is kept', async ({ page }) => {
-  await lantern(page);
+  await takeToPaper(page, 'Lantern');
   await measurePrinter(page);
   const dialog = page.getByRole('dialog', { name: 'Measure the printer' });
   await dialog.getByLabel('Name of the printer').fill('Galley');
@@ -99,7 +91,7 @@ test('measures that cannot be are refused in a sentence, and no printer is kept'
 });
 
 test('a list of finished sizes is printed in one go, and stays after a reload', async ({ page }) => {
-  await lantern(page);
+  await takeToPaper(page, 'Lantern');
   const rows = page.getByRole('group', { name: /^Size/ });
   await expect(rows).toHaveCount(1);
   await printing(page).getByRole('button', { name: 'Add 3, 4½, 6, 9 and 12 in' }).click();
@@ -143,7 +135,7 @@ test('a list of finished sizes is printed in one go, and stays after a reload', 
 });
 
 test('a paper of one’s own that is too small says so, and there is nothing to save', async ({ page }) => {
-  await lantern(page);
+  await takeToPaper(page, 'Lantern');
   await page.getByRole('combobox', { name: 'Paper', exact: true }).selectOption('A size of my own');
   for (const name of ['Paper width', 'Paper height']) {
     await page.getByLabel(name).fill('4');

@@ -195,7 +195,7 @@ function step<T extends Packable>(
     const items = waiting.slice();
     for (const { item } of placements) items.push(item);
     sortMoreOrLess(items, random);
-    return fill(items, sheet, { room, pull, least, worthOf, kept: [] });
+    return fill(items, sheet, { room, pull, least, worthOf });
   }
   const [offered, notOffered]: [Sought<T>[], Sought<T>[]] = [[], []];
   for (const item of waiting) (random() * waiting.length < OFFERED ? offered : notOffered).push(item);
@@ -204,6 +204,7 @@ function step<T extends Packable>(
   const filled = fill(offered, sheet, { room, pull, least, worthOf, kept });
   if (filled === null) return null;
   for (const item of filled.rest) notOffered.push(item);
+  // Named one by one: objects that are spread together are made slowly.
   return { placements: filled.placements, grown: filled.grown, rest: notOffered };
 }
 

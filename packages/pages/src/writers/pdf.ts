@@ -44,7 +44,7 @@ export async function writePdf(plan: PagePlan, fonts: PageFonts, report?: Progre
     putOnlyUsedFonts: true,
     precision: DECIMALS,
   });
-  // Of pages it writes what is then replaced; to compress that, too, takes a fifth of the time.
+  // Of pages it writes what is then replaced; to compress that, too, takes an eighth of the time.
   doc.internal.events.subscribe('postPutPages', () => filters.push('FlateEncode'));
   doc.setCreationDate(CREATED);
   doc.setProperties({ title: plan.title, creator: 'Seamwright' });
@@ -78,7 +78,7 @@ export async function writePdf(plan: PagePlan, fonts: PageFonts, report?: Progre
 }
 
 /** All that is written on the sheets, in each font, and what a page is begun with. */
-function charactersOf({ sheets }: PagePlan): Readonly<Record<Weight, Iterable<string>>> {
+function charactersOf({ sheets }: PagePlan): Readonly<Record<Weight, string>> {
   const texts = { regular: new Set([' ']), semibold: new Set([' ']) };
   for (const { marks } of sheets)
     for (const mark of marks) if (mark.kind === 'text') texts[mark.weight].add(mark.content);

@@ -25,11 +25,12 @@ export function glyphsOf(data: DataView, tables: FontTables, wanted: readonly nu
   // Parts of parts come to the end of the list in turn.
   for (let i = 0; i < numbers.length; i++) {
     const outline = outlineOf(numbers[i]!).slice();
-    for (const part of partsOf(dataOf(outline))) {
-      const number = dataOf(outline).getUint16(part);
+    const out = dataOf(outline);
+    for (const part of partsOf(out)) {
+      const number = out.getUint16(part);
       let place = numbers.indexOf(number);
       if (place === -1) place = numbers.push(number) - 1;
-      dataOf(outline).setUint16(part, place);
+      out.setUint16(part, place);
     }
     outlines.push(outline);
   }
