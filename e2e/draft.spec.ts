@@ -1,15 +1,13 @@
 import type { Page } from '@playwright/test';
 import { open, stop, verdict } from './support/app.ts';
 import { drag, onPage, type Place, press, tabToDrawing, takeUp, viewOf } from './support/draw.ts';
+import { listen, toHear } from './support/spoken.ts';
 import { expect, test } from './support/test.ts';
 
 /** The panel's part about the thing in hand. */
 const inHand = (page: Page) => page.getByRole('region', { name: 'In hand' });
 
 const undo = (page: Page) => page.getByRole('button', { name: /^Undo/ });
-
-/** What screen readers are told, last. */
-const said = (page: Page) => page.getByRole('status');
 
 /** Presses down at one place and moves to another, and keeps the button down. */
 async function holdAt(page: Page, from: Place, to: Place): Promise<void> {
@@ -104,18 +102,18 @@ test('places are typed exactly, and a line is drawn by its ends', async ({ page 
 test('the crosshair says what it is on, goes from place to place, and lets the Tab key out', async ({
   page,
 }) => {
+  await listen(page);
   await open(page);
-  // The verdict is read out first, a moment after the page has come to rest; then nobody else speaks.
-  await expect(said(page).filter({ hasText: 'Sews on one foundation' })).toBeAttached();
+  await toHear(page, /^Sews on one foundation/);
   await tabToDrawing(page);
   await page.keyboard.press('ArrowUp');
-  await expect(said(page).filter({ hasText: '3, 3 in, middle of the block' })).toBeAttached();
+  await toHear(page, /^3, 3 in, middle of the block/);
   await page.keyboard.press('Shift+Tab');
-  await expect(said(page).filter({ hasText: '0, 3 in, middle of the edge' })).toBeAttached();
+  await toHear(page, /^0, 3 in, middle of the edge/);
   await page.keyboard.press('Enter');
   await expect(page.getByText('One end is down.').first()).toBeVisible();
   await page.keyboard.press('Shift+ArrowRight');
-  await expect(said(page).filter({ hasText: '1/32, 3 in' })).toBeAttached();
+  await toHear(page, /^1\/32, 3 in/);
   for (let places = 0; places < 8; places++) await page.keyboard.press('Tab');
   await expect(page.getByRole('application', { name: 'Drawing of the block' })).not.toBeFocused();
 });

@@ -1,15 +1,13 @@
 import type { Page } from '@playwright/test';
 import { open, stop, verdict } from './support/app.ts';
 import { drag, holdEnds, onPage, type Place, press, tabToDrawing, takeUp } from './support/draw.ts';
+import { listen, toHear } from './support/spoken.ts';
 import { expect, test } from './support/test.ts';
 
 /** The panel's part about the thing in hand. */
 const inHand = (page: Page) => page.getByRole('region', { name: 'In hand' });
 
 const undo = (page: Page) => page.getByRole('button', { name: /^Undo/ });
-
-/** What screen readers are told, last. */
-const said = (page: Page) => page.getByRole('status');
 
 async function pointAt(page: Page, place: Place): Promise<void> {
   const { x, y } = await onPage(page, place);
@@ -104,6 +102,7 @@ test('kinds of places are switched off, and stay so after a reload', async ({ pa
 });
 
 test('the grid in parts of the block, of any number', async ({ page }) => {
+  await listen(page);
   await open(page);
   const grid = page.getByRole('region', { name: 'Grid' });
   await grid.getByLabel('A line every').fill('3/8');
@@ -118,11 +117,7 @@ test('the grid in parts of the block, of any number', async ({ page }) => {
   await tabToDrawing(page);
   await page.keyboard.press('ArrowUp');
   await page.keyboard.press('ArrowLeft');
-  await expect(
-    said(page)
-      .filter({ hasText: '2.4' })
-      .or(said(page).filter({ hasText: 'about 2 13/32' })),
-  ).toBeAttached();
+  await toHear(page, /^about 2 13\/32, /);
   await page.reload();
   await expect(grid.getByRole('textbox', { name: 'Parts' })).toHaveValue('5');
 });
@@ -156,6 +151,7 @@ test('several are framed, taken one by one, nudged, dragged and deleted', async 
 });
 
 test('what is chosen with the keyboard is nudged once the crosshair is away', async ({ page }) => {
+  await listen(page);
   await open(page);
   await drag(page, [3, 0], [3, 6]);
   await page.keyboard.press('a');
@@ -166,7 +162,7 @@ test('what is chosen with the keyboard is nudged once the crosshair is away', as
   await expect(inHand(page)).toContainText('Line 1');
   await page.keyboard.press('Escape');
   await page.keyboard.press('ArrowLeft');
-  await expect(said(page).filter({ hasText: '½ in to the left' })).toBeAttached();
+  await toHear(page, /^½ in to the left/);
   await expect(inHand(page)).toContainText('2½, 0 in');
   await page.keyboard.press('ArrowUp');
   await expect(page.getByText('The line would only slide along itself').first()).toBeVisible();

@@ -2,6 +2,7 @@ import AxeBuilder from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
 import { drop, goTo, open, verdict } from './support/app.ts';
 import { front, inHand, picture, pressPatch, tabTo } from './support/order.ts';
+import { listen, toHear } from './support/spoken.ts';
 import { expect, test } from './support/test.ts';
 
 /** Four oblongs that chase each other round a square: no straight seams sew it. */
@@ -85,12 +86,13 @@ test('findings and repairs are gone through by keys alone', async ({ page }) => 
 });
 
 test('what a repair does is told to those who do not see it', async ({ page }) => {
+  await listen(page);
   await open(page);
   await drop(page, [{ name: 'ring.svg', text: CYCLE }]);
   await goTo(page, 'Order');
   await repairs(page, 1).getByRole('button').first().click();
-  await expect(page.getByRole('status').filter({ hasText: /^Repaired: / })).toHaveCount(1);
-  await expect(page.getByRole('status').filter({ hasText: /^Sews on/ })).toHaveCount(1);
+  await toHear(page, /^Repaired: /);
+  await toHear(page, /^Sews on \d foundations/);
 });
 
 test('repairs are offered and shown at the Draft station, too', async ({ page }) => {

@@ -10,8 +10,8 @@ const heading = (page: Page) => printing(page).getByRole('heading', { name: /^\d
 const said = (page: Page, text: string) => page.getByRole('status').filter({ hasText: text });
 const station = (page: Page) => page.getByRole('main', { name: 'Paper' });
 
-/** Until the sheets are there, in many sizes: the computer may have other work. */
-const toBeSaved = (page: Page) => expect(button(page, 'Save PDF')).toBeEnabled({ timeout: 20_000 });
+/** Until the sheets are there. */
+const toBeSaved = (page: Page) => expect(button(page, 'Save PDF')).toBeEnabled();
 
 /** Types into a field what it is to hold. */
 async function type(page: Page, label: string, text: string): Promise<void> {
@@ -26,7 +26,7 @@ test('several prints are put on a sheet, and the heading tells of how many it ta
   await type(page, 'Blocks', '24');
   await button(page, 'Save paper: several on a sheet').press('Enter');
   await expect(heading(page)).toBeFocused();
-  await expect(printing(page)).toContainText(/could (not )?hold the prints/, { timeout: 30_000 });
+  await expect(printing(page)).toContainText(/could (not )?hold the prints/);
   await expect(heading(page)).toBeFocused();
 });
 

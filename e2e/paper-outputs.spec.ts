@@ -172,7 +172,7 @@ test('a PDF tells how far it is, and is not saved when it is cancelled', async (
   await width.press('Enter');
   const save = printing(page).getByRole('button', { name: 'Save PDF' });
   await expect(printing(page)).toContainText(/\b\d{3} sheets/);
-  await expect(save).toBeEnabled({ timeout: 20_000 });
+  await expect(save).toBeEnabled();
   const files: Download[] = [];
   page.on('download', (file) => files.push(file));
   const bar = printing(page).getByRole('progressbar', { name: 'Making the PDF file…' });
@@ -305,13 +305,13 @@ test('sheets are filled with prints of the same, and fewer are printed', async (
   await blocks.press('Enter');
   await expect(printing(page)).toContainText('24 sheets of paper in all');
   await printing(page).getByRole('button', { name: 'Save paper: several on a sheet' }).click();
-  await expect(printing(page)).toContainText(/could (not )?hold the prints/, { timeout: 30_000 });
+  await expect(printing(page)).toContainText(/could (not )?hold the prints/);
   const printed = /(\d+) sheets of paper in all/.exec((await printing(page).textContent()) ?? '')!;
   expect(Number(printed[1])).toBeLessThan(24);
   await expect(page.getByRole('img', { name: /^Sheet 1/ })).toHaveAccessibleName(/ × \d/);
   // It is a habit: it holds after a reload, and is taken back where it is chosen.
   await page.reload();
-  await expect(printing(page)).toContainText(`${printed[1]} sheets of paper in all`, { timeout: 30_000 });
+  await expect(printing(page)).toContainText(`${printed[1]} sheets of paper in all`);
   await printing(page).locator('summary', { hasText: 'On the sheets' }).click();
   await page.getByRole('checkbox', { name: 'Several prints on a sheet' }).uncheck();
   await expect(printing(page)).toContainText('24 sheets of paper in all');
@@ -324,7 +324,7 @@ test('a picture that no browser could draw is refused in a sentence, and nothing
   const width = page.getByLabel('Finished width');
   await width.fill('60');
   await width.press('Enter');
-  await expect(printing(page).getByRole('button', { name: 'Save PDF' })).toBeEnabled({ timeout: 20_000 });
+  await expect(printing(page).getByRole('button', { name: 'Save PDF' })).toBeEnabled();
   const files: Download[] = [];
   page.on('download', (file) => files.push(file));
   await printing(page).getByRole('button', { name: 'Save PNG…' }).click();

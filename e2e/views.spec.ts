@@ -1,6 +1,7 @@
 import type { Page } from '@playwright/test';
 import { drop, open, openBlock, verdict } from './support/app.ts';
 import { drag, onPage, press, tabToDrawing, takeUp, viewOf } from './support/draw.ts';
+import { listen, toHear } from './support/spoken.ts';
 import { expect, test } from './support/test.ts';
 
 const viewButton = (page: Page) => page.getByRole('button', { name: /^View: / });
@@ -86,13 +87,14 @@ test.describe('views of the drawing', () => {
   });
 
   test('there, arrows move the crosshair where they point on the screen', async ({ page }) => {
+    await listen(page);
     await open(page);
     await page.keyboard.press('v');
     await tabToDrawing(page);
     await page.keyboard.press('ArrowUp');
     await page.keyboard.press('ArrowLeft');
     // To the left on the screen is to the right on the front.
-    await expect(page.getByRole('status').filter({ hasText: /^3½, 3 in/ })).toBeAttached();
+    await toHear(page, /^3½, 3 in/);
   });
 
   test('the view is chosen in words, kept over a reload, and goes round by a key', async ({ page }) => {

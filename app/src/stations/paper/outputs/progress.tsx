@@ -25,7 +25,7 @@ export function MakingProgress() {
   );
 }
 
-/** How far the sheets are laid out, where it takes long. */
+/** How far the sheets are laid out, where it takes long. It stays where others are asked for meanwhile: nobody misses “Cancel”. */
 export function LayingProgress() {
   const laying = useLaying((state) => state.laying);
   const blockId = useWork((work) => currentBlock(work).id);
@@ -33,7 +33,7 @@ export function LayingProgress() {
   if (laying === null || laying.blockId !== blockId) return null;
   const { done, of, what } = laying.progress ?? { done: 0, of: 0, what: 'drawing' };
   return (
-    <Progress key={laying.since} done={done} of={of} onCancel={stopLayingOut}>
+    <Progress done={done} of={of} onCancel={stopLayingOut}>
       {LAYING[what]}
     </Progress>
   );
