@@ -1,5 +1,5 @@
 import { fail, ok, type Result } from '@seamwright/geometry';
-import type { z } from 'zod';
+import type * as z from 'zod/mini';
 import { checkDrawing, repeated } from './check-drawing.ts';
 import { placeOfJsonError } from './json-place.ts';
 import { tooLarge } from './limits.ts';
@@ -136,6 +136,8 @@ function misfit(issue: z.core.$ZodIssue) {
       record: 'an object',
       object: 'an object',
       array: 'a list',
+      tuple: 'a list',
+      boolean: 'true or false',
       number: 'a number',
       string: 'a text',
       int: 'a whole number',
