@@ -2,7 +2,7 @@ import { POINTS_PER_INCH } from '@seamwright/geometry';
 import { timed } from '../../../scripts/bench/clock.ts';
 import { factor, ms, Table } from '../../../scripts/bench/table.ts';
 import { boxesOnSheets } from '../src/packing/box-packing.ts';
-import { leastSheets } from '../src/packing/least-sheets.ts';
+import { leastSheets, once } from '../src/packing/least-sheets.ts';
 import { packSheets } from '../src/packing/pack.ts';
 import { PAPERS, type PaperName } from '../src/sheet/paper.ts';
 import { regionsOf } from '../src/sheet/sheet-frame.ts';
@@ -50,7 +50,7 @@ function measureDensity(): void {
       ),
     }));
     const list = fitting.filter(({ ways }) => ways.length > 0);
-    const whole = list.map(({ outline }) => outline);
+    const whole = list.map(({ outline }) => once(outline));
     const { atLeast, byArea } = leastSheets({ whole, cutUp: [] }, regions, gap / 2);
     const boxes = boxesOnSheets(list, regions, gap).length;
     const packed = (['quick', 'thorough'] as const).map((effort) => {

@@ -1,7 +1,7 @@
 import { formatSize, ok, POINTS_PER_INCH, type Result } from '@seamwright/geometry';
 import { type CheckedJob, checkJob, type FoundationJob } from '../job.ts';
 import type { Mark, OutlineEntry, PackingReport, PagePlan, Print, Sheet } from '../marks/model.ts';
-import { type CountedOutline, type LeastSheets, leastPaper, leastSheets } from '../packing/least-sheets.ts';
+import { type CountedOutline, type LeastSheets, leastSheets, once } from '../packing/least-sheets.ts';
 import type { Packable, Placement } from '../packing/placement.ts';
 import { type Copy, packRuns, type Wish } from '../packing/print-runs.ts';
 import type { Progress } from '../progress.ts';
@@ -87,8 +87,8 @@ export function layFoundations(job: FoundationJob, report?: Progress): Result<Pa
       for (const tile of tiles.value) drafts.push({ marks: tile.marks, ...alone, tile: tile.name });
     }
   }
-  const bare = { whole: whole.map(({ outline }) => outline), cutUp: cutUp.map(({ outline }) => outline) };
-  const least = leastSheets(bare, regions, options.gap / 2);
+  const inFile = (counted: readonly CountedOutline[]) => counted.map(({ outline }) => once(outline));
+  const least = leastSheets({ whole: inFile(whole), cutUp: inFile(cutUp) }, regions, options.gap / 2);
   const placed = report && ((done: number) => report(done, cards.length, 'packing'));
   const runs = packRuns(cards, {
     regions,
@@ -120,7 +120,7 @@ export function layFoundations(job: FoundationJob, report?: Progress): Result<Pa
   );
   const outline = outlineOf(value, wanted, drafts, sheetsOf);
   const packing = value.fillSheets
-    ? reportOn('paper', printsOf({ sheets }).sheets, leastPaper({ whole, cutUp }, regions, options.gap / 2))
+    ? reportOn('paper', printsOf({ sheets }).sheets, leastSheets({ whole, cutUp }, regions, options.gap / 2))
     : reportOn('file', sheets.length, least);
   const plan: PagePlan = { title: value.title, paper: page, sheets, outline, prints, packing };
   return ok(printer === undefined ? plan : corrected(plan, printer));

@@ -5,14 +5,14 @@ import { MAKERS, randomFrom, shapeOf, shapes } from '../../bench/shapes.ts';
 import { distanceBetween } from '../../test/apart.ts';
 import { PAPERS } from '../sheet/paper.ts';
 import { type Regions, regionsOf } from '../sheet/sheet-frame.ts';
-import { grownArea, grownRoom, leastSheets } from './least-sheets.ts';
+import { grownArea, grownRoom, leastSheets, once } from './least-sheets.ts';
 import { packSheets } from './pack.ts';
 
 const GAP = 18;
 const letter = regionsOf(PAPERS.letter);
 
 const least = (whole: readonly Polygon<'page'>[], free: Regions = letter, cutUp: typeof whole = []) =>
-  leastSheets({ whole, cutUp }, free, GAP / 2);
+  leastSheets({ whole: whole.map(once), cutUp: cutUp.map(once) }, free, GAP / 2);
 
 const rectangle = (x: number, y: number, width: number, height: number): Polygon<'page'> => [
   { x, y },
@@ -139,6 +139,30 @@ describe('the bound', () => {
     );
     expect(packed).toHaveLength(4);
     expect(least(squares(340)).atLeast).toBeLessThanOrEqual(4);
+  });
+
+  test('of one that is wanted so many times is that of so many alike', () => {
+    let byMoreThanArea = 0;
+    fc.assert(
+      fc.property(
+        fc.nat(),
+        fc.array(fc.integer({ min: 1, max: 9 }), { minLength: 1, maxLength: 8 }),
+        (seed, counts) => {
+          const outlines = shapes([MAKERS.squares, MAKERS.triangles], counts.length, [3, 7.5], seed, GAP).map(
+            (one) => one.outline,
+          );
+          const counted = outlines.map((outline, i) => ({ outline, count: counts[i]! }));
+          const copies = counted.flatMap(({ outline, count }) =>
+            Array.from({ length: count }, () => outline),
+          );
+          const { atLeast, byArea } = leastSheets({ whole: counted, cutUp: [] }, letter, GAP / 2);
+          expect({ atLeast, byArea: expect.closeTo(byArea, 9) }).toEqual(least(copies));
+          if (atLeast > Math.ceil(byArea)) byMoreThanArea++;
+        },
+      ),
+      { numRuns: 100, seed: 4 },
+    );
+    expect(byMoreThanArea).toBeGreaterThan(20);
   });
 
   test('is one for one that fills the room, and two for one that is cut up', () => {

@@ -39,12 +39,20 @@ export function grownRoom({ wide, tall }: Regions, reach: number): number {
   return areas[0]! + areas[1]! - both + around * reach + (5 / 4) * Math.PI * reach * reach;
 }
 
-/** What a bound needs to know of the foundations, their cutting lines alone. */
+/** A cutting line, page points, and how many are to lie on sheets. */
+export interface CountedOutline {
+  readonly outline: Polygon<'page'>;
+  readonly count: number;
+}
+
+export const once = (outline: Polygon<'page'>): CountedOutline => ({ outline, count: 1 });
+
+/** What a bound needs to know of the foundations. */
 export interface Demand {
-  /** Of those that lie on one sheet in one piece. Page points. */
-  readonly whole: readonly Polygon<'page'>[];
-  /** Of those that are cut up into tiles. */
-  readonly cutUp: readonly Polygon<'page'>[];
+  /** Those that lie on one sheet in one piece. */
+  readonly whole: readonly CountedOutline[];
+  /** Those that are cut up into tiles. */
+  readonly cutUp: readonly CountedOutline[];
 }
 
 export interface LeastSheets {
@@ -58,7 +66,8 @@ export interface LeastSheets {
  * How many sheets are needed at least, however the foundations are placed, turned by quarters.
  *
  * - **Area.** Foundations a gap apart, each grown by half of it, do not overlap, and lie in the sheet's room grown by as
- *   much. So the sheets' grown rooms hold the grown areas. (What is cut up counts with its bare area.)
+ *   much. So the sheets' grown rooms hold the grown areas. (What is cut up counts with its bare area, and takes two sheets
+ *   at least: its parts may stand beside others.)
  * - **What cannot share.** Let k be any area. A foundation of more than a room less k leaves no place for any of k or
  *   more. Of a set of foundations no two of which can share a sheet, each needs its own; what the others of k or more need
  *   beyond the places left there needs further sheets. Such sets are those of more than half a room, and those that
@@ -70,66 +79,42 @@ export interface LeastSheets {
  */
 export function leastSheets({ whole, cutUp }: Demand, regions: Regions, reach: number): LeastSheets {
   const room = grownRoom(regions, reach);
-  const items = whole.map((outline) => ({
-    grown: grownArea(outline, reach),
-    large: shortSideInside(outline) > longestSharable(regions, reach),
-  }));
-  const sum = items.reduce((total, { grown }) => total + grown, 0);
-  const byArea = (sum + cutUp.reduce((total, outline) => total + area(outline), 0)) / room;
-  const thresholds = [0, ...items.map(({ grown }) => grown).filter((grown) => grown <= room / 2)];
-  const apart = new Set(thresholds).size === 0 ? [0] : [...new Set(thresholds)];
-  const grown = Float64Array.from(items, (item) => item.grown);
+  const grown = Float64Array.from(whole, ({ outline }) => grownArea(outline, reach));
+  const counts = Float64Array.from(whole, ({ count }) => count);
+  const sum = grown.reduce((total, area, i) => total + area * counts[i]!, 0);
+  const byArea = (sum + cutUp.reduce((total, { outline, count }) => total + count * area(outline), 0)) / room;
+  const thresholds = new Set([0, ...grown.filter((area) => area <= room / 2)]);
+  const longest = longestSharable(regions, reach);
   const sets = [
-    Uint8Array.from(items, (item) => Number(item.grown > room / 2)),
-    Uint8Array.from(items, (item) => Number(item.large)),
+    Uint8Array.from(grown, (area) => Number(area > room / 2)),
+    Uint8Array.from(whole, ({ outline }) => Number(shortSideInside(outline) > longest)),
   ];
   let atLeast = Math.max(Math.ceil(byArea), cutUp.length > 0 ? 2 : 0);
-  for (const k of apart)
-    for (const alone of sets) atLeast = Math.max(atLeast, boundAt(grown, room, k, alone));
+  for (const k of thresholds)
+    for (const alone of sets) atLeast = Math.max(atLeast, boundAt(grown, counts, room, k, alone));
   return { atLeast, byArea };
 }
 
-/** A cutting line, and how many prints of it are wanted. */
-export interface CountedOutline {
-  readonly outline: Polygon<'page'>;
-  readonly count: number;
-}
-
-/**
- * How many sheets of paper so many prints take at least: by area, as for {@link leastSheets}; and no two of more than half a room
- * share a sheet. What is cut up counts by area alone, and two sheets at least: its parts might stand beside others.
- *
- * @param reach half the gap, points
- */
-export function leastPaper(
-  { whole, cutUp }: Readonly<Record<keyof Demand, readonly CountedOutline[]>>,
-  regions: Regions,
-  reach: number,
-): LeastSheets {
-  const room = grownRoom(regions, reach);
-  let [byArea, apart] = [0, 0];
-  for (const { outline, count } of whole) {
-    const share = grownArea(outline, reach) / room;
-    byArea += count * share;
-    if (share > 1 / 2) apart += count;
-  }
-  for (const { outline, count } of cutUp) byArea += (count * area(outline)) / room;
-  return { atLeast: Math.max(Math.ceil(byArea), apart, cutUp.length > 0 ? 2 : 0), byArea };
-}
-
 /** @param alone of each, whether it is of the set in which no two share a sheet: 1 or 0 */
-function boundAt(grown: Float64Array, room: number, k: number, alone: Uint8Array): number {
+function boundAt(
+  grown: Float64Array,
+  counts: Float64Array,
+  room: number,
+  k: number,
+  alone: Uint8Array,
+): number {
   let fill = 0;
   let own = 0;
   let placesLeft = 0;
   let others = 0;
   for (let i = 0; i < grown.length; i++) {
     const area = grown[i]!;
-    if (area > room - k) fill++;
+    const count = counts[i]!;
+    if (area > room - k) fill += count;
     else if (alone[i] === 1) {
-      own++;
-      placesLeft += room - area;
-    } else if (area >= k) others += area;
+      own += count;
+      placesLeft += count * (room - area);
+    } else if (area >= k) others += count * area;
   }
   return fill + own + Math.max(0, Math.ceil((others - placesLeft) / room));
 }

@@ -4,7 +4,7 @@ import { MAKERS, type Shape, shapes } from '../../bench/shapes.ts';
 import { expectPacked } from '../../test/packed.ts';
 import { PAPERS } from '../sheet/paper.ts';
 import { regionsOf } from '../sheet/sheet-frame.ts';
-import { leastPaper } from './least-sheets.ts';
+import { leastSheets } from './least-sheets.ts';
 import { packRuns, type RunSheet, type Wish } from './print-runs.ts';
 
 const GAP = 18;
@@ -47,7 +47,7 @@ test('enough are printed of each, a gap apart, on less paper or as much as one o
       expect(paperOf(filled)).toBeLessThanOrEqual(paperOf(once));
       if (paperOf(filled) < paperOf(once)) saved++;
       const counted = wishes.map(({ item: { outline }, count }) => ({ outline, count }));
-      const { atLeast } = leastPaper({ whole: counted, cutUp: [] }, free, GAP / 2);
+      const { atLeast } = leastSheets({ whole: counted, cutUp: [] }, free, GAP / 2);
       expect(paperOf(filled)).toBeGreaterThanOrEqual(atLeast);
       // Each copy by a name of its own.
       const all = filled.flatMap(({ places }) => places.map(({ item }) => item));
