@@ -17,6 +17,8 @@ async function show(
   place: Partial<Pick<Work, 'blockId' | 'station' | 'printing'>> = {},
 ): Promise<void> {
   await takeForThisTab(kept);
+  // What was done while that took its time is kept, too, before it is out of sight.
+  await flush();
   useWork.setState({
     kept,
     origin,

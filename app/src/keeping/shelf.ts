@@ -40,7 +40,15 @@ interface Shelf extends DBSchema {
 let shelf: Promise<IDBPDatabase<Shelf>> | null = null;
 
 const open = (): Promise<IDBPDatabase<Shelf>> => {
-  shelf ??= openDB<Shelf>('seamwright', 2, {
+  shelf ??= openShelf().catch((error: unknown) => {
+    shelf = null;
+    throw error;
+  });
+  return shelf;
+};
+
+const openShelf = (): Promise<IDBPDatabase<Shelf>> =>
+  openDB<Shelf>('seamwright', 2, {
     upgrade(database, before) {
       if (before < 1)
         database.createObjectStore('works', { keyPath: 'id' }).createIndex('changed', 'changed');
@@ -51,9 +59,11 @@ const open = (): Promise<IDBPDatabase<Shelf>> => {
       (event.target as IDBDatabase).close();
       shelf = null;
     },
+    // The browser closed it, as when the site's data are cleared: what comes next goes to a new one.
+    terminated() {
+      shelf = null;
+    },
   });
-  return shelf;
-};
 
 /** Opens the shelf before it is needed, so that the first change is not kept later than the others. */
 export async function prepareShelf(): Promise<void> {

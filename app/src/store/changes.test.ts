@@ -88,6 +88,29 @@ test('undo opens the block whose picture it changes', () => {
   expect(open().tracing).toBeUndefined();
 });
 
+test('undo opens the block whose name or grid it changes', () => {
+  const first = open().id;
+  newBlock();
+  const second = open().id;
+  renameBlock('Lantern');
+  changeBlock('Set grid', second, (block) => ({ ...block, grid: 1 }));
+  for (const _ of ['grid', 'name']) {
+    openBlock(first);
+    undo();
+    expect(open().id).toBe(second);
+  }
+  expect(open()).toMatchObject({ name: 'Block 2', grid: 0.5 });
+});
+
+test('where undo takes the open block away, the one before it opens', () => {
+  newBlock();
+  newBlock();
+  newBlock();
+  undo();
+  expect(open().name).toBe('Block 3');
+  expect(useWork.getState().blockId).toBe(open().id);
+});
+
 test('undo does not change the unit that the maker reads in', () => {
   change('Add split', across);
   showIn('cm');

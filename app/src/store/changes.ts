@@ -139,7 +139,7 @@ export function goToStep(count: number): void {
 
 /**
  * Shows the document that was gone back (or forward) to. The block that the step was about opens, so that nobody
- * undoes what is not to be seen; the unit stays, it is how the maker reads and no work.
+ * undoes what is not to be seen, and where the open one is gone, the one before it; the unit stays, it is how the maker reads and no work.
  */
 function goThrough(history: History<Pattern>): void {
   const work = useWork.getState();
@@ -148,15 +148,20 @@ function goThrough(history: History<Pattern>): void {
   const present = after.unit === unit ? after : { ...after, unit };
   const same = (a: Block, b: Block) =>
     a.id === b.id &&
+    a.name === b.name &&
+    a.grid === b.grid &&
+    a.gridParts === b.gridParts &&
     a.drawing === b.drawing &&
     a.sewing === b.sewing &&
     a.pressings === b.pressings &&
     a.tracing === b.tracing &&
     sameToAll(a, b);
+  const isThere = ({ id }: Block) => after.blocks.some((block) => block.id === id);
   const changed = after.blocks.filter((block) => !blocks.some((before) => same(before, block)));
-  const stays = changed.length === 0 || changed.some((block) => block.id === work.blockId);
-  const blockId = stays ? work.blockId : changed[0]!.id;
-  useWork.setState({ history: { ...history, present }, blockId, selection: NOTHING, inHand: null });
+  const nearest =
+    blocks.slice(0, blocks.indexOf(currentBlock(work)) + 1).findLast(isThere) ?? after.blocks[0]!;
+  const shown = changed.find(({ id }) => id === nearest.id) ?? changed[0] ?? nearest;
+  useWork.setState({ history: { ...history, present }, blockId: shown.id, selection: NOTHING, inHand: null });
   withdrawOffer();
 }
 

@@ -1,5 +1,6 @@
 import { LAYERS, PLAIN_RULES, USABLE_WIDTH, USUAL_CUTS } from '@seamwright/cloth';
 import { create } from 'zustand';
+import { keepFields, keptFields } from './kept.ts';
 
 export type Scope = 'block' | 'pattern';
 
@@ -48,28 +49,17 @@ const KEY = 'seamwright cutting';
 
 /** What was kept, as far as it is of the kind that is expected. Whether numbers make sense is asked when they are used. */
 function read(): CuttingHabits {
-  try {
-    const kept: unknown = JSON.parse(localStorage.getItem(KEY) ?? '{}');
-    if (typeof kept !== 'object' || kept === null) return USUAL;
-    const known = kept as Record<string, unknown>;
-    const entries = Object.entries(USUAL).map(([name, usual]) => {
-      const value = known[name];
-      return [name, typeof value === typeof usual ? value : usual] as const;
-    });
-    return Object.fromEntries(entries) as unknown as CuttingHabits;
-  } catch {
-    // Storage switched off, or something else's text under our name: the usual ones serve.
-    return USUAL;
-  }
+  const known = keptFields(KEY);
+  const entries = Object.entries(USUAL).map(([name, usual]) => {
+    const value = known[name];
+    return [name, typeof value === typeof usual ? value : usual] as const;
+  });
+  return Object.fromEntries(entries) as unknown as CuttingHabits;
 }
 
 export const useCuttingHabits = create<CuttingHabits>()(read);
 
 export function cutAs(change: Partial<CuttingHabits>): void {
   useCuttingHabits.setState(change);
-  try {
-    localStorage.setItem(KEY, JSON.stringify(useCuttingHabits.getState()));
-  } catch {
-    // Not kept then; it holds for this visit.
-  }
+  keepFields(KEY, change);
 }

@@ -1,5 +1,6 @@
 import { type Margins, PRINTER_RANGE, type Printer } from '@seamwright/pages';
 import { create } from 'zustand';
+import { keepFields, keptFields } from './kept.ts';
 import { isMargins } from './sheet-settings.ts';
 
 /** A printer that was measured, with what it leaves blank at the edges of a sheet. */
@@ -17,19 +18,10 @@ export interface Printers {
 
 const KEY = 'seamwright printers';
 
-const NONE: Printers = { known: [], chosen: null };
-
 function read(): Printers {
-  try {
-    const kept: unknown = JSON.parse(localStorage.getItem(KEY) ?? 'null');
-    if (typeof kept !== 'object' || kept === null) return NONE;
-    const { known, chosen } = kept as Record<string, unknown>;
-    const readable = Array.isArray(known) ? known.filter(isPrinter) : [];
-    return { known: readable, chosen: readable.find(({ name }) => name === chosen)?.name ?? null };
-  } catch {
-    // Storage switched off, or something else's text under our name.
-    return NONE;
-  }
+  const { known, chosen } = keptFields(KEY);
+  const readable = Array.isArray(known) ? known.filter(isPrinter) : [];
+  return { known: readable, chosen: readable.find(({ name }) => name === chosen)?.name ?? null };
 }
 
 function isPrinter(value: unknown): value is KnownPrinter {
@@ -49,27 +41,26 @@ export const chosenPrinter = ({ known, chosen }: Printers): KnownPrinter | null 
 
 /** Puts the printer in the place of the one that has its name, and chooses it. */
 export const keepPrinter = (printer: KnownPrinter): void =>
-  change(({ known }) => ({
+  change((known) => ({
     known: [...known.filter(({ name }) => name !== printer.name), printer].sort((a, b) =>
       a.name.localeCompare(b.name),
     ),
     chosen: printer.name,
   }));
 
-export const choosePrinter = (name: string | null): void => change(({ known }) => ({ known, chosen: name }));
+export const choosePrinter = (name: string | null): void => change((known) => ({ known, chosen: name }));
 
 export const forgetPrinter = (name: string): void =>
-  change(({ known, chosen }) => ({
+  change((known, chosen) => ({
     known: known.filter((printer) => printer.name !== name),
     chosen: chosen === name ? null : chosen,
   }));
 
-function change(edit: (before: Printers) => Printers): void {
-  usePrinters.setState(edit);
-  try {
-    const { known, chosen } = usePrinters.getState();
-    localStorage.setItem(KEY, JSON.stringify({ known, chosen }));
-  } catch {
-    // Not kept then; it holds for this visit.
-  }
+/** Changes what is kept by now: another tab may have measured a printer, or forgotten one, since this one was opened. */
+function change(edit: (known: Printers['known'], chosen: Printers['chosen']) => Printers): void {
+  const { known, chosen } = usePrinters.getState();
+  // Where the browser keeps nothing, this tab alone knows any.
+  const after = edit('known' in keptFields(KEY) ? read().known : known, chosen);
+  usePrinters.setState(after);
+  keepFields(KEY, after);
 }

@@ -10,6 +10,7 @@ import {
   USUAL_OVERLAP,
 } from '@seamwright/pages';
 import { create } from 'zustand';
+import { keepFields, keptFields } from './kept.ts';
 import { isGap, isInk, isMargins, isOverlap, isPaper } from './sheet-settings.ts';
 
 /** The maker's habits, kept between visits; no part of any pattern. */
@@ -103,25 +104,18 @@ function defaults(): Settings {
 
 function read(): Settings {
   const known = defaults();
-  try {
-    const kept: unknown = JSON.parse(localStorage.getItem(KEY) ?? '{}');
-    if (typeof kept !== 'object' || kept === null) return known;
-    const values = kept as Record<string, unknown>;
-    const { folded, notCaught } = values;
-    return {
-      ...known,
-      ...(Object.fromEntries(
-        Object.entries(READABLE)
-          .filter(([name, readable]) => readable(values[name]))
-          .map(([name]) => [name, values[name]]),
-      ) as Partial<Settings>),
-      folded: Array.isArray(folded) ? folded.filter((name) => typeof name === 'string') : known.folded,
-      notCaught: Array.isArray(notCaught) ? notCaught.filter(isSnapKind) : known.notCaught,
-    };
-  } catch {
-    // Storage switched off, or something else's text under our name: the defaults serve.
-    return known;
-  }
+  const values = keptFields(KEY);
+  const { folded, notCaught } = values;
+  return {
+    ...known,
+    ...(Object.fromEntries(
+      Object.entries(READABLE)
+        .filter(([name, readable]) => readable(values[name]))
+        .map(([name]) => [name, values[name]]),
+    ) as Partial<Settings>),
+    folded: Array.isArray(folded) ? folded.filter((name) => typeof name === 'string') : known.folded,
+    notCaught: Array.isArray(notCaught) ? notCaught.filter(isSnapKind) : known.notCaught,
+  };
 }
 
 const isAllowance = (value: unknown): value is number =>
@@ -170,9 +164,5 @@ export const useSettings = create<Settings>()(read);
 
 export function setting(change: Partial<Settings>): void {
   useSettings.setState(change);
-  try {
-    localStorage.setItem(KEY, JSON.stringify(useSettings.getState()));
-  } catch {
-    // Not kept then; it holds for this visit.
-  }
+  keepFields(KEY, change);
 }

@@ -7,17 +7,20 @@ export class Ended extends Error {
 }
 
 /** A worker that computes. */
-export interface Computing {
+export interface Computing<Asked = StudyWorker> {
   /** Rejects with {@link Ended} once the worker is ended, and with what went wrong when the worker fails. */
-  readonly ask: <T>(question: (worker: Remote<StudyWorker>) => T) => Promise<Awaited<T>>;
+  readonly ask: <T>(question: (worker: Remote<Asked>) => T) => Promise<Awaited<T>>;
   /** Stops whatever it is at. */
   readonly end: () => void;
 }
 
-/** Starts a worker. All of them run the same script, which is loaded once. */
-export function startComputing(): Computing {
-  const worker = new Worker(new URL('./study.worker.ts', import.meta.url), { type: 'module', name: 'study' });
-  const remote = wrap<StudyWorker>(worker);
+/** Starts a worker that studies, lays out and writes. All of them run the same script, which is loaded once. */
+export const startComputing = (): Computing =>
+  computing(new Worker(new URL('./study.worker.ts', import.meta.url), { type: 'module', name: 'study' }));
+
+/** @param worker exposes `Asked`, and was just started */
+export function computing<Asked = StudyWorker>(worker: Worker): Computing<Asked> {
+  const remote = wrap<Asked>(worker);
   let stop = (_: Error) => {};
   const stopped = new Promise<never>((_, reject) => {
     stop = reject;
@@ -35,11 +38,11 @@ export function startComputing(): Computing {
 }
 
 /** A worker that is started when it is first asked, and again when it was ended. */
-function whenAsked(): Computing {
-  let current: Computing | null = null;
+export function whenAsked<Asked>(start: () => Computing<Asked>): Computing<Asked> {
+  let current: Computing<Asked> | null = null;
   return {
     ask: (question) => {
-      current ??= startComputing();
+      current ??= start();
       return current.ask(question);
     },
     end: () => {
@@ -50,7 +53,7 @@ function whenAsked(): Computing {
 }
 
 /** Lays out sheets. */
-export const pagesWorker: Computing = whenAsked();
+export const pagesWorker: Computing = whenAsked(startComputing);
 
 /** Writes files of sheets: apart, so that sheets are laid out anew while a long file is written. */
-export const writingWorker: Computing = whenAsked();
+export const writingWorker: Computing = whenAsked(startComputing);

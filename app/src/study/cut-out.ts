@@ -10,17 +10,17 @@ import {
 import type { Problem } from '@seamwright/geometry';
 import { type Block, fabricIn } from '@seamwright/pattern';
 import type { SewingPlan } from '@seamwright/sewing';
-import { type Remote, wrap } from 'comlink';
 import { create } from 'zustand';
 import { isLeftOut } from '../store/blocks-to-sew.ts';
 import { type CuttingHabits, useCuttingHabits } from '../store/cutting-habits.ts';
 import { fabricsOf } from '../store/fabrics.ts';
-import { warn } from '../store/notices.ts';
 import { useSettings } from '../store/settings.ts';
 import { currentBlock, currentColourway, pattern, printingOf, useWork, type Work } from '../store/work.ts';
+import { type Computing, Ended, whenAsked } from './computing.ts';
 import type { CutOutWorker } from './cut-out.worker.ts';
 import { OtherBlocks, toPlan } from './other-blocks.ts';
 import type { PlannedBlock } from './planned.ts';
+import { startCutting } from './start-cutting.ts';
 import type { Study } from './study.ts';
 
 /** A block of the pattern in one of its sizes. */
@@ -55,6 +55,13 @@ interface Cutting {
 /** Apart from the work: it follows from it, and is worked out only while the Cloth station is open. */
 export const useCutting = create<Cutting>()(() => ({ question: null, answer: null, problem: null }));
 
+/** What is said where the program itself fails; it is tried again at the next change. */
+const FAILED: Problem = {
+  what: 'What to cut could not be worked out',
+  where: '',
+  remedy: 'Reload the page and try again; the pattern is kept',
+};
+
 /** Milliseconds of quiet before it is worked out: not at every patch that a brush goes over. */
 const QUIET = 150;
 
@@ -62,56 +69,62 @@ const others = new OtherBlocks();
 
 /** Keeps {@link useCutting} up to date until the function that it gives back is called. */
 export function startCuttingOut(): () => void {
-  const worker = new Worker(new URL('./cut-out.worker.ts', import.meta.url), {
-    type: 'module',
-    name: 'cutting',
-  });
-  const remote = wrap<CutOutWorker>(worker);
+  const worker = whenAsked(startCutting);
   let timer: ReturnType<typeof setTimeout> | undefined;
   let busy = false;
   const ask = async () => {
     if (busy) return;
     busy = true;
-    for (;;) {
-      const block = unplanned(useWork.getState());
-      const question = block === undefined ? waiting() : null;
-      if (block !== undefined) others.learn(block, await remote.planBlock(toPlan(block)));
-      else if (question !== null) await answerTo(question, remote);
-      else break;
+    try {
+      while (await answerNext(worker));
+    } catch (error) {
+      // The station was left.
+      if (error instanceof Ended) return;
+      worker.end();
+      useCutting.setState({ answer: null, problem: FAILED });
+      reportError(error);
+    } finally {
+      busy = false;
     }
-    busy = false;
   };
   const later = () => {
     clearTimeout(timer);
     timer = setTimeout(() => void ask(), QUIET);
   };
   const stops = [useWork.subscribe(later), useSettings.subscribe(later), useCuttingHabits.subscribe(later)];
-  worker.addEventListener('error', () =>
-    warn('What to cut could not be worked out. Reload the page and try again; the pattern is kept.'),
-  );
   void ask();
   return () => {
     clearTimeout(timer);
     for (const stop of stops) stop();
-    worker.terminate();
+    worker.end();
   };
 }
 
-async function answerTo(question: CuttingQuestion, remote: Remote<CutOutWorker>): Promise<void> {
+/** Works out what is asked for next; false: nothing is. */
+async function answerNext({ ask }: Computing<CutOutWorker>): Promise<boolean> {
+  const block = unplanned(useWork.getState());
+  if (block !== undefined) {
+    others.learn(block, await ask((worker) => worker.planBlock(toPlan(block))));
+    return true;
+  }
+  const question = waiting();
+  if (question === null) return false;
   const { blocks, cloths, cut, plan } = question;
-  const found = await remote.cutOut(blocks, cloths, { cut, plan });
+  const found = await ask((worker) => worker.cutOut(blocks, cloths, { cut, plan }));
   useCutting.setState(
     found.ok
       ? { question, answer: found.value, problem: null }
       : { question, answer: null, problem: found.problem },
   );
+  return true;
 }
 
 /** The question that has no answer yet; null when there is none, or nothing to cut. */
 function waiting(): CuttingQuestion | null {
   const question = questionOf(useWork.getState());
-  const known = useCutting.getState().question;
-  return question === null || (known !== null && same(question, known)) ? null : question;
+  const { question: known, problem } = useCutting.getState();
+  const isAnswered = known !== null && problem !== FAILED;
+  return question === null || (isAnswered && same(question, known)) ? null : question;
 }
 
 /** The blocks that are cut for, or would be if they could be sewn. */

@@ -9,7 +9,7 @@ import { setting, useSettings } from '../store/settings.ts';
 import { useWork } from '../store/work.ts';
 import { studyOf } from '../test/study-of.ts';
 import { Ended } from './computing.ts';
-import { STOPPED, startLayingOut, stopLayingOut, useLaying } from './lay-out.ts';
+import { FAILED, layOutAgain, STOPPED, startLayingOut, stopLayingOut, useLaying } from './lay-out.ts';
 
 /** A worker that answers when it is told to. */
 const worker = vi.hoisted(() => {
@@ -201,4 +201,23 @@ test('cancelling what is laid out at once leaves no sheets, and the settings as 
   expect(useWork.getState().sheets).toMatchObject({ plan: null, problem: STOPPED });
   expect(jobs()).toHaveLength(1);
   expect(useNotices.getState().notice).toBeNull();
+});
+
+test('where laying out fails it is said, and asked again when the maker wants it', async () => {
+  const reported = vi.fn();
+  vi.stubGlobal('reportError', reported);
+  const why = new Error('a part of the program could not be loaded');
+  worker.asked[0]!.end(why);
+  await vi.advanceTimersByTimeAsync(1000);
+  expect(useWork.getState().sheets).toMatchObject({ plan: null, problem: FAILED });
+  expect(reported).toHaveBeenCalledWith(why);
+  // A new worker loads it anew.
+  expect(worker.ended).toBe(1);
+  expect(jobs()).toHaveLength(1);
+  layOutAgain();
+  await vi.advanceTimersByTimeAsync(200);
+  expect(jobs()).toHaveLength(2);
+  worker.asked[1]!.answer(ok(planOf('after all')));
+  await vi.advanceTimersByTimeAsync(0);
+  expect(useWork.getState().sheets?.plan?.title).toBe('after all');
 });

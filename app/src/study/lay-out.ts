@@ -39,6 +39,13 @@ export const STOPPED: Problem = {
   remedy: 'Ask for less, or have them laid out after all',
 };
 
+/** What is said where the program itself fails. */
+export const FAILED: Problem = {
+  what: 'The sheets could not be laid out',
+  where: '',
+  remedy: 'Have them laid out once more, or reload the page; the pattern is kept',
+};
+
 /** Keeps the store's `sheets` up to date with the study and with what the maker asks of them. */
 export function startLayingOut(): void {
   let timer: ReturnType<typeof setTimeout> | undefined;
@@ -95,7 +102,10 @@ async function layOutOnce(job: FoundationJob): Promise<void> {
     });
   } catch (error) {
     // Other sheets are wanted by now, or none.
-    if (!(error instanceof Ended)) throw error;
+    if (error instanceof Ended) return;
+    pagesWorker.end();
+    if (isShown(begun)) useWork.setState({ sheets: { blockId, job, plan: null, problem: FAILED } });
+    reportError(error);
   }
 }
 

@@ -1,7 +1,9 @@
-import { type Remote, wrap } from 'comlink';
+import type { Remote } from 'comlink';
 import { create, type StoreApi, type UseBoundStore } from 'zustand';
 import { warn } from '../store/notices.ts';
+import type { Computing } from './computing.ts';
 import type { CutOutWorker } from './cut-out.worker.ts';
+import { startCutting } from './start-cutting.ts';
 
 /** What is worked out only when it is asked for, as it takes long. */
 export interface Asked<Subject, Answer> {
@@ -30,25 +32,23 @@ export function onDemand<Subject, Answer>(
   failed: string,
 ): OnDemand<Subject, Answer> {
   const useAsked = create<Asked<Subject, Answer>>()(() => ({ of: null, answer: null }));
-  let worker: Worker | null = null;
+  let worker: Computing<CutOutWorker> | null = null;
   const stop = () => {
-    worker?.terminate();
+    worker?.end();
     worker = null;
   };
-  const fail = (error: unknown) => {
-    stop();
-    useAsked.setState({ of: null, answer: null });
-    warn(failed);
-    reportError(error);
-  };
-  const run = async (mine: Worker, subject: Subject) => {
+  const run = async (mine: Computing<CutOutWorker>, subject: Subject) => {
     try {
-      const answer = await work(wrap<CutOutWorker>(mine), subject);
+      const answer = await mine.ask((asked) => work(asked, subject));
       if (mine !== worker) return;
       stop();
       useAsked.setState({ of: subject, answer });
     } catch (error) {
-      if (mine === worker) fail(error);
+      if (mine !== worker) return;
+      stop();
+      useAsked.setState({ of: null, answer: null });
+      warn(failed);
+      reportError(error);
     }
   };
   return {
@@ -56,15 +56,8 @@ export function onDemand<Subject, Answer>(
     ask: (subject) => {
       stop();
       useAsked.setState({ of: subject, answer: null });
-      worker = new Worker(new URL('./cut-out.worker.ts', import.meta.url), {
-        type: 'module',
-        name: 'cutting',
-      });
-      const mine = worker;
-      mine.addEventListener('error', (event) => {
-        if (mine === worker) fail(new Error(event.message));
-      });
-      void run(mine, subject);
+      worker = startCutting();
+      void run(worker, subject);
     },
     forget: () => {
       stop();

@@ -2,7 +2,7 @@ import { sentence } from '@seamwright/geometry';
 import { FindingList } from '../../shell/finding-list.tsx';
 import { goTo } from '../../store/places.ts';
 import { useWork } from '../../store/work.ts';
-import { layOutAgain, STOPPED } from '../../study/lay-out.ts';
+import { FAILED, layOutAgain, STOPPED } from '../../study/lay-out.ts';
 import { verdictWords } from '../../study/verdict.ts';
 import { Button } from '../../ui/button.tsx';
 import { handOn } from '../../ui/hand-on.ts';
@@ -81,7 +81,7 @@ function NoSheets() {
     <section className={styles.none} aria-label="Sheets">
       <h2>No sheets yet</h2>
       <p>{unsewable ? verdictWords(study).long[0] : sentence(problem)}</p>
-      {problem === STOPPED && (
+      {(problem === STOPPED || problem === FAILED) && (
         <Button id={NEXT} ref={handOnToNext} onClick={layOutAgain}>
           Lay them out
         </Button>
