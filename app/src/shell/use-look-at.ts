@@ -28,7 +28,7 @@ export function useLookAt(drawing: Drawing | null): Study | null {
     let better: Computing | null = null;
     const look = async () => {
       const asked = { drawing, wishes: NO_WISHES, limits: wantedLimits(useWork.getState()) };
-      const answer = await quick.ask((worker) => worker.study({ ...asked, records: [] }));
+      const answer = await quick.ask((worker) => worker.study({ ...asked, records: [], named: [] }));
       if (!wanted) return;
       const first = toStudy(answer, { ...asked, blockId: '' });
       setStudy(first);

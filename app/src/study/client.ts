@@ -1,4 +1,5 @@
 import type { Finding, Repair } from '@seamwright/arrangement';
+import { namedPatches } from '@seamwright/pattern';
 import type { AlternativeName, SewingPlan } from '@seamwright/sewing';
 import { warn } from '../store/notices.ts';
 import { useSettings } from '../store/settings.ts';
@@ -132,14 +133,15 @@ interface Asked {
 /** What is to be answered now. */
 function questionNow(): Asked {
   const work = useWork.getState();
-  const { id: blockId, patches: records } = currentBlock(work);
+  const block = currentBlock(work);
   const question = {
     drawing: currentDrawing(work),
-    records,
+    records: block.patches,
+    named: namedPatches(block),
     wishes: currentWishes(work),
     limits: wantedLimits(work),
   };
-  return { blockId, question };
+  return { blockId: block.id, question };
 }
 
 function takeAnswer(answer: StudyAnswer, { blockId, question }: Asked): void {

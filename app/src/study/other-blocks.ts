@@ -1,4 +1,4 @@
-import { type Block, NO_WISHES } from '@seamwright/pattern';
+import { type Block, NO_WISHES, namedPatches } from '@seamwright/pattern';
 import type { BlockToPlan, PlannedBlock } from './planned.ts';
 
 interface Known {
@@ -21,10 +21,11 @@ export class OtherBlocks {
   }
 }
 
-export const toPlan = ({ drawing, patches, sewing = NO_WISHES }: Block): BlockToPlan => ({
-  drawing,
-  records: patches,
-  wishes: sewing,
+export const toPlan = (block: Block): BlockToPlan => ({
+  drawing: block.drawing,
+  records: block.patches,
+  named: namedPatches(block),
+  wishes: block.sewing ?? NO_WISHES,
 });
 
 /** Fabrics and notes change nothing about how a block is sewn. */

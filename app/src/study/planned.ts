@@ -25,6 +25,8 @@ export function planned(
 export interface BlockToPlan {
   readonly drawing: Drawing;
   readonly records: readonly PatchRecord[];
+  /** Ids of patches that no other patch is given: see {@link namedPatches}. */
+  readonly named: readonly string[];
   readonly wishes: SewingWishes;
 }
 
@@ -37,12 +39,12 @@ export interface PlannedBlock {
 }
 
 /** The plan that the block has when it is open; null where it cannot be sewn. */
-export function planBlock({ drawing, records, wishes }: BlockToPlan): PlannedBlock | null {
+export function planBlock({ drawing, records, named, wishes }: BlockToPlan): PlannedBlock | null {
   const arranged = arrange(drawing);
   if (!arranged.ok) return null;
   const arrangement = arranged.value;
   if (tooManyPatches(arrangement.patches.length) !== null) return null;
-  const carried = carryPatches(records, arrangement);
+  const carried = carryPatches(records, arrangement, named);
   const plan = planned({ records: carried, wishes }, arrangement, wishes.choice);
   return plan.verdict === 'not sewable' ? null : { arrangement, plan, records: carried };
 }

@@ -1,6 +1,6 @@
 import type { Drawing } from '@seamwright/arrangement';
 import { drawnLines, putLineEnd } from '@seamwright/drafting';
-import { NO_WISHES, type PinRecord, type SewingWishes } from '@seamwright/pattern';
+import { NO_WISHES, namedPatches, type PinRecord, type SewingWishes } from '@seamwright/pattern';
 import { LastAssembly, type SewingPlan, SHAPE_LIMITS } from '@seamwright/sewing';
 import fc from 'fast-check';
 import { afterAll, beforeAll, expect, it, vi } from 'vitest';
@@ -65,7 +65,13 @@ function asking(
   let records: StudyQuestion['records'] = [];
   const study = (of: Drawing) => {
     const wishes: SewingWishes = { ...NO_WISHES, ...wanted, pins: pinsOn(records, pinned) };
-    return ask({ drawing: of, records, wishes, limits: SHAPE_LIMITS });
+    return ask({
+      drawing: of,
+      records,
+      named: namedPatches({ sewing: wishes }),
+      wishes,
+      limits: SHAPE_LIMITS,
+    });
   };
   const done = (now: Drawing) => {
     drawing = now;

@@ -45,7 +45,7 @@ export class QuickStudies {
 }
 
 function studied(
-  { drawing, records, wishes, limits }: StudyQuestion,
+  { drawing, records, named, wishes, limits }: StudyQuestion,
   how: Pick<PlanOptions, 'last'>,
   most = Number.POSITIVE_INFINITY,
 ): StudyAnswer | null {
@@ -55,7 +55,7 @@ function studied(
   if (arrangement.patches.length > most) return null;
   const problem = tooManyPatches(arrangement.patches.length);
   if (problem !== null) return nothing(problem, records);
-  const carried = carryPatches(records, arrangement);
+  const carried = carryPatches(records, arrangement, named);
   const question = { records: carried, wishes };
   return {
     arrangement,

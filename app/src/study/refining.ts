@@ -1,5 +1,5 @@
 import { type Computing, Ended, startComputing } from './computing.ts';
-import type { StudyQuestion } from './study.ts';
+import type { RecordedQuestion } from './study.ts';
 
 let worker: Computing | null = null;
 let busy = false;
@@ -11,7 +11,10 @@ export type Asking = Computing['ask'];
  * Lets `work` ask about a drawing, one question after the other, for as long as nobody calls {@link stopRefining}. What
  * was being refined before is dropped.
  */
-export async function refine(question: StudyQuestion, work: (ask: Asking) => Promise<void>): Promise<void> {
+export async function refine(
+  question: RecordedQuestion,
+  work: (ask: Asking) => Promise<void>,
+): Promise<void> {
   stopRefining();
   worker ??= startComputing();
   const { ask } = worker;

@@ -7,10 +7,15 @@ import type { AlternativeName, SewingPlan, ShapeLimits } from '@seamwright/sewin
 export interface StudyQuestion {
   readonly drawing: Drawing;
   readonly records: readonly PatchRecord[];
+  /** Ids of patches that no other patch is given: see {@link namedPatches}. */
+  readonly named: readonly string[];
   readonly wishes: SewingWishes;
   /** From where on the shapes of patches are worth a word. */
   readonly limits: ShapeLimits;
 }
+
+/** What is asked once the patches' records are known. */
+export type RecordedQuestion = Omit<StudyQuestion, 'named'>;
 
 /** What the worker says of one drawing. Plain data: it crosses from the worker to the page. */
 export interface StudyAnswer {

@@ -13,7 +13,7 @@ import { expose, transfer } from 'comlink';
 import { planned } from './planned.ts';
 import { Practice } from './practice.ts';
 import { QuickStudies } from './quick-studies.ts';
-import type { StudyAnswer, StudyQuestion } from './study.ts';
+import type { RecordedQuestion, StudyAnswer, StudyQuestion } from './study.ts';
 
 const quick = new QuickStudies();
 
@@ -21,7 +21,7 @@ const practice = new Practice();
 
 /** The question that the slower answers are about. */
 let subject: {
-  readonly question: StudyQuestion;
+  readonly question: RecordedQuestion;
   readonly arrangement: Arrangement;
   /** What is found for one way to sew it serves the others. */
   readonly searches: Searches;
@@ -39,7 +39,7 @@ const worker = {
   },
 
   /** Takes the drawing apart again and keeps it, for the questions below. `records` are those of its patches. */
-  begin(question: StudyQuestion): void {
+  begin(question: RecordedQuestion): void {
     const arrangement = arrange(question.drawing);
     if (!arrangement.ok) throw new Error('begin: the drawing was studied before and could be taken apart');
     subject = { question, arrangement: arrangement.value, searches: new Searches(arrangement.value) };

@@ -28,7 +28,7 @@ export function studyOf(lines: readonly Stroke[], wishes: SewingWishes = NO_WISH
   const drawing = drawingFromSegments(SQUARE, segments);
   const arrangement = arrange(drawing);
   if (!arrangement.ok) throw new Error(arrangement.problem.what);
-  const records = carryPatches([], arrangement.value);
+  const records = carryPatches([], arrangement.value, []);
   const { pins } = resolvePins(wishes.pins, records);
   const answer = {
     arrangement: arrangement.value,

@@ -6,7 +6,7 @@ import type { Arrangement, Patch } from './types.ts';
  * it.
  */
 export interface PatchRecord {
-  /** Never used again for another patch of the block. */
+  /** Not used again for another patch of the block for as long as anything in the document names it. */
   readonly id: string;
   /** {@link Patch.signature} when it was last seen. */
   readonly signature: string;
@@ -25,11 +25,18 @@ export interface PatchRecord {
  *
  * First by the lines round them: while lines move without changing who meets whom, these stay the same. Then by
  * place: a patch that was divided or grew goes on as the patch that holds its old heart. Where patches were merged,
- * the one that was given something (a note, a fabric) goes on, and of several the oldest. What is left gets a new id.
+ * the one that was given something (a note, a fabric) goes on, and of several the oldest: that of the lowest number.
+ * What is left gets a new id, counted on from the highest that is borne or named.
  *
+ * @param named ids that the document names patches by elsewhere, also of patches that are gone: none of them is given
+ * to another patch
  * @returns one record for each patch, in the order of `arrangement.patches`
  */
-export function carryPatches(records: readonly PatchRecord[], arrangement: Arrangement): PatchRecord[] {
+export function carryPatches(
+  records: readonly PatchRecord[],
+  arrangement: Arrangement,
+  named: readonly string[],
+): PatchRecord[] {
   const { patches } = arrangement;
   const recordOf = new Map<number, PatchRecord>();
   const used = new Set<string>();
@@ -51,7 +58,7 @@ export function carryPatches(records: readonly PatchRecord[], arrangement: Arran
   }
 
   const left = records.filter((record) => !used.has(record.id));
-  left.sort((p, q) => Number(isGiven(q)) - Number(isGiven(p)));
+  left.sort((p, q) => Number(isGiven(q)) - Number(isGiven(p)) || numberOf(p.id) - numberOf(q.id));
   for (const record of left) {
     const holder = patches.find(
       (patch) => !recordOf.has(patch.index) && contains(patch.polygon, record.at) !== 'outside',
@@ -59,7 +66,8 @@ export function carryPatches(records: readonly PatchRecord[], arrangement: Arran
     if (holder !== undefined) assign(holder, record);
   }
 
-  let last = records.reduce((most, { id }) => Math.max(most, numberOf(id)), 0);
+  let last = 0;
+  for (const id of [...records.map((record) => record.id), ...named]) last = Math.max(last, numberOf(id));
   return patches.map((patch) => {
     const known = recordOf.get(patch.index);
     if (known === undefined) last += 1;

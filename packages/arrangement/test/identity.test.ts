@@ -39,7 +39,7 @@ const noteAt = (records: readonly PatchRecord[], arrangement: Arrangement, x: nu
 
 describe('patches keep their identity', () => {
   const first = of(BOAT);
-  const records = noted(carryPatches([], first), first);
+  const records = noted(carryPatches([], first, []), first);
 
   it('every patch begins with an id of its own', () => {
     expect(new Set(records.map(({ id }) => id)).size).toBe(4);
@@ -48,7 +48,7 @@ describe('patches keep their identity', () => {
   it('while a line elsewhere moves, however far', () => {
     // The mast slides right across where the other patch had its heart.
     const later = of(moved(moved(BOAT, 3, 0, 2.5, 0), 3, 4, 2.5, 0));
-    const carried = carryPatches(records, later);
+    const carried = carryPatches(records, later, []);
     expect(carried.map(({ id }) => id).sort()).toEqual(records.map(({ id }) => id).sort());
     expect(noteAt(carried, later, 4, 2)).toBe(noteAt(records, first, 1, 2));
     expect(noteAt(carried, later, 5.8, 2)).toBe(noteAt(records, first, 4, 2));
@@ -59,7 +59,7 @@ describe('patches keep their identity', () => {
     const divided = of(
       drawingFromSegments(SQUARE, [line(0, 4, 6, 4), line(3, 0, 3, 4), line(0, 5, 6, 5), line(0, 1, 3, 1)]),
     );
-    const carried = carryPatches(records, divided);
+    const carried = carryPatches(records, divided, []);
     expect(noteAt(carried, divided, 1, 3)).toBe('area 12');
     expect(noteAt(carried, divided, 1, 0.5)).toBe('');
     expect(new Set(carried.map(({ id }) => id)).size).toBe(5);
@@ -76,19 +76,19 @@ describe('patches keep their identity', () => {
     const later = of(moved(moved(BOAT, 3, 0, 1, 0), 3, 4, 1, 0));
     const fabricOf = new Map(cut.map(({ id, fabric }) => [id, fabric]));
     const darkOf = new Map(cut.map(({ id, fabrics }) => [id, fabrics]));
-    for (const { id, fabric, fabrics } of carryPatches(cut, later)) {
+    for (const { id, fabric, fabrics } of carryPatches(cut, later, [])) {
       expect(fabric).toBe(fabricOf.get(id));
       expect(fabrics).toBe(darkOf.get(id));
     }
-    expect(carryPatches(records, later).every((record) => !('fabric' in record))).toBe(true);
+    expect(carryPatches(records, later, []).every((record) => !('fabric' in record))).toBe(true);
   });
 
   it('when a line goes, the patch with a fabric goes on', () => {
-    const plain = carryPatches([], first);
+    const plain = carryPatches([], first, []);
     const merged = of(drawingFromSegments(SQUARE, [line(0, 4, 6, 4), line(0, 5, 6, 5)]));
     for (const chosen of plain) {
       const cut = plain.map((record) => (record === chosen ? { ...record, fabric: 'blue' } : record));
-      expect(carryPatches(cut, merged).filter(({ fabric }) => fabric === 'blue')).toMatchObject([
+      expect(carryPatches(cut, merged, []).filter(({ fabric }) => fabric === 'blue')).toMatchObject([
         { id: chosen.id },
       ]);
     }
@@ -97,13 +97,42 @@ describe('patches keep their identity', () => {
   it('when a line goes, the patch with a note goes on', () => {
     const merged = of(drawingFromSegments(SQUARE, [line(0, 4, 6, 4), line(0, 5, 6, 5)]));
     const oneNote = records.map((record, i) => ({ ...record, note: i === 1 ? 'sail' : '' }));
-    const carried = carryPatches(oneNote, merged);
+    const carried = carryPatches(oneNote, merged, []);
     expect(carried).toHaveLength(3);
     expect(noteAt(carried, merged, 3, 2)).toBe('sail');
     expect(carried.find(({ note }) => note === 'sail')!.id).toBe(records[1]!.id);
   });
 
+  it('of several patches with notes that become one, the oldest goes on', () => {
+    const merged = of(drawingFromSegments(SQUARE, [line(0, 4, 6, 4), line(0, 5, 6, 5)]));
+    const [older, younger] = [
+      { ...records[0]!, note: 'older' },
+      { ...records[1]!, note: 'younger' },
+    ];
+    for (const both of [
+      [older, younger],
+      [younger, older],
+    ]) {
+      const carried = carryPatches([...both, ...records.slice(2)], merged, []);
+      expect(noteAt(carried, merged, 3, 2)).toBe('older');
+      expect(carried.find(({ note }) => note === 'older')!.id).toBe(older.id);
+    }
+  });
+
+  it('an id that the document still names is not given to another patch', () => {
+    // Three rows; the lowest goes, and with it its patch; then the uppermost is divided.
+    const rows = of(drawingFromSegments(SQUARE, [line(0, 2, 6, 2), line(0, 4, 6, 4)]));
+    const divided = of(drawingFromSegments(SQUARE, [line(0, 2, 6, 2), line(3, 0, 3, 2)]));
+    const two = of(drawingFromSegments(SQUARE, [line(0, 2, 6, 2)]));
+    const three = carryPatches([], rows, []);
+    const left = carryPatches(three, two, []);
+    const [gone] = three.filter(({ id }) => !left.some((record) => record.id === id));
+    const ids = carryPatches(left, divided, [gone!.id, 'sail']).map(({ id }) => id);
+    expect(ids).not.toContain(gone!.id);
+    expect(new Set(ids).size).toBe(3);
+  });
+
   it('nothing changed: nothing changes', () => {
-    expect(carryPatches(records, first)).toEqual(records);
+    expect(carryPatches(records, first, [])).toEqual(records);
   });
 });

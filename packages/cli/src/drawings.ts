@@ -12,6 +12,7 @@ import {
   type Fabric,
   looksLikeSvg,
   NO_WISHES,
+  namedPatches,
   parsePattern,
   readSvgDrawing,
   resolvePins,
@@ -84,13 +85,14 @@ function fromPattern(text: string, only?: string): Result<Drawings> {
       pattern.blocks.map(({ name }) => name),
     );
   const blocks: Drawn[] = [];
-  for (const { name, drawing, patches, sewing } of wanted) {
+  for (const one of wanted) {
+    const { name, drawing, patches, sewing } = one;
     const arranged = arrange(drawing);
     if (!arranged.ok) {
       const { what, where, remedy } = arranged.problem;
       return fail(what, [`block "${name}"`, where].filter((part) => part !== '').join(', '), remedy);
     }
-    const records = carryPatches(patches, arranged.value);
+    const records = carryPatches(patches, arranged.value, namedPatches(one));
     const block = workedOut(drawing, arranged.value, records, sewing ?? NO_WISHES);
     blocks.push({ name, ...block, findings: [] });
   }

@@ -3,6 +3,7 @@ export * from './colourways.ts';
 export { demoPattern } from './demo/demo-pattern.ts';
 export * from './history.ts';
 export { FABRIC_WIDTH_RANGE, GRID_PARTS, LARGEST_FILE, SWATCH_WIDTH_RANGE, tooLarge } from './limits.ts';
+export { namedPatches } from './named-patches.ts';
 export { type ParsedPattern, parsePattern } from './parse-pattern.ts';
 export * from './pattern.ts';
 export { PLAIN_FABRICS } from './plain-fabrics.ts';

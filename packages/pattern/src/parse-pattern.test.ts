@@ -39,7 +39,7 @@ const block: fc.Arbitrary<Omit<Block, 'id'>> = fc
     const drawing = { ...drawn, splits: drawn.splits.filter(({ from, to }) => from !== to) };
     const arranged = arrange(drawing);
     const patches = arranged.ok
-      ? carryPatches([], arranged.value).map((record) => ({
+      ? carryPatches([], arranged.value, []).map((record) => ({
           ...record,
           note,
           ...(fabric === undefined ? {} : { fabric: `f${fabric}` }),

@@ -44,7 +44,7 @@ function patchesOf({ name, notes }: Sketch, drawing: Drawing): PatchRecord[] {
   const arranged = arrange(drawing);
   if (!arranged.ok) throw new Error(`${name}: ${arranged.problem.what}`);
   const { patches } = arranged.value;
-  const records = carryPatches([], arranged.value);
+  const records = carryPatches([], arranged.value, []);
   for (const [note, x, y] of notes) {
     const index = patches.findIndex(({ polygon }) => contains(polygon, { x, y }) === 'inside');
     const record = records[index];
