@@ -1,4 +1,5 @@
 import { contains, distance, type Point } from '@seamwright/geometry';
+import { idsAfter, numberOfId } from './counted-ids.ts';
 import type { Arrangement, Patch } from './types.ts';
 
 /**
@@ -58,7 +59,7 @@ export function carryPatches(
   }
 
   const left = records.filter((record) => !used.has(record.id));
-  left.sort((p, q) => Number(isGiven(q)) - Number(isGiven(p)) || numberOf(p.id) - numberOf(q.id));
+  left.sort((p, q) => Number(isGiven(q)) - Number(isGiven(p)) || numberOfId(p.id) - numberOfId(q.id));
   for (const record of left) {
     const holder = patches.find(
       (patch) => !recordOf.has(patch.index) && contains(patch.polygon, record.at) !== 'outside',
@@ -66,13 +67,11 @@ export function carryPatches(
     if (holder !== undefined) assign(holder, record);
   }
 
-  let last = 0;
-  for (const id of [...records.map((record) => record.id), ...named]) last = Math.max(last, numberOf(id));
+  const nextId = idsAfter([...records.map(({ id }) => id), ...named]);
   return patches.map((patch) => {
     const known = recordOf.get(patch.index);
-    if (known === undefined) last += 1;
     return {
-      id: known?.id ?? `patch${last}`,
+      id: known?.id ?? nextId('patch'),
       signature: patch.signature,
       at: patch.heart,
       ...giftsOf(known ?? NOTHING),
@@ -106,5 +105,3 @@ export function sameGifts(one: Gifts, other: Gifts): boolean {
 }
 
 const NOTHING: Gifts = { note: '' };
-
-const numberOf = (id: string): number => Number(/^patch(\d+)$/.exec(id)?.[1] ?? 0);

@@ -1,6 +1,7 @@
 export * from './alike.ts';
 export * from './arrange.ts';
 export * from './boundary.ts';
+export { idsAfter } from './counted-ids.ts';
 export * from './drawing.ts';
 export { inches, placeName, TOLD_ONE_BY_ONE, toldOneByOne } from './findings.ts';
 export * from './from-segments.ts';

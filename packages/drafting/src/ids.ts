@@ -1,9 +1,4 @@
-import type { Drawing, LineId, PointId } from '@seamwright/arrangement';
-
-const numberOf = (id: string): number => {
-  const digits = /\d+$/.exec(id);
-  return digits === null ? 0 : Number(digits[0]);
-};
+import { type Drawing, idsAfter, type LineId, type PointId } from '@seamwright/arrangement';
 
 /** Gives out ids that no point or line of a drawing bears, the same ones for the same drawing. */
 export interface FreshIds {
@@ -11,17 +6,11 @@ export interface FreshIds {
   split(): LineId;
 }
 
-/**
- * Points and splits count on together from the highest number that either bears, so an id stays unused even
- * when the ones below it are deleted. Foreign ids (`line-b`) count as 0: a letter and a number of our own
- * cannot equal them unless they end in a number, which then counts.
- */
-export function freshIds(drawing: Drawing): FreshIds {
-  let last = 0;
-  for (const id of Object.keys(drawing.points)) last = Math.max(last, numberOf(id));
-  for (const split of drawing.splits) last = Math.max(last, numberOf(split.id));
+/** Points and splits count on together from the highest number that either bears: {@link idsAfter}. */
+export function freshIds({ points, splits }: Drawing): FreshIds {
+  const next = idsAfter([...Object.keys(points), ...splits.map(({ id }) => id)]);
   return {
-    point: () => `p${++last}`,
-    split: () => `s${++last}`,
+    point: () => next('p'),
+    split: () => next('s'),
   };
 }
