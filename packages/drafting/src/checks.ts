@@ -1,5 +1,14 @@
 import type { Drawing } from '@seamwright/arrangement';
-import { checkSimple, distance, fail, ok, type Result, SNAP_DISTANCE } from '@seamwright/geometry';
+import {
+  checkSimple,
+  distance,
+  FARTHEST_POINT,
+  fail,
+  ok,
+  type Point,
+  type Result,
+  SNAP_DISTANCE,
+} from '@seamwright/geometry';
 import { type DrawnLine, drawnLines } from './lines.ts';
 import { checkSizes, sizeOf } from './size.ts';
 
@@ -46,5 +55,17 @@ export const checkLengths =
     }
     return ok(after);
   };
+
+/** No point is farther out than what is written and read again. */
+export function checkReach(drawing: Drawing): Result<unknown> {
+  const isOut = ({ x, y }: Point) => Math.max(Math.abs(x), Math.abs(y)) > FARTHEST_POINT;
+  return Object.values(drawing.points).some(isOut)
+    ? fail(
+        `A line would run farther out than ${FARTHEST_POINT} in`,
+        '',
+        'Shorten the lines that run past the edge of the block, or give a smaller size',
+      )
+    : ok(drawing);
+}
 
 const lengthOf = ({ from, to }: DrawnLine): number => distance(from, to);

@@ -142,6 +142,14 @@ describe('ranges', () => {
     expect(inches('6', 'in', ALLOWANCE_RANGE)).toBe('6 in is too large. Type at most 2 in.');
   });
 
+  test('a length that is out of the range by less than what counts as different is the bound itself', () => {
+    const width = { least: 4, most: 130 };
+    expect(inches('3.9999995', 'in', width)).toBe(4);
+    expect(inches('130.0000005', 'in', width)).toBe(130);
+    expect(inches('3.999998', 'in', width)).toMatch('too small');
+    expect(checkLength(130.0000005, 'in', width)).toEqual({ ok: true, value: 130 });
+  });
+
   test('checkLength refuses what a file may hold', () => {
     expect(checkLength(Number.NaN, 'in', SIZE_RANGE).ok).toBe(false);
     expect(checkLength(Infinity, 'in', SIZE_RANGE).ok).toBe(false);

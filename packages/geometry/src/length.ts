@@ -84,8 +84,8 @@ export function parseLength(text: string, defaultUnit: LengthUnit, range?: Lengt
 }
 
 /**
- * The same check for a length that comes from a file and not from a field: inches, finite, within `range`. The
- * Problem names the bounds in `unit`.
+ * The same check for a length that comes from a file and not from a field: inches, finite, within `range`; one that
+ * differs from a bound by less than {@link SAME_COORDINATE} is that bound. The Problem names the bounds in `unit`.
  */
 export function checkLength(inches: number, unit: LengthUnit, range: LengthRange): Result<number> {
   if (!Number.isFinite(inches)) return fail('The length is not a number', '', EXAMPLES);
@@ -95,7 +95,7 @@ export function checkLength(inches: number, unit: LengthUnit, range: LengthRange
     return fail(`${bound(inches)} is too small`, '', `Type at least ${bound(range.least)}`);
   if (inches > range.most + SAME_COORDINATE)
     return fail(`${bound(inches)} is too large`, '', `Type at most ${bound(range.most)}`);
-  return ok(inches);
+  return ok(Math.min(Math.max(inches, range.least), range.most));
 }
 
 const EXAMPLES = 'Type a length such as 2 3/8, 2.375 or 6cm';

@@ -34,6 +34,14 @@ export const SAME_COORDINATE = 1e-6;
 export const LARGEST_SIZE = 120;
 
 /**
+ * Inches. The largest coordinate of a drawing's point, to either side. Nothing is drawn farther out.
+ *
+ * It is far above {@link LARGEST_SIZE}: parts beyond the outline are cut off anyway. Larger, up to 1e300, could not be reckoned
+ * with; smaller would refuse drawings whose lines run far past the block.
+ */
+export const FARTHEST_POINT = 10_000;
+
+/**
  * Inches. How much deeper inside a patch a label could have stood than where we put it.
  *
  * 1/256 in (0.1 mm) is not seen. Larger would push labels visibly off the middle; smaller costs time on every

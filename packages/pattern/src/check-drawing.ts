@@ -4,6 +4,7 @@ import {
   checkLength,
   checkSimple,
   distanceToLine,
+  FARTHEST_POINT,
   fail,
   formatLength,
   ok,
@@ -11,7 +12,6 @@ import {
   SIZE_RANGE,
   SNAP_DISTANCE,
 } from '@seamwright/geometry';
-import { FARTHEST_POINT } from './limits.ts';
 
 /**
  * Whether a drawing holds together: every point that is spoken of exists, ids are not used twice, the outline is

@@ -18,12 +18,6 @@ export const MOST_ATTRIBUTES = 300_000;
 /** Levels of groups in groups of an SVG drawing. Drawing programs nest a few; each costs work for every shape inside. */
 export const DEEPEST_NESTING = 200;
 
-/**
- * Inches from the outline's corner. Nothing is drawn farther out: parts beyond the outline are cut off anyway, and
- * numbers as large as 1e300 cannot be reckoned with.
- */
-export const FARTHEST_POINT = 10_000;
-
 /** Why a file of that many characters (or bytes) is not opened; null when it may be. */
 export const tooLarge = (characters: number): Problem | null =>
   characters <= LARGEST_FILE

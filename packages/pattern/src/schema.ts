@@ -1,6 +1,6 @@
-import { LARGEST_SIZE } from '@seamwright/geometry';
+import { FARTHEST_POINT, LARGEST_SIZE } from '@seamwright/geometry';
 import * as z from 'zod/mini';
-import { FABRIC_WIDTH_RANGE, FARTHEST_POINT, GRID_PARTS, SWATCH_WIDTH_RANGE } from './limits.ts';
+import { FABRIC_WIDTH_RANGE, GRID_PARTS, SWATCH_WIDTH_RANGE } from './limits.ts';
 import { LEAST_STRENGTH, MOST_PICTURE_DATA, PICTURE_WIDTH_RANGE } from './tracing/limits.ts';
 
 /**

@@ -1,7 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { allEditScripts, bareDrawings, carryOut, drawings, editScripts } from '../../test/drawings.ts';
+import { allEditScripts, bareDrawings, carryOut, drawings, editScripts, must } from '../../test/drawings.ts';
+import { pointAt, withLines } from '../../test/exact.ts';
 import { expectSound, frozen } from '../../test/sound.ts';
+import { square } from '../outlines.ts';
 import { resizeDrawing } from './resize-drawing.ts';
 
 describe('any sequence of edits', () => {
@@ -71,6 +73,30 @@ describe('any sequence of edits', () => {
 });
 
 describe('resizeDrawing', () => {
+  it('refuses a size at which a point would lie farther out than a pattern file may say', () => {
+    const inch = withLines(must(square(1)), [0.5, 0.5, 200, 0.5]);
+    // 200 × 50 is as far as it may be, docs/file-format.md; 200 × 60 is not.
+    expect(must(resizeDrawing(inch, { width: 50 })).points[pointAt(inch, 200, 0.5)]).toMatchObject({
+      x: 10_000,
+    });
+    expect(resizeDrawing(inch, { width: 60 })).toMatchObject({
+      ok: false,
+      problem: { what: 'A line would run farther out than 10000 in' },
+    });
+  });
+
+  it('puts points that a file has beside their lines onto them', () => {
+    const rail = withLines(must(square(8)), [0, 4, 8, 4], [2, 4, 2, 8], [2, 6, 8, 6]);
+    const [foot, far] = [pointAt(rail, 2, 4), pointAt(rail, 2, 6)];
+    const beside = (id: string, x: number, y: number) => ({ [id]: { ...rail.points[id]!, x, y } });
+    // 0.012 in off: less than the 1/64 in that a file may have.
+    const points = { ...rail.points, ...beside(foot, 2, 4.012), ...beside(far, 2.012, 6) };
+    const resized = must(resizeDrawing(frozen({ ...rail, points }), { width: 16 }));
+    expectSound(resized);
+    expect(resized.points[foot]).toEqual({ ...rail.points[foot], x: 4, y: 8 });
+    expect(resized.points[far]!.on).toEqual(rail.points[far]!.on);
+  });
+
   it('there and back is where it was, to 1e-9 in', () => {
     fc.assert(
       fc.property(

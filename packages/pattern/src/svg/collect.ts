@@ -1,5 +1,6 @@
 import {
   compose,
+  FARTHEST_POINT,
   fail,
   ok,
   type Point,
@@ -8,7 +9,7 @@ import {
   transformPoint,
 } from '@seamwright/geometry';
 import type { Element } from '@xmldom/xmldom';
-import { DEEPEST_NESTING, FARTHEST_POINT } from '../limits.ts';
+import { DEEPEST_NESTING } from '../limits.ts';
 import { placeOf, SHAPES } from './shapes.ts';
 import { parseTransform } from './transform.ts';
 import type { Passed, Unread } from './unread.ts';

@@ -63,6 +63,8 @@ describe('where a picture lies', () => {
   it('fits a box, touching it on two sides, and never beyond', () => {
     fc.assert(
       fc.property(size, fc.double({ min: 1, max: 120, noNaN: true }), (of, high) => {
+        // Others are as narrow as pictures may be: see below.
+        fc.pre((high * of.width) / of.height >= 1 / 16);
         const box = pictureBox(fitPicture(of, { minX: 0, minY: 0, maxX: 6, maxY: high }), of);
         const [wide, tall] = [box.maxX - box.minX, box.maxY - box.minY];
         expect(wide).toBeLessThanOrEqual(6 + 1e-9);
@@ -71,6 +73,20 @@ describe('where a picture lies', () => {
       }),
       { seed: 62 },
     );
+  });
+
+  it('is never narrower than a picture in a file may be, however slender it is', () => {
+    // 6 in high it would be 1/400 in wide.
+    expect(fitPicture({ width: 1, height: 2400 }, { minX: 0, minY: 0, maxX: 6, maxY: 6 }).width).toBe(1 / 16);
+  });
+
+  it('is the widest that a picture may be where it would be wider by less than what counts as different', () => {
+    const at = { x: 3, y: 3, width: 6, turn: 0 };
+    const across = [
+      { x: 0, y: 10 },
+      { x: 600, y: 10 },
+    ] as const;
+    expect(made(scaleByTwo(at, { width: 600, height: 600 }, across, 1200.000_000_5)).width).toBe(1200);
   });
 
   it('moves there and back to where it was', () => {

@@ -4,6 +4,7 @@ import {
   checkLength,
   compose,
   distance,
+  FARTHEST_POINT,
   fail,
   inverse,
   type LengthUnit,
@@ -17,7 +18,6 @@ import {
   transformPoint,
   translation,
 } from '@seamwright/geometry';
-import { FARTHEST_POINT } from '../limits.ts';
 import { PICTURE_WIDTH_RANGE } from './limits.ts';
 import type { PicturePlace } from './tracing.ts';
 
@@ -59,11 +59,14 @@ export function pictureBox(place: PicturePlace, size: PictureSize): Box {
   return boundingBox(corners.map((corner) => transformPoint(t, corner)));
 }
 
-/** Upright, as large as it can be within the box, in its middle. */
+/** Upright, as large as it can be within the box, in its middle; a very slender one is as narrow as pictures may be. */
 export function fitPicture(size: PictureSize, { minX, minY, maxX, maxY }: Box): PicturePlace {
   const width = Math.min(maxX - minX, ((maxY - minY) * size.width) / size.height);
-  return { x: (minX + maxX) / 2, y: (minY + maxY) / 2, width, turn: 0 };
+  return { x: (minX + maxX) / 2, y: (minY + maxY) / 2, width: possibleWidth(width), turn: 0 };
 }
+
+const possibleWidth = (width: number): number =>
+  Math.min(Math.max(width, PICTURE_WIDTH_RANGE.least), PICTURE_WIDTH_RANGE.most);
 
 /** Moved by so many inches to the right and down; it stays within reach of the block. */
 export function movePicture<P extends PicturePlace>(place: P, dx: number, dy: number): P {
@@ -115,7 +118,7 @@ export function scaleByTwo<P extends PicturePlace>(
       'Check the distance, or choose two points that are farther apart',
     );
   }
-  return ok(keeping(place, { ...place, width }, size, first));
+  return ok(keeping(place, { ...place, width: checked.value }, size, first));
 }
 
 /**
@@ -162,11 +165,10 @@ function keeping<P extends PicturePlace>(
 export function stretchPicture<P extends PicturePlace>(place: P, from: Box, to: Box): P {
   const kx = (to.maxX - to.minX) / (from.maxX - from.minX);
   const ky = (to.maxY - to.minY) / (from.maxY - from.minY);
-  const { least, most } = PICTURE_WIDTH_RANGE;
   return {
     ...place,
     x: withinReach(to.minX + (place.x - from.minX) * kx),
     y: withinReach(to.minY + (place.y - from.minY) * ky),
-    width: Math.min(Math.max(place.width * Math.sqrt(kx * ky), least), most),
+    width: possibleWidth(place.width * Math.sqrt(kx * ky)),
   };
 }
