@@ -11,6 +11,8 @@ import {
   planCloths,
   planSheets,
 } from '../src/index.ts';
+import { laysAlong, leastHalfRectangle } from '../src/sizes/half-rectangles.ts';
+import { rectangleAt } from '../src/sizes/rectangles.ts';
 
 /**
  * How long charts and plans of the least fabric take, and how near the plans come to what is proved to be needed.
@@ -119,6 +121,29 @@ for (const trim of [false, true]) {
       full.bound.toFixed(2),
       `${(100 * (full.length / full.bound - 1)).toFixed(2)} %`,
       `${full.proved} of ${fabrics}`,
+    );
+  }
+}
+
+const halves = new Table(
+  'The least half-rectangle, spare of a quarter inch; a half of a 36 in square, and a strip of 40 × 0.3 in',
+  ['round up to', 'turn', 'square ms', 'strip ms'],
+  7,
+);
+for (const roundUpTo of [1 / 4, 1 / 16, 1 / 64]) {
+  for (const turn of [0, 5]) {
+    const rules = { allowance: 0.25, spare: 0.25, turn, roundUpTo };
+    const takes = (...corners: readonly (readonly [number, number])[]) => {
+      const shape = corners.map(([x, y]) => ({ x, y }));
+      const lays = laysAlong({ a: shape[0]!, b: shape[1]! }, shape[2]!);
+      const whole = rectangleAt(shape, 0, rules);
+      return ms(timed(() => leastHalfRectangle(shape, lays, rules, 2 * whole.width * whole.height)).ms);
+    };
+    halves.row(
+      `1/${1 / roundUpTo} in`,
+      `${turn}°`,
+      takes([0, 0], [36.5, 0], [36.5, 36.5], [36.1, 36.5], [0, 0.4]),
+      takes([0, 0], [40.5, 0], [40.5, 0.8], [0, 0.8]),
     );
   }
 }

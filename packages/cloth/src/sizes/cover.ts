@@ -19,13 +19,17 @@ export type Slack = Pick<CutRules, 'spare' | 'turn'>;
  * over the turn + spare ≤ distance. (Laid before it is flipped over its sew line, the piece is the mirror image of all
  * this; shifts and turns mirrored are again all shifts and turns within the slack.)
  */
-export const coversWithin = (piece: PieceShape, shape: Polygon, { spare, turn }: Slack): boolean => {
+export const coversWithin = (piece: PieceShape, shape: Polygon, slack: Slack): boolean =>
+  lackOf(piece, shape, slack) <= 0;
+
+/** How much farther from the piece's centre the worst of its sides would have to be, inches; at most 0 where it covers. */
+export function lackOf(piece: PieceShape, shape: Polygon, { spare, turn }: Slack): number {
   const { centre, sides } = nominalPlace(piece, shape);
-  return sides.every(
-    ({ normal, distance }) =>
-      reach(shape, centre, normal, turn * DEGREE) + spare <= distance + SAME_COORDINATE / 2,
+  const lacks = sides.map(
+    ({ normal, distance }) => reach(shape, centre, normal, turn * DEGREE) + spare - distance,
   );
-};
+  return Math.max(...lacks) - SAME_COORDINATE / 2;
+}
 
 /** How far off true the piece may lie, each alone, and still cover the shape; exact. */
 export function tolerances(

@@ -3,7 +3,10 @@ import { describe, expect, test } from 'vitest';
 import { USUAL } from '../../test/blocks.ts';
 import { coversByHand, laidTrue, worstSlips } from '../../test/placing-by-hand.ts';
 import { randomNumbers } from '../../test/slips.ts';
-import { ALONG_GRAIN, laysAlong, leastHalfRectangle } from './half-rectangles.ts';
+import type { PieceShape } from '../placing/nominal-place.ts';
+import type { CutRules } from '../types.ts';
+import { coversWithin } from './cover.ts';
+import { ALONG_GRAIN, type Lay, laysAlong, leastHalfRectangle } from './half-rectangles.ts';
 
 const triangle = (random: () => number): Polygon => {
   for (;;) {
@@ -33,7 +36,67 @@ function leastByTrying(
   return least;
 }
 
+/**
+ * All sizes below an area, counted up in whole steps, each asked whether it covers: the one of the least area, of such the
+ * less long, of mirror images the wider, in the first lay that has it.
+ */
+function byCounting(
+  shape: Polygon,
+  lays: readonly Lay[],
+  rules: CutRules,
+  below: number,
+  only: (w: number, h: number) => boolean,
+): PieceShape | null {
+  const step = rules.roundUpTo;
+  const most = below / step ** 2;
+  const sizes: (readonly [number, number])[] = [];
+  for (let w = 1; w < most; w++) {
+    for (let h = 1; w * h < most; h++) if (only(w, h)) sizes.push([w, h]);
+  }
+  sizes.sort(([w, h], [v, g]) => w * h - v * g || Math.max(w, h) - Math.max(v, g) || v - w);
+  for (const [w, h] of sizes) {
+    const [width, height] = [w * step, h * step];
+    for (const { along, angle } of lays) {
+      const back = 90 + (Math.atan2(width, height) * 180) / Math.PI;
+      const turned = along === 'leg' ? angle : (((angle - back) % 360) + 360) % 360;
+      const piece = { shape: 'half-rectangle', width, height, angle: turned } as const;
+      if (coversWithin(piece, shape, rules)) return piece;
+    }
+  }
+  return null;
+}
+
 describe('the least half-rectangle', () => {
+  test('is to the very piece what counting up all sizes finds, whatever the spare and the turn', () => {
+    const random = randomNumbers(93);
+    const rulesOf = (n: number): CutRules => ({
+      ...USUAL,
+      spare: [0, 0.25, 0.4][n % 3]!,
+      turn: [0, 3, 10, 25][n % 4]!,
+      roundUpTo: 0.5,
+    });
+    let found = 0;
+    for (let n = 0; n < 36; n++) {
+      const high = n % 5 === 0 ? 0.4 : 4;
+      const points = Array.from({ length: 3 + (n % 3) }, () => ({ x: random() * 5, y: random() * high }));
+      const shape = convexHull(points);
+      const [a, b, c] = shape as unknown as readonly [Point, Point, Point];
+      const rules = rulesOf(n);
+      const below = 20 + random() * 80;
+      for (const lays of [ALONG_GRAIN, laysAlong({ a, b }, c)]) {
+        const least = byCounting(shape, lays, rules, below, () => true);
+        // A square that takes no more than a strip of one step along the longer side in addition.
+        const little =
+          least === null ? 0 : least.width * least.height + 0.5 * Math.max(least.width, least.height);
+        const limit = Math.min(little, below) + 0.25 / 2;
+        const even = byCounting(shape, lays, rules, limit, (w, h) => w === h);
+        expect(leastHalfRectangle(shape, lays, rules, below)).toEqual(even ?? least);
+        if (least !== null) found += 1;
+      }
+    }
+    expect(found).toBeGreaterThan(36);
+  });
+
   test('along the grain is what trying every size finds, or the square that is little larger', () => {
     const random = randomNumbers(91);
     for (let n = 0; n < 15; n++) {

@@ -12,7 +12,7 @@ import {
 import { axesOf, extent, type PieceShape } from '../placing/nominal-place.ts';
 import type { CutRules } from '../types.ts';
 import { directionAngle, roundTheCircle } from './angles.ts';
-import { coversWithin } from './cover.ts';
+import { lackOf } from './cover.ts';
 import { stepsUp } from './round-up.ts';
 
 /**
@@ -41,7 +41,8 @@ export function laysAlong({ a, b }: Segment, patchSide: Point): readonly Lay[] {
  * A half-rectangle whose whole rectangle has less area than `below` (square inches), sides whole multiples of
  * `roundUpTo`, that covers the shape within the rules' slack when it is laid in one of the ways; null when there is none.
  *
- * It is the one of the least area: all sizes are tried but those that the area or the extent of the shape rules out.
+ * It is the one of the least area: all sizes are looked at but those that are ruled out by the area or the extent of the shape,
+ * or by what a smaller one lacks.
  * Only where a square takes no more than a strip of one step's width along the longer side in addition, it is that
  * square: its halves fit patches and their mirror images, and nobody takes one side for the other.
  */
@@ -72,28 +73,51 @@ function leastOf(
   const { roundUpTo: step, spare } = rules;
   // The triangle holds the hull with a strip of the spare round it.
   const leastArea = (2 * (area(hull) + perimeter(hull) * spare)) / step ** 2;
-  const leastSide = stepsUp(leastWidth(hull) + 2 * spare, step);
+  const diameter = perimeter(hull) / 2;
+  const leastSide = stepsUp(leastWidthOf(hull) + 2 * spare, step);
   let best: PieceShape | null = null;
   let found = { w: 0, h: bound };
   let most = bound;
   for (const lay of lays) {
-    const mayCover = sieve(hull, lay, rules);
-    for (let w = leastSide; w * leastSide <= most; w++) {
-      for (let h = onlySquares ? w : Math.max(leastSide, Math.ceil(leastArea / w)); w * h <= most; h++) {
+    const { mayCover, leastWidth, leastHeight } = sieve(hull, lay, rules);
+    const lowest = Math.max(leastSide, Math.floor(leastHeight / step));
+    for (let w = Math.max(leastSide, Math.floor(leastWidth / step)); w * lowest <= most; w++) {
+      let h = onlySquares ? w : Math.max(lowest, Math.ceil(leastArea / w));
+      while (w * h <= most) {
+        const piece = pieceIn(lay, w * step, h * step);
+        const lack = lackOf(piece, hull, rules);
         const isBetter = w * h < most || (best !== null && isHandier({ w, h }, found));
-        if (isBetter && mayCover(w * step, h * step)) {
-          const piece = pieceIn(lay, w * step, h * step);
-          if (coversWithin(piece, hull, rules)) {
-            best = piece;
-            found = { w, h };
-            most = w * h;
-          }
+        if (lack <= 0 && isBetter && mayCover(piece)) {
+          best = piece;
+          found = { w, h };
+          most = w * h;
         }
         if (onlySquares) break;
+        h += Math.max(1, Math.floor(lack / gainOf(piece, diameter) / step));
       }
     }
   }
   return best;
+}
+
+/**
+ * The most by which less is lacking ({@link lackOf}) for each inch of height that a half-rectangle of this width and at
+ * least this height gains; so heights within what it lacks, divided by this, need not be tried.
+ *
+ * Derivation. With the height the normals turn at most by ω = width ÷ longSide² (radians for an inch; some stay), and the
+ * radius r grows by r′ = (1 − height ÷ longSide) ÷ 2. Let v be a corner of the shape and c the centre, so that
+ * (v − c)·n ≤ ϱ for each outward normal n, with equality at some corner: ϱ is the radius of the triangle that just encloses
+ * the shape, the mean of the shape's reaches from v weighted by the triangle's sides, none of which is above the shape's
+ * diameter d. So the reaches from v differ from ϱ by at most d in two directions square to each other, |v − c| ≤ √2·d, and as
+ * (v − c)·n changes with n alone by at most √2·d·ω, so does ϱ, and c moves by at most 2·√2 times that. Together a side's
+ * lack falls by at most r′ + (1 + 2·√2)·√2·d·ω. Both r′ and ω fall as the height grows.
+ *
+ * @param diameter of the shape, or more
+ */
+function gainOf({ width, height }: PieceShape, diameter: number): number {
+  const longSide = Math.hypot(width, height);
+  const growth = (1 - height / longSide) / 2;
+  return growth + ((4 + Math.SQRT2) * diameter * width) / longSide ** 2;
 }
 
 interface Steps {
@@ -113,18 +137,23 @@ const pieceIn = ({ along, angle }: Lay, width: number, height: number): PieceSha
   angle: along === 'leg' ? angle : roundTheCircle(angle - 90 - (Math.atan2(width, height) * 180) / Math.PI),
 });
 
-/** Whether a size has room for the shape and the spare between each side and the corner opposite: quick, but not enough. */
+/**
+ * Whether a size has room for the shape and the spare between each side and the corner opposite, and below which width and
+ * height (inches) none has: quick, but not enough.
+ */
 function sieve(hull: Polygon, { along, angle }: Lay, { spare }: CutRules) {
   const [lengthwise, crosswise] = axesOf(angle).map((axis) => spread(hull, axis) + 2 * spare);
-  return (width: number, height: number): boolean => {
+  const mayCover = ({ width, height }: PieceShape): boolean => {
     if (along === 'leg') return width >= lengthwise! && height >= crosswise!;
     const longSide = Math.hypot(width, height);
     return longSide >= lengthwise! && width * height >= crosswise! * longSide;
   };
+  // The long side is longer than either leg, so each leg is longer than the height above it.
+  return { mayCover, leastWidth: along === 'leg' ? lengthwise! : crosswise!, leastHeight: crosswise! };
 }
 
 const spread = (hull: Polygon, axis: Point): number => extent(hull, axis) + extent(hull, scale(axis, -1));
 
 /** The least distance of parallel lines with a convex polygon between them: one is along an edge (from memory). */
-const leastWidth = (hull: Polygon): number =>
+const leastWidthOf = (hull: Polygon): number =>
   Math.min(...edgesOf(hull).map((edge) => spread(hull, axesOf(directionAngle(edge))[1])));
