@@ -41,6 +41,13 @@ describe('binding the plans of several blocks', () => {
     ]);
   });
 
+  it('has a title of letters only, as each block has', () => {
+    const plans = [plan('Boat', 'AB'), plan('Lantern', 'A')];
+    // XML 1.0, section 2.2: no document may hold U+0001, not even escaped.
+    expect(bindPlans('The\u0001 harbour\n', plans).title).toBe('The harbour');
+    expect(bindPlans(' \u0001 ', plans).title).toBe('Boat');
+  });
+
   it('leaves a single one as it is', () => {
     const only = plan('Boat', 'AB');
     expect(bindPlans('Harbour', [only])).toBe(only);

@@ -1,9 +1,10 @@
-import type { OutlineEntry, PagePlan, Print } from '@seamwright/pages';
+import { cleanName, type OutlineEntry, type PagePlan, type Print } from '@seamwright/pages';
 
 /**
  * The sheets of several blocks as one document, one block after the other. Each block keeps the numbering of its own
  * pages, so that it can be printed alone; the document's outline has an entry for each block.
  *
+ * @param title of the document; one without a letter gives way to the first block's name
  * @param plans one or more, all on the same paper
  */
 export function bindPlans(title: string, plans: readonly PagePlan[]): PagePlan {
@@ -21,7 +22,7 @@ export function bindPlans(title: string, plans: readonly PagePlan[]): PagePlan {
     before += plan.sheets.length;
   }
   return {
-    title: title || first.title,
+    title: cleanName(title) || first.title,
     paper: first.paper,
     sheets: plans.flatMap(({ sheets }) => sheets),
     outline,

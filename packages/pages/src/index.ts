@@ -7,7 +7,7 @@ export { type PrintRun, printsOf, printsOn } from './foundation/prints.ts';
 export { alikeSections } from './foundation/templates.ts';
 export { layTemplates } from './fussy-cutting/lay-templates.ts';
 export type { TemplateJob, TemplateKind } from './fussy-cutting/template-job.ts';
-export type { FinishedSize, FoundationJob } from './job.ts';
+export { cleanName, type FinishedSize, type FoundationJob } from './job.ts';
 export * from './marks/model.ts';
 export type { Progress } from './progress.ts';
 export { type CheckPage, type CheckPageJob, checkPage } from './sheet/check-page.ts';
