@@ -128,6 +128,47 @@ describe('parseLength refuses, with one Problem', () => {
   });
 });
 
+/** A double as a whole number of parts of 2^-120, exact for those that occur here. */
+const parts = (value: number): bigint => BigInt(value * 2 ** 120);
+
+test('a length of up to 13 digits is the double nearest to the exact one, in every unit', () => {
+  // 1 in = 25.4 mm: inches as numerator and denominator, worked out here by hand.
+  const units = {
+    in: [1n, 1n],
+    ft: [12n, 1n],
+    yd: [36n, 1n],
+    mm: [5n, 127n],
+    cm: [50n, 127n],
+    m: [5000n, 127n],
+  } as const;
+  fc.assert(
+    fc.property(
+      fc.bigInt({ min: 1n, max: 10n ** 13n - 1n }),
+      fc.nat({ max: 13 }),
+      fc.constantFrom(...(Object.keys(units) as (keyof typeof units)[])),
+      (digits, places, unit) => {
+        const written = digits
+          .toString()
+          .padStart(places + 1, '0')
+          .slice(-13 - 1);
+        const text = `${written.slice(0, written.length - places)}.${written.slice(written.length - places)}${unit}`;
+        const value = inches(text, 'in');
+        if (typeof value !== 'number') throw new Error(value);
+        const [n, d] = units[unit];
+        const exact = 2n ** 120n * digits * n;
+        const divisor = 10n ** BigInt(places) * d;
+        const off = (near: number) => {
+          const miss = parts(near) * divisor - exact;
+          return miss < 0n ? -miss : miss;
+        };
+        const ulp = 2 ** (Math.floor(Math.log2(value)) - 52);
+        expect(off(value) <= off(value + ulp) && off(value) <= off(value - ulp)).toBe(true);
+      },
+    ),
+    { seed: 42, numRuns: 5000 },
+  );
+});
+
 describe('ranges', () => {
   test('a finished size is more than nothing and at most 120 in', () => {
     expect(inches('0', 'in', SIZE_RANGE)).toBe('0 in is too small. Type at least 1/16 in.');

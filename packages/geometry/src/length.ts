@@ -29,7 +29,7 @@ export const SIZE_RANGE: LengthRange = { least: SMALLEST_SIZE, most: LARGEST_SIZ
 /** The seam allowance; none at all is allowed, for templates that are cut by eye. */
 export const ALLOWANCE_RANGE: LengthRange = { least: 0, most: LARGEST_ALLOWANCE };
 
-/** Each unit's length in inches, as a ratio of whole numbers so that nothing is rounded before the last step. */
+/** Each unit's length in inches, as a ratio of whole numbers so that lengths of a few digits are rounded once, at the end. */
 const UNITS: readonly { readonly names: readonly string[]; readonly inches: readonly [bigint, bigint] }[] = [
   { names: ['in', 'in.', 'inch', 'inches', '"'], inches: [1n, 1n] },
   { names: ['ft', 'ft.', 'foot', 'feet', "'"], inches: [12n, 1n] },
@@ -68,8 +68,8 @@ const LONGEST_TEXT = 40;
  * The length that the maker typed, in inches: `6`, `6.5`, `6,5`, `1/4`, `6 1/2`, `6-1/2`, `6½`, each alone (then
  * in `defaultUnit`) or followed by in, ″, ft, ′, yd, mm, cm or m; also `5′ 6½″`. A comma is a decimal comma.
  *
- * The value is the exact one rounded once to a double: `152.4mm` is 6 and not 6 give or take. Refused, each with
- * one Problem: what is no length, a length below 0, one outside `range`.
+ * Up to 13 digits the value is the exact one rounded once to a double: `152.4mm` is 6 and not 6 give or take. With more, numerator
+ * and denominator may be rounded before they are divided, and the last place of the value may be off. Refused, each with one Problem: what is no length, a length below 0, one outside `range`.
  */
 export function parseLength(text: string, defaultUnit: LengthUnit, range?: LengthRange): Result<number> {
   const typed = text.trim();
