@@ -31,7 +31,11 @@ export interface ReplayedReport {
  */
 const TOUCH = 1 / 128;
 
-/** Inches: a shared stretch shorter than this is two corners that meet, not a contact. */
+/**
+ * Inches: a shared stretch shorter than this is two corners that meet, not a contact. As large as what counts as the same
+ * coordinate, and kept here for the same reason. Larger would leave out contacts that the solver sees; smaller would take the
+ * rounding of a corner for one.
+ */
 const SHORTEST_CONTACT = 1e-6;
 
 /**
