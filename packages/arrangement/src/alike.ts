@@ -1,12 +1,12 @@
 import {
   distance,
-  distanceToLine,
   motionsOnto,
   type Polygon,
   perimeter,
   SNAP_DISTANCE,
   STRAIGHT_WITHIN,
   transformPoint,
+  withoutFlatCorners,
 } from '@seamwright/geometry';
 import type { Arrangement, Patch } from './types.ts';
 
@@ -60,11 +60,7 @@ const haveSameCorners = (image: Polygon, polygon: Polygon): boolean =>
 
 /** The corners that a sewer sees: without those at which a seam of a neighbour ends. */
 function corners(polygon: Polygon): Polygon {
-  const left = polygon.filter((corner, i) => {
-    const before = polygon[(i + polygon.length - 1) % polygon.length]!;
-    const after = polygon[(i + 1) % polygon.length]!;
-    return distanceToLine(corner, before, after) > STRAIGHT_WITHIN;
-  });
+  const left = withoutFlatCorners(polygon, STRAIGHT_WITHIN);
   // A sliver has corners all the same.
   return left.length < 3 ? polygon : left;
 }

@@ -1,4 +1,4 @@
-import { distanceToLine, type Polygon, SAME_COORDINATE } from '@seamwright/geometry';
+import { type Polygon, SAME_COORDINATE, withoutFlatCorners } from '@seamwright/geometry';
 import type { Arrangement } from './types.ts';
 
 /** The patch on the other side of `edge` from `patch`; -1 outside the block. */
@@ -58,11 +58,8 @@ function startOfBoundary(
 }
 
 /** The corners of a ring of vertices: without those at which it runs straight on along one line. */
-export function cornersOfRing(arrangement: Arrangement, ring: readonly number[]): Polygon {
-  const at = ring.map((v) => arrangement.vertices[v]!.at);
-  return at.filter((p, i) => {
-    const before = at[(i + at.length - 1) % at.length]!;
-    const after = at[(i + 1) % at.length]!;
-    return distanceToLine(p, before, after) > SAME_COORDINATE;
-  });
-}
+export const cornersOfRing = ({ vertices }: Arrangement, ring: readonly number[]): Polygon =>
+  withoutFlatCorners(
+    ring.map((v) => vertices[v]!.at),
+    SAME_COORDINATE,
+  );

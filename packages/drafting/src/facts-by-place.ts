@@ -5,14 +5,7 @@ import {
   MOST_FACTS,
   type PointId,
 } from '@seamwright/arrangement';
-import {
-  cross,
-  distanceToSegment,
-  normalize,
-  type Point,
-  SAME_COORDINATE,
-  subtract,
-} from '@seamwright/geometry';
+import { cross, isOnSegment, normalize, type Point, SAME_COORDINATE, subtract } from '@seamwright/geometry';
 import { keepSoundFacts, withOn } from './facts.ts';
 import { type DrawnLine, drawnLines } from './lines.ts';
 
@@ -35,19 +28,13 @@ export function holdersAt(drawing: Drawing, at: Point, besides?: PointId): reado
   const found: DrawnLine[] = [];
   for (const line of drawnLines(drawing).values()) {
     if (line.from.id === besides || line.to.id === besides) continue;
-    if (!isNear(at, line) || distanceToSegment(at, line.from, line.to) > SAME_COORDINATE) continue;
+    if (!isOnSegment(at, line.from, line.to, SAME_COORDINATE)) continue;
     if (found.some((known) => areParallel(known, line))) continue;
     found.push(line);
     if (found.length === MOST_FACTS) break;
   }
   return found.map(({ id }) => id);
 }
-
-const isNear = ({ x, y }: Point, { from, to }: DrawnLine): boolean =>
-  x >= Math.min(from.x, to.x) - SAME_COORDINATE &&
-  x <= Math.max(from.x, to.x) + SAME_COORDINATE &&
-  y >= Math.min(from.y, to.y) - SAME_COORDINATE &&
-  y <= Math.max(from.y, to.y) + SAME_COORDINATE;
 
 /**
  * The drawing with the facts that its coordinates tell: each point (of `points`, when given) is on the lines that run

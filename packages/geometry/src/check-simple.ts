@@ -1,5 +1,5 @@
-import { distanceToLine, distanceToSegment, segmentCrossing } from './line.ts';
-import type { Point, Polygon, Space } from './point.ts';
+import { distanceToLine, isOnSegment, segmentCrossing } from './line.ts';
+import type { Polygon, Space } from './point.ts';
 import { area, perimeter } from './polygon.ts';
 import { fail, ok, type Result } from './result.ts';
 import { SAME_COORDINATE } from './tolerance.ts';
@@ -67,7 +67,7 @@ function findContact<S extends Space>(polygon: Polygon<S>) {
     for (let corner = 0; corner < count; corner++) {
       if (corner === i || corner === (i + 1) % count) continue;
       const p = polygon[corner]!;
-      if (!isNear(p, a, b) || distanceToSegment(p, a, b) > SAME_COORDINATE) continue;
+      if (!isOnSegment(p, a, b, SAME_COORDINATE)) continue;
       const meeting = [a, b].findIndex((end) => distance(end, p) <= SAME_COORDINATE);
       if (meeting >= 0)
         return fail(
@@ -97,10 +97,3 @@ function findContact<S extends Space>(polygon: Polygon<S>) {
   }
   return null;
 }
-
-/** Whether p is within {@link SAME_COORDINATE} of the box round a and b: spares the square roots for most pairs. */
-const isNear = <S extends Space>(p: Point<S>, a: Point<S>, b: Point<S>): boolean =>
-  p.x >= Math.min(a.x, b.x) - SAME_COORDINATE &&
-  p.x <= Math.max(a.x, b.x) + SAME_COORDINATE &&
-  p.y >= Math.min(a.y, b.y) - SAME_COORDINATE &&
-  p.y <= Math.max(a.y, b.y) + SAME_COORDINATE;

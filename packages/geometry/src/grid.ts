@@ -1,7 +1,6 @@
 import type { PathD } from 'clipper2-ts';
-import { distanceToLine } from './line.ts';
 import type { Point, Polygon, Space } from './point.ts';
-import { area, perimeter } from './polygon.ts';
+import { area, perimeter, withoutFlatCorners } from './polygon.ts';
 import { OUTLINE_ROUNDING, SAME_COORDINATE } from './tolerance.ts';
 import { distance } from './vector.ts';
 
@@ -24,11 +23,7 @@ export function tidied<S extends Space>(ring: Polygon<S>, trueCorners: readonly 
     .map((p) => trueCorners.find((corner) => distance(corner, p) <= OUTLINE_ROUNDING) ?? p)
     // Twice in a row, a corner would seem to lie on a straight run both times.
     .filter((p, i, all) => distance(p, all[(i + 1) % all.length]!) > OUTLINE_ROUNDING);
-  const bent = exact.filter((p, i) => {
-    const before = exact[(i + exact.length - 1) % exact.length]!;
-    const after = exact[(i + 1) % exact.length]!;
-    return distanceToLine(p, before, after) > OUTLINE_ROUNDING;
-  });
+  const bent = withoutFlatCorners(exact, OUTLINE_ROUNDING);
   const first = trueCorners.map((corner) => bent.indexOf(corner)).find((place) => place >= 0) ?? 0;
   return [...bent.slice(first), ...bent.slice(0, first)];
 }

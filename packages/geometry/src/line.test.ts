@@ -4,6 +4,7 @@ import { point, share } from '../test/arbitraries.ts';
 import {
   distanceToLine,
   distanceToSegment,
+  isOnSegment,
   lineCrossing,
   nearestOnSegment,
   parameterOn,
@@ -157,5 +158,18 @@ describe('segmentCrossing', () => {
       }),
       { seed: 6, numRuns: 5000 },
     );
+  });
+});
+
+describe('a point is on a segment', () => {
+  test.each([
+    [{ x: 2, y: 2.1 }, 0.1, true],
+    [{ x: 2, y: 2.2 }, 0.1, false],
+    [{ x: -0.05, y: -0.05 }, 0.1, true],
+    // In the box, widened by so much, and farther from the end.
+    [{ x: -0.09, y: -0.09 }, 0.1, false],
+    [{ x: 4.2, y: 4 }, 0.1, false],
+  ])('%j within %d: %s', (p, within, expected) => {
+    expect(isOnSegment(p, { x: 0, y: 0 }, { x: 4, y: 4 }, within)).toBe(expected);
   });
 });

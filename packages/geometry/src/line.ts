@@ -31,6 +31,22 @@ export const nearestOnSegment = <S extends Space = 'block'>(
   b: Point<S>,
 ): Point<S> => lerp(a, b, Math.min(1, Math.max(0, parameterOn(a, b, p))));
 
+/**
+ * Whether p is within so many inches of the segment from a to b, ends included. Most points are not, and the box round the
+ * segment tells so without a square root.
+ */
+export const isOnSegment = <S extends Space = 'block'>(
+  p: Point<S>,
+  a: Point<S>,
+  b: Point<S>,
+  within: number,
+): boolean =>
+  p.x >= Math.min(a.x, b.x) - within &&
+  p.x <= Math.max(a.x, b.x) + within &&
+  p.y >= Math.min(a.y, b.y) - within &&
+  p.y <= Math.max(a.y, b.y) + within &&
+  distanceToSegment(p, a, b) <= within;
+
 /** Distance of p from the segment from a to b, ends included. */
 export const distanceToSegment = <S extends Space = 'block'>(p: Point<S>, a: Point<S>, b: Point<S>): number =>
   distance(p, nearestOnSegment(p, a, b));

@@ -12,6 +12,7 @@ import {
   perimeter,
   reversed,
   signedArea,
+  withoutFlatCorners,
   withoutStraightCorners,
 } from './polygon.ts';
 
@@ -47,6 +48,17 @@ test('reversed keeps the first corner first, and undoes itself', () => {
   expect(reversed(ell)[0]).toBe(ell[0]);
   expect(reversed(ell)[1]).toBe(ell[5]);
   expect(reversed(reversed(ell))).toEqual(ell);
+});
+
+test('withoutFlatCorners drops corners that are so near to the line through their neighbours', () => {
+  const bent = [
+    { x: 0, y: 0 },
+    { x: 2, y: 0.01 },
+    { x: 4, y: 0 },
+    { x: 4, y: 4 },
+  ];
+  expect(withoutFlatCorners(bent, 0.01)).toEqual([bent[0], bent[2], bent[3]]);
+  expect(withoutFlatCorners(bent, 0.0099)).toEqual(bent);
 });
 
 test('withoutStraightCorners drops corners on straight runs only', () => {

@@ -1,3 +1,4 @@
+import { distanceToLine } from './line.ts';
 import type { Box, Point, Polygon, Segment, Space } from './point.ts';
 import { between, turn } from './predicates.ts';
 import { cross, distance, subtract } from './vector.ts';
@@ -76,6 +77,19 @@ export function contains<S extends Space = 'block'>(
     if (straddles && side === (b.y > a.y ? -1 : 1)) inside = !inside;
   }
   return inside ? 'inside' : 'outside';
+}
+
+/** The polygon without corners within so many inches of the straight line through their neighbours. */
+export function withoutFlatCorners<S extends Space = 'block'>(
+  polygon: Polygon<S>,
+  within: number,
+): Polygon<S> {
+  const count = polygon.length;
+  return polygon.filter((corner, i) => {
+    const before = polygon[(i + count - 1) % count]!;
+    const after = polygon[(i + 1) % count]!;
+    return distanceToLine(corner, before, after) > within;
+  });
 }
 
 /** The polygon without corners that lie exactly between their neighbours, on a straight run of its boundary. */

@@ -2,10 +2,10 @@ import type { Drawing, DrawingPoint, LineId, PointId, Split } from '@seamwright/
 import { distance, fail, ok, type Result, SAME_COORDINATE } from '@seamwright/geometry';
 import { checkLengths, checkOutline, passes } from '../checks.ts';
 import { followersOf, keepSoundFacts, keepTrueFacts, withOn } from '../facts.ts';
+import { pointIn } from '../place-at.ts';
 import type { Placement } from '../placement.ts';
 import { settle } from '../settle.ts';
 import { checkPlace } from './check-place.ts';
-import { pointIn } from './put-down.ts';
 
 /**
  * Moves a point, and with it all lines that meet there; points on those lines follow ({@link settle}).

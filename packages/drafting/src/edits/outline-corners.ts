@@ -12,9 +12,9 @@ import { checkLengths, checkOutline, passes } from '../checks.ts';
 import { keepSoundFacts, withOn } from '../facts.ts';
 import { freshIds } from '../ids.ts';
 import { drawnLines } from '../lines.ts';
+import { pointIn } from '../place-at.ts';
 import { withoutOrphans } from '../tidy.ts';
 import { checkPlace } from './check-place.ts';
-import { pointIn } from './put-down.ts';
 
 /**
  * Puts a new corner on an edge of the outline, at the place of the edge nearest to `at`; the outline keeps its

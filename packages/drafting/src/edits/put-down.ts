@@ -1,28 +1,10 @@
-import {
-  type Drawing,
-  type DrawingPoint,
-  type LineId,
-  MOST_FACTS,
-  type PointId,
-} from '@seamwright/arrangement';
-import {
-  distance,
-  distanceToSegment,
-  type Point,
-  SAME_COORDINATE,
-  SNAP_DISTANCE,
-} from '@seamwright/geometry';
+import { type Drawing, type LineId, MOST_FACTS, type PointId } from '@seamwright/arrangement';
+import { distanceToSegment, SNAP_DISTANCE } from '@seamwright/geometry';
 import { withOn } from '../facts.ts';
 import type { FreshIds } from '../ids.ts';
 import { drawnLines } from '../lines.ts';
+import { pointIn } from '../place-at.ts';
 import type { Placement } from '../placement.ts';
-
-/** The drawing's point in this very place ({@link SAME_COORDINATE}), if there is one that `skip` does not name. */
-export function pointIn(drawing: Drawing, at: Point, skip?: ReadonlySet<PointId>): DrawingPoint | undefined {
-  return Object.values(drawing.points).find(
-    (point) => !skip?.has(point.id) && distance(point, at) <= SAME_COORDINATE,
-  );
-}
 
 /** Of the lines that a placement names, those that are there and do run through it. */
 function linesOfPlacement(drawing: Drawing, { at, on }: Placement): readonly LineId[] {

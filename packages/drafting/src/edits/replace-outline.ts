@@ -4,8 +4,8 @@ import { keepSoundFacts, withOn } from '../facts.ts';
 import { freshIds } from '../ids.ts';
 import { drawnLines } from '../lines.ts';
 import { drawingFromOutline } from '../outlines.ts';
+import { pointIn } from '../place-at.ts';
 import { withoutOrphans } from '../tidy.ts';
-import { pointIn } from './put-down.ts';
 
 /**
  * Gives the drawing another outline and keeps its splits where they are. Ends that are in the place of a corner of

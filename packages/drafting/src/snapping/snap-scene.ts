@@ -2,7 +2,7 @@ import type { Drawing, DrawingPoint } from '@seamwright/arrangement';
 import {
   contains,
   distance,
-  distanceToSegment,
+  isOnSegment,
   lerp,
   midpoint,
   normalize,
@@ -114,18 +114,12 @@ function addCrossings(
     }
     // Ends that were put on this line may miss it by a rounding.
     for (const point of points) {
-      if (isNear(point, one) && distanceToSegment(point, one.from, one.to) <= SNAP_DISTANCE)
+      if (isOnSegment(point, one.from, one.to, SNAP_DISTANCE))
         shares[i]!.push(parameterOn(one.from, one.to, point));
     }
   });
   return shares;
 }
-
-const isNear = ({ x, y }: Point, { from, to }: DrawnLine): boolean =>
-  x >= Math.min(from.x, to.x) - SNAP_DISTANCE &&
-  x <= Math.max(from.x, to.x) + SNAP_DISTANCE &&
-  y >= Math.min(from.y, to.y) - SNAP_DISTANCE &&
-  y <= Math.max(from.y, to.y) + SNAP_DISTANCE;
 
 function reasonOfCrossing(one: DrawnLine, other: DrawnLine): string {
   const onEdge = one.kind === 'edge' || other.kind === 'edge';

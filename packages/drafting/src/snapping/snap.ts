@@ -2,6 +2,7 @@ import type { LineId } from '@seamwright/arrangement';
 import {
   distance,
   distanceToSegment,
+  isOnSegment,
   nearestOnSegment,
   type Point,
   SAME_COORDINATE,
@@ -103,7 +104,8 @@ export function snap(pointer: Point, scene: SnapScene, options: SnapOptions): Sn
 
   const grid = wanted('grid') ? gridOf(options.grid) : null;
   const near = scene.lines.filter(
-    (line) => wanted(line.kind === 'edge' ? 'edge' : 'line') && isWithin(pointer, line, radius),
+    ({ kind, from, to }) =>
+      wanted(kind === 'edge' ? 'edge' : 'line') && isOnSegment(pointer, from, to, radius),
   );
   const guides: GuideOptions | undefined =
     from === undefined || distance(from, pointer) <= radius
@@ -150,17 +152,6 @@ function givesWay(
   if (meeting.kind !== 'angle' || grid === null || line === undefined) return false;
   const onGrid = distance(onLine(pointer, line, grid).at, pointer);
   return onGrid + SAME_COORDINATE < distance(meeting.at, pointer);
-}
-
-/** Whether a line passes a place within the radius; most do not, and their boxes tell so. */
-function isWithin({ x, y }: Point, { from, to }: DrawnLine, radius: number): boolean {
-  return (
-    x >= Math.min(from.x, to.x) - radius &&
-    x <= Math.max(from.x, to.x) + radius &&
-    y >= Math.min(from.y, to.y) - radius &&
-    y <= Math.max(from.y, to.y) + radius &&
-    distanceToSegment({ x, y }, from, to) <= radius
-  );
 }
 
 /** A place that a guide led to, with the point or the lines that are in that very place. */
