@@ -25,6 +25,7 @@ export { type PhotocopyRow, type PhotocopyTable, photocopyTable } from './sheet/
 export { type Measured, printerFrom, type RulerMeasure } from './sheet/printer-measures.ts';
 export { PRINTER_RANGE } from './sheet/printer-range.ts';
 export { GAP_RANGE, OVERLAP_RANGE, USUAL_ALLOWANCE, USUAL_GAP, USUAL_OVERLAP } from './sheet/usual.ts';
+export { readSize } from './words/read-lengths.ts';
 export { FONT_FAMILY, FONT_FILES, type PageFonts } from './writers/fonts.ts';
 export { writePdf } from './writers/pdf.ts';
 export { withResolution } from './writers/png.ts';

@@ -187,6 +187,27 @@ describe('what is written on the sheets', () => {
     expect(words(plan).join(' ')).toContain('0.7 cm seam allowance');
   });
 
+  test('a size that no ruler has is told to the nearest sixteenth, as a ruler is read', () => {
+    // 10 in × ⅔ is 6.6667: 6 and 10.67 sixteenths.
+    const plan = laid(
+      usual(lantern(10), 'Lantern', {
+        sizes: [
+          { scale: 2 / 3, copies: 1 },
+          { scale: 1 / 3, copies: 1 },
+        ],
+      }),
+    );
+    expect(words(plan)).toContain('about 6 11/16 × 6 11/16 in finished');
+    expect(plan.outline.map(({ title }) => title)).toContain('about 6 11/16 × 6 11/16 in');
+    // A sixty-fourth has a mark.
+    const exact = laid(usual(lantern(4 + 1 / 64), 'Lantern'));
+    expect(words(exact)).toContain('4 1/64 × 4 1/64 in finished');
+    // 4.01 cm is no mark of a ruler either, but centimetres are read to the millimetre's tenth.
+    expect(words(laid(usual(lantern(10 / 3), 'Lantern', { unit: 'cm' })))).toContain(
+      '8.47 × 8.47 cm finished',
+    );
+  });
+
   test('a part of a block names the whole block’s size, too', () => {
     const nine = block(rectangle(3, 3), [
       [1, 0, 1, 3],

@@ -1,4 +1,4 @@
-import { formatSize, ok, POINTS_PER_INCH, type Result } from '@seamwright/geometry';
+import { ok, POINTS_PER_INCH, type Result } from '@seamwright/geometry';
 import { type CheckedJob, checkJob, type FoundationJob } from '../job.ts';
 import type { Mark, OutlineEntry, PackingReport, PagePlan, Print, Sheet } from '../marks/model.ts';
 import { type CountedOutline, type LeastSheets, leastSheets, once } from '../packing/least-sheets.ts';
@@ -9,6 +9,7 @@ import { corrected } from '../sheet/correction.ts';
 import { regionsFor, sheetFrame } from '../sheet/sheet-frame.ts';
 import { tileSheets } from '../tiles/tiles.ts';
 import { type Card, cardMarks, soleMarks, wholeCard } from '../words/cards.ts';
+import { readSize } from '../words/read-lengths.ts';
 import { foundationsOf } from './foundation.ts';
 import { inLightInk } from './light-ink.ts';
 import { keyOnSheet, printsOf } from './prints.ts';
@@ -208,6 +209,6 @@ function outlineOf(
   return sizes.map((size) => {
     const children = wanted.filter((one) => one.size === size).map(entryOf);
     const sheet = Math.min(...children.map((entry) => entry.sheet));
-    return { title: formatSize(size.width, size.height, unit), sheet, children };
+    return { title: readSize(size.width, size.height, unit), sheet, children };
   });
 }

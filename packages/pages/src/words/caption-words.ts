@@ -1,8 +1,8 @@
-import { formatSize } from '@seamwright/geometry';
 import type { Foundation } from '../foundation/foundation.ts';
 import type { CheckedJob } from '../job.ts';
 import { matchLegend } from './match-words.ts';
 import { shortUnit } from './open-words.ts';
+import { readSize } from './read-lengths.ts';
 
 /** What the caption of a foundation says, however it is set. */
 export interface CaptionWords {
@@ -95,8 +95,8 @@ const topFact = ({ letter, letters }: Foundation): string =>
 /** `3 × 6 in finished`; and the block's size when the section is only a part of it. */
 function sizeFacts({ unit }: CheckedJob, { finished, block }: Foundation): readonly string[] {
   const [own, whole] = [
-    formatSize(finished.width, finished.height, unit),
-    formatSize(block.width, block.height, unit),
+    readSize(finished.width, finished.height, unit),
+    readSize(block.width, block.height, unit),
   ];
   return own === whole ? [`${own} finished`] : [`${own} finished`, `block ${whole}`];
 }

@@ -2,23 +2,19 @@ import {
   type Box,
   distance,
   edgesOf,
-  formatLength,
   type LengthUnit,
   POINTS_PER_INCH,
-  SAME_COORDINATE,
   type Segment,
 } from '@seamwright/geometry';
 import { textMark } from '../marks/marks.ts';
 import { textCorners } from '../marks/metrics.ts';
 import type { TextMark } from '../marks/model.ts';
 import { placeWord } from './edge-words.ts';
+import { besideSeam } from './read-lengths.ts';
 
 /** Points. */
 const SIZE = 5.5;
 const GAP = 2;
-
-/** What a ruler is read to. */
-const SIXTEENTHS = 16;
 
 /**
  * The lengths of seam lines, each in the middle of its line and along it, on the side where there is room; where there is none on
@@ -37,7 +33,7 @@ export function seamLengths(
 ): readonly TextMark[] {
   const placed: TextMark[] = [];
   for (const line of lines) {
-    const word = lengthText(distance(line.a, line.b) / POINTS_PER_INCH, unit);
+    const word = besideSeam(distance(line.a, line.b) / POINTS_PER_INCH, unit);
     const taken = [...obstacles, ...placed.flatMap((text) => edgesOf(textCorners(text)))];
     const wanted = {
       word,
@@ -52,12 +48,4 @@ export function seamLengths(
     if (found) placed.push(textMark('label', section, word, found.at, found.look));
   }
   return placed;
-}
-
-/** To the nearest sixteenth of an inch, `≈` before what is not one; or to a tenth of a millimetre. */
-function lengthText(inches: number, unit: LengthUnit): string {
-  if (unit !== 'in') return formatLength(inches, unit);
-  const rounded = Math.round(inches * SIXTEENTHS) / SIXTEENTHS;
-  const text = formatLength(rounded, unit);
-  return Math.abs(rounded - inches) < SAME_COORDINATE ? text : `≈ ${text}`;
 }

@@ -1,6 +1,6 @@
 import { blocksText, type CutOut } from '@seamwright/cloth';
-import { boundingBox, formatSize, type LengthUnit } from '@seamwright/geometry';
-import type { CuttingChartJob } from '@seamwright/pages';
+import { boundingBox, type LengthUnit } from '@seamwright/geometry';
+import { type CuttingChartJob, readSize } from '@seamwright/pages';
 import { useCuttingHabits } from '../../../store/cutting-habits.ts';
 import { useSettings } from '../../../store/settings.ts';
 import { pattern, useWork } from '../../../store/work.ts';
@@ -46,7 +46,7 @@ function cutForText({ blocks }: CuttingQuestion, unit: LengthUnit): string {
       const counted = { name: title, copies, mirrored };
       if (blocks.filter((other) => other.blockId === blockId).length === 1) return counted;
       const { minX, minY, maxX, maxY } = boundingBox(arrangement.outline);
-      return { ...counted, size: formatSize((maxX - minX) * scale, (maxY - minY) * scale, unit) };
+      return { ...counted, size: readSize((maxX - minX) * scale, (maxY - minY) * scale, unit) };
     }),
   );
 }

@@ -1,4 +1,3 @@
-import { formatLength } from '@seamwright/geometry';
 import type { Print } from '@seamwright/pages';
 import { useState } from 'react';
 import { useWork } from '../../../store/work.ts';
@@ -7,6 +6,7 @@ import { Choice } from '../../../ui/choice.tsx';
 import { Dialog } from '../../../ui/dialog.tsx';
 import { Field } from '../../../ui/field.tsx';
 import { listed } from '../../../ui/plural.ts';
+import { roughLength } from '../../../ui/rough-length.ts';
 import styles from './outputs.module.css';
 import { savePng } from './save.ts';
 
@@ -38,7 +38,7 @@ function Choosing({ prints, onClose }: Omit<PictureDialogProps, 'open'>) {
   const [perInch, setPerInch] = useState<(typeof RESOLUTIONS)[number]['value']>('300');
   const print = prints.find((one) => one.key === key) ?? prints[0]!;
   const words = ({ letters, mirrored, size }: Print) =>
-    `${listed(letters)}${mirrored ? ', mirrored' : ''}, block ${formatLength(size.width, unit)} wide`;
+    `${listed(letters)}${mirrored ? ', mirrored' : ''}, block ${roughLength(size.width, unit)} wide`;
   const save = () => {
     const job = useWork.getState().sheets?.job;
     onClose();

@@ -1,8 +1,8 @@
-import { formatLength } from '@seamwright/geometry';
 import type { PagePlan, Print } from '@seamwright/pages';
 import { useWork } from '../../../store/work.ts';
 import { Foldable } from '../../../ui/foldable.tsx';
 import { counted, listed } from '../../../ui/plural.ts';
+import { roughLength } from '../../../ui/rough-length.ts';
 import { showSheet } from '../preview/shown-sheet.ts';
 import styles from './panel.module.css';
 
@@ -47,7 +47,7 @@ function PrintRow({ print }: { readonly print: Print }) {
         {name}
         {mirrored && <small>mirrored</small>}
       </th>
-      <td>{formatLength(size.width, unit)}</td>
+      <td>{roughLength(size.width, unit)}</td>
       <td>{count}</td>
       <td>
         <button

@@ -9,6 +9,7 @@ import { Button, IconButton } from '../../../ui/button.tsx';
 import { CountField } from '../../../ui/count-field.tsx';
 import { LengthField } from '../../../ui/length-field.tsx';
 import { listed } from '../../../ui/plural.ts';
+import { roughLength } from '../../../ui/rough-length.ts';
 import styles from './panel.module.css';
 import { onlyAsDrawn, takeOff } from './take-off.ts';
 import { nextSize, USUAL_WIDTHS, withUsualSizes } from './usual-sizes.ts';
@@ -79,7 +80,7 @@ function SizeRow({ size, index, of, block }: SizeRowProps) {
   const unit = useWork((work) => work.history.present.unit);
   const { scale, copies, mirrored = 0 } = size;
   const percent = Math.round(scale * 1000) / 10;
-  const high = `${formatLength(block.height * scale, unit)} high`;
+  const high = `${roughLength(block.height * scale, unit)} high`;
   const count = (change: Partial<Pick<FinishedSize, 'copies' | 'mirrored'>>): string | undefined => {
     const next = { copies, mirrored, ...change };
     if (next.copies + next.mirrored === 0) return 'Print for one block at least, or take the size off.';
@@ -114,7 +115,7 @@ function SizeRow({ size, index, of, block }: SizeRowProps) {
         <IconButton
           label={`Take size ${index + 1} off`}
           icon={Minus}
-          onClick={() => takeOff(index, formatLength(block.width * scale, unit))}
+          onClick={() => takeOff(index, roughLength(block.width * scale, unit))}
         />
       )}
     </fieldset>
