@@ -61,7 +61,7 @@ for (const colorScheme of ['light', 'dark'] as const)
       await printing.getByRole('button', { name: /^Add 3/ }).click();
       for (const part of await printing.locator('summary').all()) await part.click();
       await page.getByRole('radio', { name: 'Full width' }).check();
-      await expect(page.getByRole('navigation', { name: 'Map of the sheets' })).toBeVisible();
+      await expect(page.getByRole('navigation', { name: 'Map of the pages' })).toBeVisible();
       expect(await barriers(page), 'parts').toEqual([]);
       await printing.getByRole('button', { name: 'Measure the printer…' }).click();
       expect(await barriers(page), 'printer').toEqual([]);

@@ -50,7 +50,7 @@ test('the guide: the sheets', async ({ page }) => {
   await open(page, '?demo');
   await openBlock(page, 'Lighthouse');
   await goTo(page, 'Paper');
-  await expect(page.getByRole('img', { name: /^Sheet 1/ })).toBeVisible();
+  await expect(page.getByRole('img', { name: /^Page 1/ })).toBeVisible();
   await page.mouse.move(0, 0);
   await guidePicture(page, 'guide-paper');
 });

@@ -20,6 +20,9 @@ const saved = async (page: Page, button: string | RegExp): Promise<Download> => 
   return download;
 };
 
+/** How much paper there is to print, and of which size. */
+const paperHeading = (page: Page) => printing(page).getByRole('heading', { name: / of Letter$/ });
+
 /** Both check squares are on the page, and true. */
 function expectTrue(page: DrawnPage, within = WITHIN): void {
   const [inch, millimetres] = checkSquareSides(page);
@@ -137,7 +140,7 @@ test('a long job says how far it is, and can be cancelled while the page stays l
   await save.click();
   await expect(printing(page).getByRole('progressbar', { name: 'Making the SVG files…' })).toBeVisible();
   await page.getByRole('radio', { name: 'True size' }).check();
-  await page.getByRole('button', { name: /^Show sheet 9: foundation/ }).click();
+  await page.getByRole('button', { name: /^Show page 9: foundation/ }).click();
   await expect(page.locator('figure#sheet-9')).toBeInViewport();
   await printing(page).getByRole('button', { name: 'Cancel' }).click();
   await expect(save).toBeEnabled();
@@ -244,7 +247,7 @@ test('laying out is cancelled, and asked for after all', async ({ page }) => {
   await letThrough();
   await sheets.getByRole('button', { name: 'Lay them out' }).click();
   await expect(printing(page).getByRole('button', { name: 'Save PDF' })).toBeEnabled();
-  await expect(page.getByRole('img', { name: /^Sheet 1/ })).toBeVisible();
+  await expect(page.getByRole('img', { name: /^Page 1/ })).toBeVisible();
 });
 
 test('thousands of sheets are asked about, and nothing is written before', async ({ page }) => {
@@ -255,7 +258,7 @@ test('thousands of sheets are asked about, and nothing is written before', async
   await blocks.fill('10000');
   await blocks.press('Enter');
   const save = printing(page).getByRole('button', { name: 'Save PDF' });
-  await expect(printing(page)).toContainText(/\d0,000 sheets of paper in all/);
+  await expect(printing(page)).toContainText(/\d0,000 sheets of Letter/);
   await save.click();
   const dialog = page.getByRole('dialog', { name: /^\d0,000 sheets of paper\?/ });
   await dialog.getByRole('button', { name: 'Go back' }).click();
@@ -278,9 +281,13 @@ test('sheets that are wanted several times go to the printer as often, or once',
   await blocks.fill('3');
   await blocks.press('Enter');
   const save = printing(page).getByRole('button', { name: 'Save PDF' });
-  await expect(printing(page)).toContainText('sheets of paper in all');
+  await expect(printing(page)).toContainText('each printed 3 times');
   await expect(save).toBeEnabled();
-  const { length } = await page.getByRole('img', { name: /^Sheet \d/ }).all();
+  const { length } = await page.getByRole('img', { name: /^Page \d/ }).all();
+  // One number for the paper, wherever it is told.
+  await expect(paperHeading(page)).toHaveText(`${3 * length} sheets of Letter`);
+  await expect(printing(page)).toContainText(`${length} different pages, each printed 3 times.`);
+  await expect(stop(page, 'Paper')).toContainText(`${3 * length} sheets`);
   const printed = async (choice: string) => {
     await page.evaluate(() => Object.assign(window, { printed: undefined }));
     await printing(page).getByRole('button', { name: 'Print…' }).click();
@@ -290,9 +297,22 @@ test('sheets that are wanted several times go to the printer as often, or once',
     const kept = await page.waitForFunction(() => (window as { printed?: string[] }).printed);
     return (await kept.jsonValue())!;
   };
-  const once = await printed('Each sheet once');
+  const once = await printed('Each page once');
   expect(once).toHaveLength(length);
   expect(await printed('As often as they say')).toEqual(once.flatMap((title) => [title, title, title]));
+});
+
+test('a sheet alone is seen whole in the overview, with its foot', async ({ page }) => {
+  await page.setViewportSize({ width: 1280, height: 800 });
+  await takeToPaper(page, 'Lighthouse');
+  const width = page.getByLabel('Finished width');
+  await width.fill('2');
+  await width.press('Enter');
+  await expect(paperHeading(page)).toHaveText('1 sheet of Letter');
+  const box = await page.getByRole('img', { name: /^Page 1/ }).boundingBox();
+  expect(box!.y + box!.height).toBeLessThan(800);
+  // What is above it, and two lines of words below, take less than two fifths of the window.
+  expect(box!.height).toBeGreaterThan(480);
 });
 
 test('sheets are filled with prints of the same, and fewer are printed', async ({ page }) => {
@@ -303,18 +323,19 @@ test('sheets are filled with prints of the same, and fewer are printed', async (
   await side.press('Enter');
   await blocks.fill('24');
   await blocks.press('Enter');
-  await expect(printing(page)).toContainText('24 sheets of paper in all');
+  await expect(paperHeading(page)).toHaveText('24 sheets of Letter');
+  await expect(printing(page)).toContainText('One page, printed 24 times.');
   await printing(page).getByRole('button', { name: 'Save paper: several on a sheet' }).click();
   await expect(printing(page)).toContainText(/could (not )?hold the prints/);
-  const printed = /(\d+) sheets of paper in all/.exec((await printing(page).textContent()) ?? '')!;
-  expect(Number(printed[1])).toBeLessThan(24);
-  await expect(page.getByRole('img', { name: /^Sheet 1/ })).toHaveAccessibleName(/ × \d/);
+  const printed = (await paperHeading(page).textContent())!;
+  expect(Number.parseInt(printed, 10)).toBeLessThan(24);
+  await expect(page.getByRole('img', { name: /^Page 1/ })).toHaveAccessibleName(/ × \d/);
   // It is a habit: it holds after a reload, and is taken back where it is chosen.
   await page.reload();
-  await expect(printing(page)).toContainText(`${printed[1]} sheets of paper in all`);
+  await expect(paperHeading(page)).toHaveText(printed);
   await printing(page).locator('summary', { hasText: 'On the sheets' }).click();
   await page.getByRole('checkbox', { name: 'Several prints on a sheet' }).uncheck();
-  await expect(printing(page)).toContainText('24 sheets of paper in all');
+  await expect(paperHeading(page)).toHaveText('24 sheets of Letter');
 });
 
 test('a picture that no browser could draw is refused in a sentence, and nothing is saved', async ({

@@ -124,7 +124,7 @@ test('a list of finished sizes is printed in one go, and stays after a reload', 
   for (const width of ['3 in', '4½ in', '6 in'])
     await expect(list.getByRole('row').filter({ hasText: width }).first()).toBeVisible();
   await list
-    .getByRole('button', { name: /show sheet 1$/ })
+    .getByRole('button', { name: /show page 1$/ })
     .first()
     .click();
   await expect(page.locator('figure#sheet-1')).toBeFocused();

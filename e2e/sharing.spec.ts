@@ -1,4 +1,5 @@
 import { goTo, open, openBlock, stop } from './support/app.ts';
+import { printing } from './support/paper.ts';
 import { expect, test } from './support/test.ts';
 
 test('sections that are alike share a foundation, unless the maker wants one for each', async ({ page }) => {
@@ -10,11 +11,13 @@ test('sections that are alike share a foundation, unless the maker wants one for
   await expect(share).toHaveAccessibleDescription('The same when turned: A and B.');
   await page.getByLabel('Finished width').fill('7');
   await page.getByLabel('Finished width').press('Enter');
-  await expect(page.getByRole('img', { name: 'Sheet 1: foundation for A and B' })).toBeVisible();
-  await expect(stop(page, 'Paper')).toContainText('1 sheet');
+  await expect(page.getByRole('img', { name: 'Page 1: foundation for A and B' })).toBeVisible();
+  // One page, which is printed for each of the two.
+  await expect(printing(page)).toContainText('One page, printed 2 times.');
+  await expect(stop(page, 'Paper')).toContainText('2 sheets');
 
   await share.uncheck();
-  await expect(page.getByRole('img', { name: 'Sheet 2: foundation B' })).toBeAttached();
+  await expect(page.getByRole('img', { name: 'Page 2: foundation B' })).toBeAttached();
   await expect(stop(page, 'Paper')).toContainText('2 sheets');
 
   await page.reload();
@@ -24,6 +27,6 @@ test('sections that are alike share a foundation, unless the maker wants one for
 
   // All of one piece: nothing to ask.
   await openBlock(page, 'Lantern');
-  await expect(page.getByRole('img', { name: 'Sheet 1: foundation A' })).toBeVisible();
+  await expect(page.getByRole('img', { name: 'Page 1: foundation A' })).toBeVisible();
   await expect(share).toHaveCount(0);
 });

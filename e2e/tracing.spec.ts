@@ -69,7 +69,7 @@ test('a picture that is dropped lies under grid and lines, is undone, and never 
   await expect(stop(page, 'Draft')).toContainText('2 patches');
   await expectColour(page, [4.75, 3.25], BLUE);
   await goTo(page, 'Paper');
-  await expect(page.getByRole('img', { name: /^Sheet 1/ })).toBeVisible();
+  await expect(page.getByRole('img', { name: /^Page 1/ })).toBeVisible();
   const [download] = await Promise.all([
     page.waitForEvent('download'),
     page.getByRole('button', { name: 'Save PDF' }).click(),

@@ -1,3 +1,4 @@
+import { printsOf } from '@seamwright/pages';
 import { fabricIn } from '@seamwright/pattern';
 import { currentBlock, currentColourway, type Work } from '../store/work.ts';
 import { counted } from '../ui/plural.ts';
@@ -24,10 +25,10 @@ export function clothWord(work: Work): string {
   return fabrics.size === 0 ? 'no fabrics yet' : counted(fabrics.size, 'fabric');
 }
 
-/** `3 sheets` */
+/** How much paper it takes: `3 sheets` */
 export function paperWord({ study, sheets }: Work): string {
   if (study === null) return '…';
   if (study.plan === null || study.plan.verdict === 'not sewable') return 'no sheets yet';
   if (sheets === null) return '…';
-  return sheets.plan === null ? 'no sheets yet' : counted(sheets.plan.sheets.length, 'sheet');
+  return sheets.plan === null ? 'no sheets yet' : counted(printsOf(sheets.plan).sheets, 'sheet');
 }

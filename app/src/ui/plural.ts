@@ -1,6 +1,6 @@
-/** `1 patch`, `12 patches`. */
+/** `1 patch`, `12 patches`, `1,000 patches`. */
 export const counted = (count: number, one: string, many = `${one}s`): string =>
-  `${count} ${count === 1 ? one : many}`;
+  `${count.toLocaleString('en')} ${count === 1 ? one : many}`;
 
 /** `A`, `A and B`, `A, B and C`. */
 export const listed = (words: readonly string[]): string =>

@@ -32,8 +32,8 @@ export function ManySheetsDialog({ sheets, open, onClose, onGoOn }: ManySheetsDi
       }
     >
       <p>
-        So many blocks take {number} sheets of paper, printed as often as is said on each. Look at the number
-        of blocks again, or go on.
+        So many blocks take {number} sheets of paper, each page printed as often as it says. Look at the
+        number of blocks again, or go on.
       </p>
     </Dialog>
   );

@@ -18,12 +18,24 @@ import { useOutput } from './under-way.ts';
 /** More sheets of paper than anyone has beside the printer: asked about before a file is made. */
 const MANY_SHEETS = 1000;
 
-/** `No fewer than 4 could hold the foundations.` */
-function boundWords({ of, sheets, atLeast }: PackingReport): string {
+/** `No fewer than 4 sheets could hold the foundations.` @param printed sheets of paper */
+function boundWords({ of, sheets, atLeast }: PackingReport, printed: number): string {
   const what = of === 'file' ? 'foundations' : 'prints';
+  const noun = printed > sheets ? 'page' : 'sheet';
   return sheets === atLeast
-    ? `Fewer could not hold the ${what}.`
-    : `No fewer than ${atLeast.toLocaleString('en')} could hold the ${what}.`;
+    ? `Fewer ${noun}s could not hold the ${what}.`
+    : `No fewer than ${counted(atLeast, noun)} could hold the ${what}.`;
+}
+
+/** Of how many pages the sheets of paper are prints: `5 different pages, each printed 3 times.` */
+function pagesWords(times: readonly number[]): string {
+  const [first, ...others] = times;
+  const often = `printed ${counted(first!, 'time')}`;
+  if (others.length === 0) return `One page, ${often}.`;
+  const pages = `${counted(times.length, 'different page')}`;
+  return others.every((count) => count === first)
+    ? `${pages}, each ${often}.`
+    : `${pages}, some printed several times: each says how often.`;
 }
 
 /** Whether several prints of it could stand on a sheet, as far as is known before it is tried. */
@@ -38,7 +50,7 @@ interface OutputsProps {
   readonly notes: readonly string[];
 }
 
-/** How many sheets there are, and what can be made of them. */
+/** How much paper there is to print, and what can be made of it. */
 export function Outputs({ plan, notes }: OutputsProps) {
   const title = useWork((work) => currentBlock(work).name);
   const busy = useOutput(({ underWay }) => underWay !== null);
@@ -57,13 +69,10 @@ export function Outputs({ plan, notes }: OutputsProps) {
   return (
     <div className={styles.outputs}>
       <h2 id={NEXT} tabIndex={-1}>
-        {counted(length, 'sheet')} of {plan.paper.label}
+        {counted(printed, 'sheet')} of {plan.paper.label}
       </h2>
-      {plan.packing?.of === 'file' && <p>{boundWords(plan.packing)}</p>}
-      {printed > length && (
-        <p>{printed.toLocaleString('en')} sheets of paper in all, printed as often as is said.</p>
-      )}
-      {plan.packing?.of === 'paper' && <p>{boundWords(plan.packing)}</p>}
+      {printed > length && <p>{pagesWords(times)}</p>}
+      {plan.packing && <p>{boundWords(plan.packing, printed)}</p>}
       {!fillSheets && plan.prints.some(isRepeated) && (
         <Button
           ref={handOnToNext}
@@ -107,7 +116,7 @@ export function Outputs({ plan, notes }: OutputsProps) {
         onGoOn={() => void asked?.(plan, title)}
       />
       <PrintDialog
-        sheets={length}
+        pages={length}
         printed={printed}
         most={MANY_SHEETS}
         open={printing}

@@ -3,9 +3,9 @@ import { Dialog } from '../../../ui/dialog.tsx';
 import { counted } from '../../../ui/plural.ts';
 
 interface PrintDialogProps {
-  /** How many there are. */
-  readonly sheets: number;
-  /** Sheets of paper, each printed as often as it says. */
+  /** How many different ones there are. */
+  readonly pages: number;
+  /** Sheets of paper, each page printed as often as it says. */
   readonly printed: number;
   /** So many are printed in one go at most. */
   readonly most: number;
@@ -15,9 +15,9 @@ interface PrintDialogProps {
   readonly onPrint: (often: boolean) => void;
 }
 
-/** Asks how often sheets are printed of which some are wanted several times. */
-export function PrintDialog({ sheets, printed, most, open, onClose, onPrint }: PrintDialogProps) {
-  const all = `${printed.toLocaleString('en')} sheets of paper`;
+/** Asks how often pages are printed of which some are wanted several times. */
+export function PrintDialog({ pages, printed, most, open, onClose, onPrint }: PrintDialogProps) {
+  const all = counted(printed, 'sheet');
   const choose = (often: boolean) => {
     onClose();
     onPrint(often);
@@ -32,7 +32,7 @@ export function PrintDialog({ sheets, printed, most, open, onClose, onPrint }: P
         <>
           <Button onClick={onClose}>Go back</Button>
           <Button look={tooMany ? 'main' : 'plain'} onClick={() => choose(false)}>
-            {sheets === 1 ? 'The sheet once' : 'Each sheet once'}
+            {pages === 1 ? 'The page once' : 'Each page once'}
           </Button>
           {!tooMany && (
             <Button look="main" onClick={() => choose(true)}>
@@ -43,12 +43,12 @@ export function PrintDialog({ sheets, printed, most, open, onClose, onPrint }: P
       }
     >
       <p>
-        {sheets === 1 ? 'The sheet says' : 'Each sheet says'} how often its foundations are wanted: that is{' '}
-        {all} in all.
+        {pages === 1 ? 'The page says' : 'Each page says'} how often it is wanted: that is {all} of paper in
+        all.
       </p>
       <p>
         {tooMany
-          ? `More than ${most.toLocaleString('en')} are not printed in one go: print ${counted(sheets, 'sheet')}, and ask for copies in the browser’s dialog.`
+          ? `More than ${most.toLocaleString('en')} are not printed in one go: print ${counted(pages, 'page')}, and ask for copies in the browser’s dialog.`
           : 'Print the first one alone and measure its check square before you print the rest.'}
       </p>
     </Dialog>

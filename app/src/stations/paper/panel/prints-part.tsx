@@ -22,7 +22,7 @@ export function PrintsPart({ plan }: { readonly plan: PagePlan }) {
             <th scope="col">Foundation</th>
             <th scope="col">Block</th>
             <th scope="col">Print</th>
-            <th scope="col">Sheet</th>
+            <th scope="col">Page</th>
           </tr>
         </thead>
         <tbody>
@@ -53,7 +53,7 @@ function PrintRow({ print }: { readonly print: Print }) {
         <button
           type="button"
           className={styles.where}
-          aria-label={`Foundation ${name}: show sheet ${where}`}
+          aria-label={`Foundation ${name}: show page ${where}`}
           onClick={() => showSheet(first)}
         >
           {where}

@@ -11,7 +11,7 @@ export const SheetMap = memo(function SheetMap({ plan }: { readonly plan: PagePl
   const unit = useWork((work) => work.history.present.unit);
   const { paper, sheets } = plan;
   return (
-    <nav aria-label="Map of the sheets" className={styles.map}>
+    <nav aria-label="Map of the pages" className={styles.map}>
       <ol onKeyDown={rove}>
         {sheets.map((sheet, index) => (
           // biome-ignore lint/suspicious/noArrayIndexKey: a sheet is known by its number
@@ -21,7 +21,7 @@ export const SheetMap = memo(function SheetMap({ plan }: { readonly plan: PagePl
               className={styles.jump}
               data-stop
               tabIndex={index === 0 ? 0 : -1}
-              aria-label={`Show sheet ${index + 1}: ${whatIsOn(plan, index, unit)}`}
+              aria-label={`Show page ${index + 1}: ${whatIsOn(plan, index, unit)}`}
               onClick={() => showSheet(index)}
             >
               <svg viewBox={`0 0 ${paper.width} ${paper.height}`} aria-hidden="true">

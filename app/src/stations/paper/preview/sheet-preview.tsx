@@ -1,5 +1,5 @@
-import { type PagePlan, writeSvg } from '@seamwright/pages';
-import { memo, useEffect, useRef, useState } from 'react';
+import { type PagePlan, type Paper, writeSvg } from '@seamwright/pages';
+import { type CSSProperties, memo, useEffect, useRef, useState } from 'react';
 import { useWork } from '../../../store/work.ts';
 import styles from './preview.module.css';
 import { whatIsOn } from './sheet-words.ts';
@@ -32,21 +32,24 @@ export const SheetPreview = memo(function SheetPreview({ plan, index, times, zoo
   const { paper, sheets } = plan;
   const holds = whatIsOn(plan, index, unit);
   return (
-    <figure ref={figure} id={sheetId(index)} className={styles.sheet} tabIndex={-1}>
+    <figure ref={figure} id={sheetId(index)} className={styles.sheet} style={aspect(paper)} tabIndex={-1}>
       <div
         ref={holder}
         className={styles.paper}
         style={{ inlineSize: zoomedWidth(zoom, paper), aspectRatio: `${paper.width} / ${paper.height}` }}
         role="img"
-        aria-label={`Sheet ${index + 1}: ${holds}`}
+        aria-label={`Page ${index + 1}: ${holds}`}
       />
       <figcaption>
-        Sheet {index + 1} of {sheets.length}: {holds}
+        Page {index + 1} of {sheets.length}: {holds}
         {times > 1 && ` · print ${times} times`}
       </figcaption>
     </figure>
   );
 });
+
+/** The sheet's width by its height, for a stylesheet that knows how high a sheet may be. */
+const aspect = ({ width, height }: Paper): CSSProperties => ({ '--aspect': width / height }) as object;
 
 /** Whether the element was in sight, or near it, at least once. */
 function useSeen(element: React.RefObject<HTMLElement | null>): boolean {
