@@ -6,9 +6,9 @@ import type { Packable, Placement } from '../packing/placement.ts';
 import { type Copy, packRuns, type Wish } from '../packing/print-runs.ts';
 import type { Progress } from '../progress.ts';
 import { corrected } from '../sheet/correction.ts';
-import { regionsFor, sheetFrame } from '../sheet/sheet-frame.ts';
+import { regionsFor, type StripPlace, sheetFrame } from '../sheet/sheet-frame.ts';
 import { tileSheets } from '../tiles/tiles.ts';
-import { type Card, cardMarks, soleMarks, wholeCard } from '../words/cards.ts';
+import { type Card, cardMarks, soleSheet, wholeCard } from '../words/cards.ts';
 import { readSize } from '../words/read-lengths.ts';
 import { foundationsOf } from './foundation.ts';
 import { inLightInk } from './light-ink.ts';
@@ -33,6 +33,8 @@ interface Draft {
   readonly times: number;
   /** For a tile: its name. */
   readonly tile?: string;
+  /** Beside the squares when left out. */
+  readonly strip?: StripPlace;
 }
 
 /**
@@ -77,11 +79,11 @@ export function layFoundations(job: FoundationJob, report?: Progress): Result<Pa
     const foundation = foundationAt(one);
     const line = cuttingLineOnSheet(foundation, 'upright');
     const card = wholeCard(value, foundation, options);
-    const marks = card ? null : soleMarks(value, foundation, options);
-    (card || marks ? whole : cutUp).push({ outline: line, count });
+    const sole = card ? null : soleSheet(value, foundation, options);
+    (card || sole ? whole : cutUp).push({ outline: line, count });
     const alone = { stands: [{ of: key, number: 0 }], times: count };
     if (card) cards.push({ item: card, count });
-    else if (marks) drafts.push({ marks, ...alone });
+    else if (sole) drafts.push({ ...sole, ...alone });
     else {
       const tiles = tileSheets(value, foundation, regions);
       if (!tiles.ok) return tiles;
@@ -112,11 +114,14 @@ export function layFoundations(job: FoundationJob, report?: Progress): Result<Pa
   const sheetsOf = sheetsByFoundation(drafts);
   const prints = wanted.map((one) => printOf(value, one, sheetsOf.get(one.key)!));
   const sheets = drafts.map(
-    ({ marks, stands, times }, i): Sheet => ({
+    ({ marks, stands, times, strip }, i): Sheet => ({
       sections: stands.map(({ of, number }) => keyOnSheet(of, number)),
       ...(isShared(stands) && { printedFor: stands.map(({ of }) => printedFor.get(of)!) }),
       ...(times > 1 && { times }),
-      marks: inInk(value, [...marks, ...sheetFrame(value, { page: i + 1, pages: drafts.length, times })]),
+      marks: inInk(value, [
+        ...marks,
+        ...sheetFrame(value, { page: i + 1, pages: drafts.length, times }, strip),
+      ]),
     }),
   );
   const outline = outlineOf(value, wanted, drafts, sheetsOf);

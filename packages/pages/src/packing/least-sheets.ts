@@ -79,7 +79,8 @@ export interface LeastSheets {
  */
 export function leastSheets({ whole, cutUp }: Demand, regions: Regions, reach: number): LeastSheets {
   const room = grownRoom(regions, reach);
-  const grown = Float64Array.from(whole, ({ outline }) => grownArea(outline, reach));
+  // One that stands alone, close to the check squares, takes a sheet's room at most.
+  const grown = Float64Array.from(whole, ({ outline }) => Math.min(room, grownArea(outline, reach)));
   const counts = Float64Array.from(whole, ({ count }) => count);
   const sum = grown.reduce((total, area, i) => total + area * counts[i]!, 0);
   const byArea = (sum + cutUp.reduce((total, { outline, count }) => total + count * area(outline), 0)) / room;

@@ -43,6 +43,42 @@ export function besideRegion(region: Box<'page'>, { wide, tall }: Regions): Box<
 export const regionsFor = (job: CheckedJob): Regions =>
   regionsOf(job.sheet, job.margins, stripHeight(job, stripWidth(printableArea(job.sheet, job.margins))));
 
+/** Where the strip stands: at the foot of the sheet beside the check squares, or above them. */
+export type StripPlace = 'beside the squares' | 'above the squares';
+
+/** A place for a foundation by itself, and where its caption and the strip stand then. */
+export interface SolePlace {
+  readonly region: Box<'page'>;
+  readonly caption: Box<'page'>;
+  readonly strip: StripPlace;
+}
+
+/** Points between the check squares and a foundation that would have to be cut into tiles if it stood farther off: both lines are seen. */
+const CLOSE = 2;
+
+/**
+ * The largest places for a foundation by itself, beyond the regions that a foundation has usually: close above the check squares, or
+ * close beside them from the top to the bottom, the strip above the squares.
+ */
+export function closePlaces(job: CheckedJob): readonly SolePlace[] {
+  const area = printableArea(job.sheet, job.margins);
+  const { wide, tall } = regionsFor(job);
+  const column = stripBox(area, 'above the squares');
+  const captionEnd = column.maxY - stripHeight(job, column.maxX - column.minX) - GAP;
+  return [
+    {
+      region: { ...wide, maxY: squaresTop(area) - CLOSE },
+      caption: { ...tall, minY: squaresTop(area) + GAP },
+      strip: 'beside the squares',
+    },
+    {
+      region: { ...area, minX: area.minX + LARGE_SQUARE + CLOSE },
+      caption: { ...column, minY: area.minY, maxY: captionEnd },
+      strip: 'above the squares',
+    },
+  ];
+}
+
 /** The sheet without its margins, points. */
 export const printableArea = (
   { width, height }: CheckedJob['sheet'],
@@ -55,11 +91,20 @@ export const printableArea = (
 });
 
 /** The two check squares, and the strip with the names, the page number and how to print. */
-export function sheetFrame(job: CheckedJob, numbers: SheetNumbers): readonly Mark[] {
+export function sheetFrame(
+  job: CheckedJob,
+  numbers: SheetNumbers,
+  strip: StripPlace = 'beside the squares',
+): readonly Mark[] {
   const area = printableArea(job.sheet, job.margins);
-  const foot = { ...area, minX: area.maxX - stripWidth(area) };
-  return [...checkSquares(area), ...stripMarks(job, foot, numbers)];
+  return [...checkSquares(area), ...stripMarks(job, stripBox(area, strip), numbers)];
 }
+
+/** The strip stands in the bottom of it. */
+const stripBox = (area: Box<'page'>, place: StripPlace): Box<'page'> =>
+  place === 'beside the squares'
+    ? { ...area, minX: area.maxX - stripWidth(area) }
+    : { ...area, maxX: area.minX + LARGE_SQUARE, maxY: squaresTop(area) - GAP };
 
 /** Points across, to the right of the check squares. */
 export const stripWidth = ({ minX, maxX }: Box<'page'>): number => maxX - minX - LARGE_SQUARE - GAP;

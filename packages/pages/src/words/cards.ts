@@ -15,7 +15,6 @@ import {
   CUT_WORD_ROOM,
   cuttingLineOnSheet,
   otherTurns,
-  roomOf,
   sizeOnSheet,
   type Turn,
 } from '../foundation/turns.ts';
@@ -25,7 +24,13 @@ import { moved } from '../marks/marks.ts';
 import type { Mark } from '../marks/model.ts';
 import { grownArea } from '../packing/least-sheets.ts';
 import { type Packable, type Placement, type Way, wayOver } from '../packing/placement.ts';
-import { besideRegion, type Regions } from '../sheet/sheet-frame.ts';
+import {
+  besideRegion,
+  closePlaces,
+  type Regions,
+  type SolePlace,
+  type StripPlace,
+} from '../sheet/sheet-frame.ts';
 import { type Caption, captionsOf } from './caption.ts';
 import { captionStand } from './caption-stand.ts';
 import { wordMarks } from './line-words.ts';
@@ -145,32 +150,60 @@ export function cardMarks(
   ];
 }
 
+/** All that stands on a sheet for one foundation alone, but for the check squares and the strip. */
+export interface SoleSheet {
+  readonly marks: readonly Mark[];
+  readonly strip: StripPlace;
+}
+
 /**
- * The marks of a foundation that fits on a sheet only by itself, its caption not beside it but in the corner that it
- * leaves: below it, to the right of the check squares, or to the left of it, above them. null when it fits in
- * neither way.
+ * A foundation that fits on a sheet only by itself, its caption not beside it but in the corner that it leaves: below it, to
+ * the right of the check squares, or to the left of it, above them. Where that is not room enough it stands close to the squares, and
+ * the strip gives way. null when it fits in no way.
  */
-export function soleMarks(
+export function soleSheet(
   job: CheckedJob,
   foundation: Foundation,
   { regions, keepUpright }: Pick<CardOptions, 'regions' | 'keepUpright'>,
-): readonly Mark[] | null {
-  for (const turn of keepUpright ? (['upright'] as const) : (['upright', 'turned'] as const))
-    for (const region of [regions.wide, regions.tall]) {
-      const corner = besideRegion(region, regions);
-      const { width, height } = sizeOnSheet(foundation, turn);
-      if (!fits({ width, height: height + CUT_WORD_ROOM }, region)) continue;
-      const drawn = foundationMarks(foundation, turn);
-      const left = (region.minX + region.maxX - width) / 2;
-      const caption = captionsOf(job, foundation)(turn, corner.maxX - corner.minX, { found: drawn.notes });
-      if (!fits(caption, corner)) continue;
-      const words = wordsOf(job, foundation, drawn, roomOf({ width, height }));
-      return [
-        ...caption.draw().map((mark) => moved(mark, { x: corner.minX, y: corner.minY })),
-        ...[...drawn.marks, ...words].map((mark) => moved(mark, { x: left, y: region.minY + CUT_WORD_ROOM })),
-      ];
-    }
+): SoleSheet | null {
+  const usual = [regions.wide, regions.tall].map(
+    (region): SolePlace => ({
+      region,
+      caption: besideRegion(region, regions),
+      strip: 'beside the squares',
+    }),
+  );
+  for (const [places, above] of [[usual, CUT_WORD_ROOM] as const, [closePlaces(job), 0] as const])
+    for (const turn of keepUpright ? (['upright'] as const) : (['upright', 'turned'] as const))
+      for (const place of places) {
+        const marks = soleMarks(job, foundation, turn, place, above);
+        if (marks !== null) return { marks, strip: place.strip };
+      }
   return null;
+}
+
+/** null where it does not fit there. @param least points above the cutting line; more are taken where there are, for the word `cut` */
+function soleMarks(
+  job: CheckedJob,
+  foundation: Foundation,
+  turn: Turn,
+  { region, caption: corner }: SolePlace,
+  least: number,
+): readonly Mark[] | null {
+  const { width, height } = sizeOnSheet(foundation, turn);
+  if (!fits({ width, height: height + least }, region)) return null;
+  const above = Math.max(least, Math.min(CUT_WORD_ROOM, (region.maxY - region.minY - height) / 2));
+  const drawn = foundationMarks(foundation, turn);
+  // Labels that stand above the cutting line.
+  if (drawn.extent.minY < -above) return null;
+  const left = (region.minX + region.maxX - width) / 2;
+  const caption = captionsOf(job, foundation)(turn, corner.maxX - corner.minX, { found: drawn.notes });
+  if (!fits(caption, corner)) return null;
+  const words = wordsOf(job, foundation, drawn, { minX: 0, minY: -above, maxX: width, maxY: height });
+  return [
+    ...caption.draw().map((mark) => moved(mark, { x: corner.minX, y: corner.minY })),
+    ...[...drawn.marks, ...words].map((mark) => moved(mark, { x: left, y: region.minY + above })),
+  ];
 }
 
 /** The words beside a foundation's lines. */
