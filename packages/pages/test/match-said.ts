@@ -22,22 +22,18 @@ const isText = (mark: Mark): mark is TextMark => mark.kind === 'text';
 export const besideMatches = (marks: readonly Mark[]): readonly TextMark[] =>
   marks.filter(isText).filter(({ role, content }) => role === 'label' && /^(\d+|[ivxlc]+)$/.test(content));
 
-/** What the caption says of the names that only this foundation has: `i is 5 on A, 3 on B, none on C`. */
+/** What the caption says of the names that only this foundation has, by name: `on A: i = 5, ii = 2; on B: i = 3, no ii`. */
 export function legendOf(marks: readonly Mark[]): ReadonlyMap<string, ReadonlyMap<string, number>> {
   const caption = marks
     .filter(isText)
     .filter(({ role }) => role === 'caption')
     .map(({ content }) => content)
     .join(' ');
-  const named = [...caption.matchAll(/(?:match numbers:|;) ([ivxlc]+) is ([^;]*)/g)];
-  return new Map(
-    named.map(([, name, said]) => [
-      name!,
-      new Map(
-        [...said!.matchAll(/(\d+) on ([A-Z]+)/g)].map(([, number, letter]) => [letter!, Number(number)]),
-      ),
-    ]),
-  );
+  const legend = new Map<string, Map<string, number>>();
+  for (const [, letter, said] of caption.matchAll(/(?:match numbers|;) on ([A-Z]+)[^:;]*: ([^;]*)/g))
+    for (const [, name, number] of said!.matchAll(/([ivxlc]+) = (\d+)/g))
+      legend.set(name!, (legend.get(name!) ?? new Map<string, number>()).set(letter!, Number(number)));
+  return legend;
 }
 
 /**

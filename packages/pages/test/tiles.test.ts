@@ -8,7 +8,8 @@ import {
   type Spot,
   type Window,
 } from '../../../e2e/support/pdf.ts';
-import { type FoundationJob, type TextMark, writePdf } from '../src/index.ts';
+import { type FoundationJob, type Mark, type TextMark, writePdf } from '../src/index.ts';
+import { clippedSegments } from '../src/marks/clip.ts';
 import { block, house, lantern, rectangle, usual } from './blocks.ts';
 import { boxOf, overlap } from './boxes.ts';
 import { pageFonts } from './fonts.ts';
@@ -224,6 +225,10 @@ function expectDrawn(a: Spot, b: Spot, drawn: readonly Piece[]): void {
   for (let t = 0; t <= 1; t += 0.005) expect(nearest(between(a, b, t), drawn)).toBeLessThan(TRUE);
 }
 
+/** The name of a tile on the map of all. */
+const isPlaceName = (mark: Mark): boolean =>
+  mark.kind === 'text' && mark.role === 'caption' && /^r\d+ c\d+$/.test(mark.content);
+
 describe('on small sheets', () => {
   test.each([
     [4, 6],
@@ -260,5 +265,17 @@ describe('each label stands on one tile alone, and no note of a neighbour on it'
       for (const note of notes)
         for (const label of labels[i]!) expect(overlap(boxOf(note), boxOf(label))).toBe(false);
     });
+  });
+});
+
+describe('no line of the map runs through a name on it', () => {
+  test.each(JOBS)('%s', (_, job) => {
+    const { marks } = laid(job).sheets.find(({ marks }) => marks.some(isPlaceName))!;
+    const names = marks.filter(isPlaceName);
+    const lines = marks.flatMap((mark) =>
+      mark.kind === 'path' && mark.role === 'caption' ? edgesOf(mark.points) : [],
+    );
+    expect(names.length).toBeGreaterThan(1);
+    for (const name of names) expect(clippedSegments(lines, boxOf(name))).toEqual([]);
   });
 });

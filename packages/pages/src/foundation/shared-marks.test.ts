@@ -116,7 +116,7 @@ test('the number where it is the same for all, else a name, and what it stands f
   const shared = [mark('AC', 1, 1), mark('AC', 2, 5), mark('A', 3), mark('C', 4)];
   expect(matchWords(shared, ['A', 'C'])).toEqual(['1', 'i', 'ii', 'iii']);
   expect(matchLegend(shared, ['A', 'C'])).toBe(
-    'match numbers: i is 2 on A, 5 on C; ii is 3 on A, none on C; iii is 4 on C, none on A',
+    'match numbers on A: i = 2, ii = 3, no iii; on C: i = 5, iii = 4, no ii',
   );
   const many = Array.from({ length: 49 }, () => mark('A', 1));
   expect(matchWords(many, ['A', 'B']).slice(-10)).toEqual([

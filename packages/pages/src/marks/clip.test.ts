@@ -1,7 +1,7 @@
 import { type Box, distance, edgesOf, type Point } from '@seamwright/geometry';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { clipped } from './clip.ts';
+import { clipped, segmentsOutside } from './clip.ts';
 import { textMark } from './marks.ts';
 import type { Mark, PathMark } from './model.ts';
 
@@ -38,6 +38,20 @@ function walkedInside(mark: PathMark): number {
     }
   return length;
 }
+
+test('of a line what lies outside a box is what is not inside: nothing is lost, nothing twice', () => {
+  const box = { minX: 2, minY: 1, maxX: 4, maxY: 3 };
+  const across = { a: { x: 0, y: 2 }, b: { x: 6, y: 2 } };
+  const into = { a: { x: 0, y: 2 }, b: { x: 3, y: 2 } };
+  const within = { a: { x: 2.5, y: 2 }, b: { x: 3, y: 2 } };
+  const past = { a: { x: 0, y: 0 }, b: { x: 6, y: 0 } };
+  expect(segmentsOutside([across, into, within, past], box)).toEqual([
+    { a: { x: 0, y: 2 }, b: { x: 2, y: 2 } },
+    { a: { x: 4, y: 2 }, b: { x: 6, y: 2 } },
+    { a: { x: 0, y: 2 }, b: { x: 2, y: 2 } },
+    past,
+  ]);
+});
 
 test('of lines, what is left lies in the box, and all of what lies in the box is left', () => {
   fc.assert(

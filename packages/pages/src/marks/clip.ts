@@ -28,6 +28,18 @@ export const clippedSegments = (
 ): readonly Segment<'page'>[] =>
   segments.map(({ a, b }) => clippedSegment(a, b, box)).filter((part) => part !== null);
 
+/** Of each segment what lies outside the box: itself, one part, or two. */
+export const segmentsOutside = (
+  segments: readonly Segment<'page'>[],
+  box: Box<'page'>,
+): readonly Segment<'page'>[] =>
+  segments.flatMap((segment) => {
+    const { a, b } = segment;
+    const within = clippedSegment(a, b, box);
+    if (within === null) return [segment];
+    return [...(within.a === a ? [] : [{ a, b: within.a }]), ...(within.b === b ? [] : [{ a: within.b, b }])];
+  });
+
 /**
  * The stretch of the segment from a to b inside the box; null when there is none. An end that lies inside is the
  * very same point again.

@@ -1,7 +1,8 @@
 import { type Box, boundingBox, edgesOf, type Point, type Segment } from '@seamwright/geometry';
+import { segmentsOutside } from '../marks/clip.ts';
 import { QUIET, STROKES, segmentMark, textMark } from '../marks/marks.ts';
-import { CAP_HEIGHT, textWidth, wrapped } from '../marks/metrics.ts';
-import type { Mark, PathMark } from '../marks/model.ts';
+import { CAP_HEIGHT, textCorners, textWidth, wrapped } from '../marks/metrics.ts';
+import type { Mark, PathMark, TextMark } from '../marks/model.ts';
 import type { Tile } from './tile-grid.ts';
 import type { Way } from './tile-ways.ts';
 
@@ -160,14 +161,24 @@ function largeMap(
   const drawn = fits ? full : drawnIn(key, way, room.width - edge, room.height - edge);
   if (Math.min(drawn.width, drawn.height) < LEAST_MAP) return null;
   const at = ({ x, y }: Point<'page'>): Point<'page'> => ({ x: box.minX + edge + x, y: box.minY + edge + y });
-  const outline = way.drawn.lines.cuttingLine.map(({ a }) => at(drawn.toMap(a)));
+  const names = fits ? namesIn(key, way, nameOf, drawn, at) : numbersAlong(key, way, drawn, at);
+  const outline = edgesOf(way.drawn.lines.cuttingLine.map(({ a }) => at(drawn.toMap(a))));
   const marks: Mark[] = [
     // Edge by edge: closed paths, and such as end where they began, are outlines and check squares to those who read a page.
-    ...edgesOf(outline).map((edge) => segmentMark('caption', key, edge, STROKES.mapOutline)),
+    ...names
+      .reduce<readonly Segment<'page'>[]>((rest, name) => segmentsOutside(rest, around(name)), outline)
+      .map((edge) => segmentMark('caption', key, edge, STROKES.mapOutline)),
     ...drawn.lines.map((line) => ({ ...line, points: line.points.map(at) })),
-    ...(fits ? namesIn(key, way, nameOf, drawn, at) : numbersAlong(key, way, drawn, at)),
+    ...names,
   ];
   return { marks, right: at({ x: drawn.width, y: 0 }).x };
+}
+
+/** Where the foundation's outline is not drawn: it would strike the name through. */
+function around(name: TextMark): Box<'page'> {
+  const { minX, minY, maxX, maxY } = boundingBox(textCorners(name));
+  const { gap } = NAME;
+  return { minX: minX - gap, minY: minY - gap, maxX: maxX + gap, maxY: maxY + gap };
 }
 
 /** As large as the tile allows. */
@@ -183,7 +194,7 @@ function namesIn(
   nameOf: (tile: Tile) => string,
   { boxOf }: Drawn,
   at: (p: Point<'page'>) => Point<'page'>,
-): readonly Mark[] {
+): readonly TextMark[] {
   const size = Math.min(...tiles.map((tile) => nameSize(nameOf(tile), boxOf(tile))));
   return tiles.map((tile, i) => {
     const { minX, minY, maxX, maxY } = boxOf(tile);
@@ -200,7 +211,7 @@ function numbersAlong(
   { grid, tiles }: Way,
   { boxOf, width, height }: Drawn,
   at: (p: Point<'page'>) => Point<'page'>,
-): readonly Mark[] {
+): readonly TextMark[] {
   const size = NAME.smallest + 1;
   const [columns, rows] = [grid.columns.spans.length, grid.rows.spans.length];
   const everyColumn = Math.ceil(textWidth(`c${columns} `, size, 'regular') / (width / columns));

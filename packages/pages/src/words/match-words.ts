@@ -54,20 +54,21 @@ export function matchWords(marks: readonly MatchMark<'print'>[], all: readonly s
 }
 
 /**
- * `match numbers: i is 1 on A, 4 on B, none on C; ii is …`, for those match points that have a name of the foundation's own; null
- * where none has.
+ * `match numbers on A: i = 1, ii = 2; on B: i = 4, no ii`, for those match points that have a name of the foundation's own; null
+ * where none has. By section: one is on the table at a time.
  */
 export function matchLegend(marks: readonly MatchMark<'print'>[], all: readonly string[]): string | null {
   const words = matchWords(marks, all);
-  const said = marks.flatMap((mark, i) => {
-    if (isAlike(mark, all)) return [];
-    const others = all.filter((letter) => !mark.letters.includes(letter));
-    const numbers = mark.letters.map((letter, k) => `${mark.numbers[k]} on ${letter}`);
-    return [
-      `${words[i]} is ${[...numbers, ...(others.length === 0 ? [] : [`none on ${others.join(' or ')}`])].join(', ')}`,
-    ];
+  const named = marks.flatMap((mark, i) => (isAlike(mark, all) ? [] : [{ ...mark, name: words[i]! }]));
+  if (named.length === 0) return null;
+  const said = all.map((letter) => {
+    const numberOf = (mark: MatchMark<'print'>) => mark.numbers[mark.letters.indexOf(letter)];
+    const there = named.filter((mark) => numberOf(mark) !== undefined);
+    const missing = named.filter((mark) => numberOf(mark) === undefined).map(({ name }) => name);
+    const numbers = there.map((mark) => `${mark.name} = ${numberOf(mark)}`);
+    return `on ${letter}: ${[...numbers, ...(missing.length === 0 ? [] : [`no ${missing.join(' or ')}`])].join(', ')}`;
   });
-  return said.length === 0 ? null : `match numbers: ${said.join('; ')}`;
+  return `match numbers ${said.join('; ')}`;
 }
 
 const isAlike = ({ letters, numbers }: MatchMark<'print'>, all: readonly string[]): boolean =>
