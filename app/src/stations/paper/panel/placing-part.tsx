@@ -41,7 +41,7 @@ export function PlacingPart() {
         label="Overlap of large foundations"
         value={overlap}
         range={OVERLAP_RANGE}
-        hint="By so much the parts of one that is larger than the sheet show the same."
+        hint="Neighbouring parts of one that is larger than the sheet both have this strip, so that they can be laid over each other and taped."
         onChange={(inches) => setting({ overlap: inches })}
       />
     </Foldable>
