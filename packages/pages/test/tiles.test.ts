@@ -24,6 +24,13 @@ const JOBS: readonly (readonly [what: string, job: FoundationJob, columns: numbe
   ['two by two on A4', usual(lantern(12), 'Lantern', { paper: 'a4' }), 2, 2],
   ['three by three', usual(lantern(20), 'Lantern'), 3, 3],
   ['a row of two, sideways', usual(house(), 'Harbour house', { scale: 1.4 }), 2, 1],
+  // 10½ × 9.4 in with its allowance: beside the check squares there is that height, but none for a caption above.
+  [
+    'a row of two, the caption at the left',
+    usual(block(rectangle(10, 8.9), [[0, 3, 10, 5]]), 'Awning'),
+    2,
+    1,
+  ],
   ['a row of four', usual(block(rectangle(30, 5), [[4, 0, 9, 5]]), 'Breakwater'), 4, 1],
   ['two by two on Tabloid', usual(lantern(16), 'Lantern', { paper: 'tabloid', overlap: 0.25 }), 2, 2],
   ['two by two on A3', usual(lantern(16), 'Lantern', { paper: 'a3', overlap: 2 }), 2, 2],

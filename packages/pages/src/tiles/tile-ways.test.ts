@@ -30,6 +30,7 @@ function waysOf(job: FoundationJob): readonly { foundation: Foundation; way: Way
       overlap,
       keepUpright: false,
       captionRoom: () => CAPTION,
+      fitsAtLeft: () => true,
     });
     if (way === null) throw new Error('The sheet is too small');
     return { foundation, way };
@@ -143,14 +144,19 @@ test('there are no more sheets than either turn needs in either region', () => {
       if (!checked.ok) throw new Error(sentence(checked.problem));
       const { sheet, margins, overlap } = checked.value;
       const { wide, tall } = regionsOf(sheet, margins);
+      // With the caption above the tile, and at its left.
       for (const { way, foundation } of waysOf(job))
         for (const turn of ['upright', 'turned'] as const)
-          for (const { minX, minY, maxX, maxY } of [wide, tall]) {
+          for (const [{ minX, minY, maxX, maxY }, captionRoom] of [
+            [wide, CAPTION],
+            [tall, CAPTION],
+            [tall, CUT_WORD_ROOM],
+          ] as const) {
             const { width, height } = sizeOnSheet(foundation, turn);
             const lap = overlap * 72;
             const count = (long: number, most: number) =>
               long <= most ? 1 : Math.ceil((long - lap) / (most - lap));
-            const [across, down] = [maxX - minX, maxY - minY - CAPTION];
+            const [across, down] = [maxX - minX, maxY - minY - captionRoom];
             if (Math.min(across, down) < 3 * lap) continue;
             expect(way.tiles.length).toBeLessThanOrEqual(count(width, across) * count(height, down));
           }
@@ -175,6 +181,7 @@ test('a sheet that is too small for the overlap has no way', () => {
     overlap: 144,
     keepUpright: false,
     captionRoom: () => CAPTION + CUT_WORD_ROOM,
+    fitsAtLeft: () => true,
   };
   expect(fewestSheets(order)).toBeNull();
 });

@@ -21,10 +21,14 @@ import { cover, type Leaning, type Obstacles, type Tile, type TileGrid, tilesOf 
 export const labelRoom = ({ window, row }: Tile): Box<'page'> =>
   row === 0 ? { ...window, minY: window.minY - CUT_WORD_ROOM } : window;
 
+export type CaptionSide = 'above' | 'left';
+
 /** One way to cut a foundation into tiles. */
 export interface Way {
   readonly turn: Turn;
   readonly region: Box<'page'>;
+  /** The caption stands above the tile, or at its left, above the check squares. */
+  readonly captionAt: CaptionSide;
   /** Points: what is kept free above each tile. */
   readonly captionRoom: number;
   readonly grid: TileGrid;
@@ -42,6 +46,8 @@ export interface WaysOrder {
   readonly keepUpright: boolean;
   /** Points that are kept free above each tile. */
   readonly captionRoom: (drawn: DrawnFoundation, turn: Turn, region: Box<'page'>) => number;
+  /** Whether the caption has room at the left of the tall region. */
+  readonly fitsAtLeft: (drawn: DrawnFoundation, turn: Turn) => boolean;
 }
 
 const TURNS: readonly Turn[] = ['upright', 'turned'];
@@ -64,7 +70,7 @@ export function fewestSheets(order: WaysOrder): Way | null {
     if (way === null || crossedBy(way) === 0) return way;
     const drawn = foundationMarks(order.foundation, way.turn, 0, joinLines(way));
     // Words that no longer fit in their patches go into the caption.
-    const captionRoom = order.captionRoom(drawn, way.turn, way.region);
+    const captionRoom = way.captionAt === 'left' ? 0 : order.captionRoom(drawn, way.turn, way.region);
     if (captionRoom <= way.captionRoom || round === ROUNDS) return { ...way, drawn };
     least = captionRoom;
   }
@@ -74,10 +80,16 @@ export function fewestSheets(order: WaysOrder): Way | null {
 function fewestOf(order: WaysOrder, leastCaption: number): Way | null {
   const ways = TURNS.slice(0, order.keepUpright ? 1 : 2).flatMap((turn) => {
     const drawn = foundationMarks(order.foundation, turn);
-    return [order.regions.wide, order.regions.tall].flatMap((region) => {
-      const captionRoom = Math.max(leastCaption, order.captionRoom(drawn, turn, region));
-      return waysIn(order, turn, drawn, region, captionRoom);
-    });
+    const { wide, tall } = order.regions;
+    return [
+      ...[wide, tall].flatMap((region) => {
+        const captionRoom = Math.max(leastCaption, order.captionRoom(drawn, turn, region));
+        return waysIn(order, { turn, drawn, region, captionAt: 'above', captionRoom });
+      }),
+      ...(order.fitsAtLeft(drawn, turn)
+        ? waysIn(order, { turn, drawn, region: tall, captionAt: 'left', captionRoom: CUT_WORD_ROOM })
+        : []),
+    ];
   });
   return ways.reduce<Way | null>(
     (best, way) => (best === null || compareWays(way, best) < 0 ? way : best),
@@ -95,18 +107,19 @@ function joinLines({ grid: { columns, rows } }: Way): readonly Segment<'page'>[]
   ];
 }
 
+/** A caption above its tile is the usual one. */
 const compareWays = (p: Way, q: Way): number =>
-  p.tiles.length - q.tiles.length || crossedBy(p) - crossedBy(q);
+  p.tiles.length - q.tiles.length ||
+  Number(p.captionAt === 'left') - Number(q.captionAt === 'left') ||
+  crossedBy(p) - crossedBy(q);
 
 const crossedBy = ({ grid }: Way): number => grid.columns.crossed + grid.rows.crossed;
 
 function waysIn(
   order: WaysOrder,
-  turn: Turn,
-  drawn: DrawnFoundation,
-  region: Box<'page'>,
-  captionRoom: number,
+  stand: Pick<Way, 'turn' | 'drawn' | 'region' | 'captionAt' | 'captionRoom'>,
 ): readonly Way[] {
+  const { turn, drawn, region, captionRoom } = stand;
   const { foundation, overlap } = order;
   const { width, height } = sizeOnSheet(foundation, turn);
   const across = { most: region.maxX - region.minX, overlap, obstacles: obstaclesOf(drawn.marks, 'x') };
@@ -125,7 +138,7 @@ function waysIn(
     rows.map((rowsCover): Way => {
       const grid = { columns: columnsCover, rows: rowsCover };
       const tiles = tilesOf(grid).filter(({ core }) => holdsPaper(cuttingLine, core));
-      return { turn, region, captionRoom, grid, drawn, tiles };
+      return { ...stand, grid, tiles };
     }),
   );
 }

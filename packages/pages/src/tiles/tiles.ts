@@ -20,7 +20,7 @@ import { moved } from '../marks/marks.ts';
 import { textCorners } from '../marks/metrics.ts';
 import type { Mark } from '../marks/model.ts';
 import { besideRegion, type Regions } from '../sheet/sheet-frame.ts';
-import { captionsOf } from '../words/caption.ts';
+import { type Caption, captionsOf } from '../words/caption.ts';
 import { wordMarks } from '../words/line-words.ts';
 import type { Tile } from './tile-grid.ts';
 import { joinMarks } from './tile-joins.ts';
@@ -51,7 +51,12 @@ export function tileSheets(
   const overlap = job.overlap * POINTS_PER_INCH;
   const captionRoom = (drawn: DrawnFoundation, turn: Turn, region: Box<'page'>) =>
     captionRoomFor(job, foundation, drawn, turn, region);
-  const way = fewestSheets({ foundation, regions, overlap, keepUpright: job.keepUpright, captionRoom });
+  const column = besideRegion(regions.tall, regions);
+  const fitsAtLeft = (drawn: DrawnFoundation, turn: Turn) =>
+    captionFor(job, foundation, drawn, turn, column.maxX - column.minX).height <=
+    column.maxY - column.minY - SMALL_MAP.height - MAP_GAP;
+  const { keepUpright } = job;
+  const way = fewestSheets({ foundation, regions, overlap, keepUpright, captionRoom, fitsAtLeft });
   if (way === null)
     return fail(
       `The sheet is too small to print a large foundation in parts that overlap by ${formatLength(job.overlap, job.unit)}`,
@@ -82,15 +87,23 @@ function captionRoomFor(
   turn: Turn,
   region: Box<'page'>,
 ): number {
-  const name = nameOf(foundation, { row: MANY, column: MANY });
-  const facts = [placeFact(MANY, MANY, MANY, MANY)];
-  const { height } = captionsOf(job, foundation)(turn, captionWidth(region), {
-    heading: name,
-    extra: facts,
-    found: drawn.notes,
-  });
+  const { height } = captionFor(job, foundation, drawn, turn, captionWidth(region));
   return Math.max(SMALL_MAP.height, height) + CUT_WORD_ROOM;
 }
+
+/** As high as the caption of a tile may be at that width, points. */
+const captionFor = (
+  job: CheckedJob,
+  foundation: Foundation,
+  drawn: DrawnFoundation,
+  turn: Turn,
+  width: number,
+): Caption =>
+  captionsOf(job, foundation)(turn, width, {
+    heading: nameOf(foundation, { row: MANY, column: MANY }),
+    extra: [placeFact(MANY, MANY, MANY, MANY)],
+    found: drawn.notes,
+  });
 
 /** The map stands to the right of the caption. */
 const captionWidth = ({ minX, maxX }: Box<'page'>): number => maxX - minX - SMALL_MAP.width - MAP_GAP;
@@ -108,7 +121,11 @@ function tileSheet(
   const { core, row, column } = tile;
   const name = nameOf(foundation, tile);
   const fact = placeFact(row + 1, grid.rows.spans.length, column + 1, grid.columns.spans.length);
-  const caption = captionsOf(job, foundation)(way.turn, captionWidth(region), {
+  const beside = besideRegion(region, regions);
+  const isAbove = way.captionAt === 'above';
+  const captionBox = isAbove ? region : beside;
+  const width = isAbove ? captionWidth(region) : beside.maxX - beside.minX;
+  const caption = captionsOf(job, foundation)(way.turn, width, {
     heading: name,
     extra: [fact],
     found: drawn.notes,
@@ -143,14 +160,18 @@ function tileSheet(
     mark.role === 'label' ? labelOn(tile, mark) : clipped(mark, seen),
   );
   const toSheet = subtract<'page'>(cornerIn(way, tile), { x: tile.window.minX, y: tile.window.minY });
-  const atTop = { x: region.minX, y: region.minY };
+  const atTop = { x: captionBox.minX, y: captionBox.minY };
   const map = smallMap(key, way, tile);
+  const mapAt = isAbove
+    ? { x: region.maxX - map.width, y: region.minY }
+    : { x: beside.minX, y: beside.minY + caption.height + MAP_GAP };
+  const below = isAbove ? beside : { ...beside, minY: mapAt.y + SMALL_MAP.height + 2 * MAP_GAP };
   return {
     name,
     marks: [
       ...caption.draw().map((mark) => moved(mark, atTop)),
-      ...map.marks.map((mark) => moved(mark, { x: region.maxX - map.width, y: region.minY })),
-      ...(isFirst ? mapAndWords(key, way, placeOf, besideRegion(region, regions)) : []),
+      ...map.marks.map((mark) => moved(mark, mapAt)),
+      ...(isFirst ? mapAndWords(key, way, placeOf, below) : []),
       ...[...joins, ...shown, ...words].map((mark) => moved(mark, toSheet)),
     ],
   };

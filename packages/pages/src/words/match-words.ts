@@ -66,10 +66,14 @@ export function matchLegend(marks: readonly MatchMark<'print'>[], all: readonly 
     const there = named.filter((mark) => numberOf(mark) !== undefined);
     const missing = named.filter((mark) => numberOf(mark) === undefined).map(({ name }) => name);
     const numbers = there.map((mark) => `${mark.name} = ${numberOf(mark)}`);
-    return `on ${letter}: ${[...numbers, ...(missing.length === 0 ? [] : [`no ${missing.join(' or ')}`])].join(', ')}`;
+    return `on ${letter}: ${[...numbers, ...(missing.length === 0 ? [] : [`no ${orListed(missing)}`])].join(', ')}`;
   });
   return `match numbers ${said.join('; ')}`;
 }
+
+/** `i`, `i or ii`, `i, ii or iii` */
+const orListed = (names: readonly string[]): string =>
+  names.length < 2 ? names.join('') : `${names.slice(0, -1).join(', ')} or ${names.at(-1)}`;
 
 const isAlike = ({ letters, numbers }: MatchMark<'print'>, all: readonly string[]): boolean =>
   letters.length === all.length && numbers.every((number) => number === numbers[0]);
