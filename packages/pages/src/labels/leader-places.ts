@@ -18,6 +18,8 @@ export interface AroundLeaders {
   readonly cuttingLine: Polygon<'page'>;
   /** All lines of the foundation: no label stands on any. */
   readonly lines: readonly Segment<'page'>[];
+  /** Those of them where the foundation is cut into sheets: a leader across one would have its halves on two. */
+  readonly barriers: readonly Segment<'page'>[];
   /** All patches, those that are labelled inside too. */
   readonly patches: readonly PatchToLabel[];
   /** The labels that stand in their patches. */
@@ -40,6 +42,8 @@ const COST = {
   outside: 6,
   inNeighbour: 30,
   lineCrossed: 4,
+  /** More than any way within reach of a label: only where there is no other place. */
+  sheetLeft: 10_000,
   outsideRoom: 6,
   pointOutsideRoom: 0.5,
 };
@@ -67,10 +71,10 @@ export function costOf(
   const leader = { a: edgeTowards(plate, dot), b: dot };
   if (labels.some((other) => meets(other, [leader], CLEAR_OF_LEADER))) return null;
   if (leaders.some((other) => nearOrCrossing(leader, other))) return null;
-  const crossed = around.lines.filter(
-    ({ a, b }) => segmentCrossing(leader.a, leader.b, a, b) !== null,
-  ).length;
-  const cost = soFar + where + COST.lineCrossed * crossed;
+  const crossed = (lines: readonly Segment<'page'>[]) =>
+    lines.filter(({ a, b }) => segmentCrossing(leader.a, leader.b, a, b) !== null).length;
+  const cost =
+    soFar + where + COST.lineCrossed * crossed(around.lines) + COST.sheetLeft * crossed(around.barriers);
   return cost < most ? cost : null;
 }
 

@@ -95,7 +95,7 @@ function leadOut(
 ): readonly (LedLabel | null)[] {
   const lines = [...sewLines, ...edgesOf(outline), ...edgesOf(cuttingLine), ...crossings, ...barriers];
   const labels = inside.flatMap((label) => (label === null ? [] : [label.plate]));
-  return ledLabels(small, { outline, cuttingLine, lines, patches, labels, room, spare });
+  return ledLabels(small, { outline, cuttingLine, lines, barriers, patches, labels, room, spare });
 }
 
 function overWhatIsThere(patch: PatchToLabel, barriers: readonly Segment<'page'>[]): PlacedLabel {
