@@ -46,12 +46,16 @@ test('PDF, SVG files and what goes to the printer measure alike, and true', asyn
     };
   });
   await takeToPaper(page, 'Lighthouse');
+  const width = page.getByLabel('Finished width');
+  await width.fill('9');
+  await width.press('Enter');
+  await expect(printing(page)).toContainText('112.5 % of the drawing');
   const pdf = await saved(page, 'Save PDF');
   expect(pdf.suggestedFilename()).toBe('Lighthouse.pdf');
   const pages = readPdf(readFileSync(await pdf.path()));
   expect(pages.length).toBeGreaterThan(1);
   await expect(stop(page, 'Paper')).toContainText(`${pages.length} sheets`);
-  // Five foundations; D, 8 in wide with its allowance more than a sheet, stands on two.
+  // Five foundations; D, 9½ × 7¼ in with its allowance, has no room on a sheet with the check squares, and stands on two.
   expect(pages.flatMap(finishedOutlines)).toHaveLength(6);
   for (const drawn of pages) expectTrue(drawn);
 

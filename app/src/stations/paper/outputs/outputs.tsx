@@ -72,7 +72,7 @@ export function Outputs({ plan, notes }: OutputsProps) {
         {counted(printed, 'sheet')} of {plan.paper.label}
       </h2>
       {printed > length && <p>{pagesWords(times)}</p>}
-      {plan.packing && <p>{boundWords(plan.packing, printed)}</p>}
+      {plan.packing && plan.packing.sheets > 1 && <p>{boundWords(plan.packing, printed)}</p>}
       {!fillSheets && plan.prints.some(isRepeated) && (
         <Button
           ref={handOnToNext}
