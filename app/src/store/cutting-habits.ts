@@ -1,4 +1,5 @@
-import { LAYERS, PLAIN_RULES, USABLE_WIDTH, USUAL_CUTS } from '@seamwright/cloth';
+import { LAYERS, PLAIN_RULES, USABLE_WIDTH, USUAL_CUTS, USUAL_STEP } from '@seamwright/cloth';
+import type { LengthUnit } from '@seamwright/geometry';
 import { create } from 'zustand';
 import { keepFields, keptFields } from './kept.ts';
 
@@ -11,7 +12,11 @@ export interface CuttingHabits {
   readonly spare: number;
   /** Degrees. */
   readonly turn: number;
-  readonly roundUpTo: number;
+  /**
+   * By the unit of the pattern that is cut: who chooses eighths of an inch in one pattern means no 3.175 mm in the next, and each
+   * has its usual step as long as nobody chooses.
+   */
+  readonly roundUpTo: Readonly<Record<LengthUnit, number>>;
   readonly usableWidth: number;
   readonly layers: number;
   /** Chart each section on its own. */
@@ -32,7 +37,7 @@ const USUAL: CuttingHabits = {
   scope: 'block',
   spare: USUAL_CUTS.spare,
   turn: USUAL_CUTS.turn,
-  roundUpTo: USUAL_CUTS.roundUpTo,
+  roundUpTo: USUAL_STEP,
   usableWidth: USABLE_WIDTH,
   layers: LAYERS.usual,
   bySection: false,
@@ -49,12 +54,17 @@ const KEY = 'seamwright cutting';
 
 /** What was kept, as far as it is of the kind that is expected. Whether numbers make sense is asked when they are used. */
 function read(): CuttingHabits {
-  const known = keptFields(KEY);
-  const entries = Object.entries(USUAL).map(([name, usual]) => {
-    const value = known[name];
-    return [name, typeof value === typeof usual ? value : usual] as const;
-  });
-  return Object.fromEntries(entries) as unknown as CuttingHabits;
+  return asFarAsAlike(keptFields(KEY), USUAL);
+}
+
+function asFarAsAlike<Usual>(kept: unknown, usual: Usual): Usual {
+  if (typeof usual !== 'object' || usual === null)
+    return typeof kept === typeof usual ? (kept as Usual) : usual;
+  const known = (typeof kept === 'object' ? kept : null) as Record<string, unknown> | null;
+  const entries = Object.entries(usual).map(
+    ([name, own]) => [name, asFarAsAlike(known?.[name], own)] as const,
+  );
+  return Object.fromEntries(entries) as Usual;
 }
 
 export const useCuttingHabits = create<CuttingHabits>()(read);

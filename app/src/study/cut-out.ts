@@ -7,7 +7,7 @@ import {
   PLAIN_RULES,
   type PlanRules,
 } from '@seamwright/cloth';
-import type { Problem } from '@seamwright/geometry';
+import type { LengthUnit, Problem } from '@seamwright/geometry';
 import { type Block, fabricIn } from '@seamwright/pattern';
 import type { SewingPlan } from '@seamwright/sewing';
 import { create } from 'zustand';
@@ -155,7 +155,7 @@ function questionOf(work: Work): CuttingQuestion | null {
     open: sizesOf(work, open, opened, false),
     unsewable: blocks.filter((_, i) => plans[i] === null).map(({ name }) => name),
     cloths: fabricsOf(work).map((fabric) => asCloth(fabric, habits.usableWidth)),
-    ...rulesOf(habits, allowance),
+    ...rulesOf(habits, allowance, pattern(work).unit),
   };
 }
 
@@ -180,8 +180,12 @@ function sizesOf(
   }));
 }
 
-const rulesOf = (habits: CuttingHabits, allowance: number): Pick<CuttingQuestion, 'cut' | 'plan'> => ({
-  cut: { allowance, spare: habits.spare, turn: habits.turn, roundUpTo: habits.roundUpTo },
+const rulesOf = (
+  habits: CuttingHabits,
+  allowance: number,
+  unit: LengthUnit,
+): Pick<CuttingQuestion, 'cut' | 'plan'> => ({
+  cut: { allowance, spare: habits.spare, turn: habits.turn, roundUpTo: habits.roundUpTo[unit] },
   plan: {
     ...PLAIN_RULES,
     usableWidth: habits.usableWidth,

@@ -53,7 +53,7 @@ function cuttingOf(work: Work, study: Study): NonNullable<FoundationJob['cutting
   const { spare, turn, roundUpTo, usableWidth } = useCuttingHabits.getState();
   const cloths = new Map(fabricsOf(work).map((fabric) => [fabric.id, asCloth(fabric, usableWidth)]));
   return {
-    rules: { spare, turn, roundUpTo },
+    rules: { spare, turn, roundUpTo: roundUpTo[pattern(work).unit] },
     cloths: fabricIds(work, study).map((id) => cloths.get(id ?? '') ?? null),
   };
 }

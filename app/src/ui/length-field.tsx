@@ -14,6 +14,8 @@ interface LengthFieldProps {
   /** Inches. */
   readonly value: number;
   readonly range?: LengthRange;
+  /** How the value is shown; as any length is, when left out. */
+  readonly write?: (inches: number, unit: LengthUnit) => string;
   /** Reads what was typed where a plain length within a range is not what is asked for. */
   readonly read?: (typed: string, unit: LengthUnit) => Result<number>;
   readonly hint?: string;
@@ -25,13 +27,21 @@ interface LengthFieldProps {
  * A length as people type it: 2 3/8, 2.375, 2⅜", 6cm. What is no length stays in the field with a sentence beside
  * it, and the value remains what it was. Escape brings the value back.
  */
-export function LengthField({ label, value, range, read, hint, onChange }: LengthFieldProps) {
+export function LengthField({
+  label,
+  value,
+  range,
+  write = formatLength,
+  read,
+  hint,
+  onChange,
+}: LengthFieldProps) {
   const unit = useWork((work) => work.history.present.unit);
   return (
     <TypedField
       label={label}
       value={value}
-      shown={formatLength(value, unit)}
+      shown={write(value, unit)}
       hint={hint}
       inputMode="text"
       read={(typed) => {

@@ -199,6 +199,23 @@ describe('cutting', () => {
     ]);
   });
 
+  it('rounds sizes up to half centimetres where the pattern is in centimetres, unless another step is asked for', async () => {
+    const metric = folder.file(
+      'metric.json',
+      folder.read('demo.json').replace('"unit": "in"', '"unit": "cm"'),
+    );
+    const inHalves = await reportOf(metric);
+    expect(inHalves.roundUpTo).toBeCloseTo(5 / 25.4, 6);
+    for (const { width, height } of inHalves.pieces)
+      for (const halves of [width, height].map((size) => size * 5.08))
+        expect(halves).toBeCloseTo(Math.round(halves), 4);
+    const { out } = await ran('cutting', metric);
+    expect(out).toMatch(/^ +\d+ +\d+(\.5)? × \d+(\.5)? cm +rectangle/m);
+    expect(out).not.toMatch(/\.\d\d cm +(half-)?rectangle/);
+    expect((await reportOf(metric, '--round-up-to', '1/4')).roundUpTo).toBe(0.25);
+    expect((await reportOf(demo)).roundUpTo).toBe(0.25);
+  });
+
   it('follows the rules of the house', async () => {
     const buy = async (...rules: string[]) =>
       (await reportOf(horizon, '--copies', '8', ...rules)).cloths[0]!.buyYards;
@@ -253,7 +270,7 @@ describe('cutting', () => {
     const { status, out } = await ran('cutting', horizon, '--usable-width', '4.5');
     expect(status).toBe(1);
     expect(out).toContain(
-      'To know: A2: cut 7 in × 5 in, and the fabric is 4½ in wide: choose a wider fabric, or divide the patch; nothing is planned for it.',
+      'To know: A2: cut 7 × 5 in, and the fabric is 4½ in wide: choose a wider fabric, or divide the patch; nothing is planned for it.',
     );
     expect(out).toContain('1 strip of 7 in\n      1 of 3 in; 1½ in left over; 1 cut\n');
   });

@@ -3,6 +3,8 @@ import { describe, expect, test } from 'vitest';
 import {
   ALLOWANCE_RANGE,
   checkLength,
+  formatCutLength,
+  formatCutSize,
   formatInches,
   formatLength,
   formatSize,
@@ -252,6 +254,43 @@ describe('formatInches writes', () => {
       }),
       { seed: 42, numRuns: 1000 },
     );
+  });
+});
+
+describe('a length that is to be cut', () => {
+  // Exact: an inch is 2.54 cm, so 4¼ in are 10.795 cm and 2¼ in 5.715 cm, which doubles have a little too small.
+  test('is written as any other where that is exact, and rounded up where it is not', () => {
+    expect(formatCutLength(2.375, 'in')).toBe('2⅜ in');
+    expect(formatCutLength(45 / 25.4, 'in')).toBe('1.7717 in');
+    expect(formatCutLength(1.23412, 'in')).toBe('1.2342 in');
+    expect([4.25, 2.25, 6].map((size) => formatCutLength(size, 'cm'))).toEqual([
+      '10.8 cm',
+      '5.72 cm',
+      '15.24 cm',
+    ]);
+    expect(formatCutSize(4.25, 45 / 25.4, 'cm')).toBe('10.8 × 4.5 cm');
+  });
+
+  test('is never written smaller, nor larger by a whole step of its last place', () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 1, max: 120e6 }), (millionths) => {
+        const value = millionths / 1e6;
+        for (const [unit, step] of [
+          ['in', 1e-4],
+          ['cm', 0.01 / 2.54],
+        ] as const) {
+          const more = (inches(formatCutLength(value, unit)) as number) - value;
+          expect(more).toBeGreaterThanOrEqual(-SAME_COORDINATE - 1e-12);
+          expect(more).toBeLessThan(step + SAME_COORDINATE);
+        }
+      }),
+      { seed: 43, numRuns: 1000 },
+    );
+  });
+
+  test('in whole half centimetres is written as such', () => {
+    for (let halves = 1; halves <= 600; halves++)
+      expect(formatCutLength((halves * 5) / MM_PER_INCH, 'cm')).toBe(`${halves / 2} cm`);
   });
 });
 

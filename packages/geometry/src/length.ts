@@ -176,6 +176,11 @@ const RULER_DENOMINATORS: readonly number[] = [2, 4, 8, 16, 32, 64];
  */
 export function formatInches(value: number, denominators: readonly number[] = RULER_DENOMINATORS): string {
   if (value < 0) return negative(formatInches(-value, denominators));
+  return mixedNumber(value, denominators) ?? decimals(value, 4);
+}
+
+/** A value that is not negative as a whole and a fraction; null where it is no such fraction. */
+function mixedNumber(value: number, denominators: readonly number[]): string | null {
   const whole = Math.floor(value + SAME_COORDINATE);
   const part = value - whole;
   if (Math.abs(part) <= SAME_COORDINATE) return `${whole}`;
@@ -187,7 +192,7 @@ export function formatInches(value: number, denominators: readonly number[] = RU
     if (whole === 0) return glyph ?? fraction;
     return glyph === undefined ? `${whole} ${fraction}` : `${whole}${glyph}`;
   }
-  return decimals(value, 4);
+  return null;
 }
 
 /** A length in inches as it is shown: `2⅜ in`, or `6.03 cm` to a tenth of a millimetre. */
@@ -197,6 +202,23 @@ export const formatLength = (inches: number, unit: LengthUnit): string =>
 /** A width and a height in inches, the unit once: `6 × 7½ in`, `15.24 × 19.05 cm`. */
 export const formatSize = (width: number, height: number, unit: LengthUnit): string =>
   `${formatLength(width, unit).slice(0, -unit.length - 1)} × ${formatLength(height, unit)}`;
+
+/**
+ * A length in inches that is to be cut, above 0: as {@link formatLength} writes it, but rounded up where it has to be rounded,
+ * so that nobody cuts less than was worked out (but for {@link SAME_COORDINATE}). 4¼ in, 10.795 cm, is `10.8 cm`.
+ */
+export function formatCutLength(inches: number, unit: LengthUnit): string {
+  const up = (value: number, places: number) =>
+    decimals(Math.ceil(value * 10 ** places) / 10 ** places, places);
+  const least = inches - SAME_COORDINATE;
+  return unit === 'in'
+    ? `${mixedNumber(inches, RULER_DENOMINATORS) ?? up(least, 4)} in`
+    : `${up((least * MM_PER_INCH) / 10, 2)} cm`;
+}
+
+/** A width and a height in inches that are to be cut, the unit once, each as {@link formatCutLength} writes it. */
+export const formatCutSize = (width: number, height: number, unit: LengthUnit): string =>
+  `${formatCutLength(width, unit).slice(0, -unit.length - 1)} × ${formatCutLength(height, unit)}`;
 
 function decimals(value: number, places: number): string {
   if (value < 0) return negative(decimals(-value, places));

@@ -1,5 +1,5 @@
 import { CUTTING_CAUTIONS, stripTexts } from '@seamwright/cloth';
-import { formatSize } from '@seamwright/geometry';
+import { formatCutSize } from '@seamwright/geometry';
 import fc from 'fast-check';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { type CuttingChartJob, layCuttingChart, type Mark, type PagePlan, writePdf } from '../src/index.ts';
@@ -62,7 +62,7 @@ describe('a cutting chart as pages', () => {
       const [count, size] = texts.slice(at[i]! - 2, at[i]!);
       expect([count!.content, size!.content]).toEqual([
         `${row.cut}`,
-        formatSize(row.width, row.height, unit),
+        formatCutSize(row.width, row.height, unit),
       ]);
       expect(shapes[i]!.content).toBe(
         row.shape === 'rectangle' ? 'rectangle' : `half-rectangle, ${row.yields} triangles`,
@@ -166,7 +166,7 @@ describe('the saved file, read by pdf.js', () => {
   test('has all sizes, strips, cautions and their sources', () => {
     const text = pages.map((page) => page.text).join('\n');
     for (const { width, height, cut } of all.rows)
-      expect(text).toMatch(new RegExp(`^${cut}\\s+${formatSize(width, height, 'in')}$`, 'm'));
+      expect(text).toMatch(new RegExp(`^${cut}\\s+${formatCutSize(width, height, 'in')}$`, 'm'));
     for (const plan of all.plans)
       for (const { strips, cuts } of stripTexts(plan, all.layers, 'in'))
         for (const said of [strips, ...cuts]) expect(text).toContain(said);

@@ -15,6 +15,7 @@ import { type BlocksToCut, blocksToCut } from '../cutting/blocks-to-cut.ts';
 import { clothsOf } from '../cutting/cloths.ts';
 import { cuttingText } from '../cutting/cutting-text.ts';
 import { CUTTING_OPTIONS, type CuttingOrder, readCuttingOrder } from '../cutting/order.ts';
+import { withStep } from '../cutting/piece-options.ts';
 import { writeChart } from '../cutting/write-chart.ts';
 import { type Drawn, readDrawings } from '../drawings.ts';
 import type { Io, Status } from '../io.ts';
@@ -38,9 +39,10 @@ unusable, and no file is written.`,
 async function run(call: Call, io: Io): Promise<Status> {
   const asked = readCuttingOrder(call);
   if (!asked.ok) return complain(io, asked.problem);
-  const order = asked.value;
-  const read = await readDrawings(order.file, order.block);
-  if (!read.ok) return complain(io, read.problem, order.file);
+  const { file, block } = asked.value;
+  const read = await readDrawings(file, block);
+  if (!read.ok) return complain(io, read.problem, file);
+  const order: CuttingOrder = { ...asked.value, cut: withStep(asked.value.cut, read.value.unit) };
   const counted = blocksToCut(read.value, order);
   if (!counted.ok) return complain(io, counted.problem);
   const drawings = counted.value;

@@ -6,6 +6,7 @@ import type { Call } from '../call.ts';
 import type { Command } from '../command.ts';
 import { badCall, complain, oneLine } from '../complaint.ts';
 import { clothsOf } from '../cutting/cloths.ts';
+import { withStep } from '../cutting/piece-options.ts';
 import { type Drawings, type Drawn, readDrawings } from '../drawings.ts';
 import {
   FOUNDATION_OPTIONS,
@@ -85,7 +86,7 @@ function dressing(drawings: Drawings, { colourway, fabrics, cutSizes }: Foundati
       ...(fabrics && { fabrics: patchFabrics(drawings.fabrics, chosen) }),
       ...(cutSizes !== null && {
         cutting: {
-          rules: cutSizes,
+          rules: withStep(cutSizes, drawings.unit),
           cloths: chosen.map((id) => cloths.find((cloth) => cloth.id === id) ?? null),
         },
       }),

@@ -12,7 +12,7 @@ import {
   stripTexts,
   takesText,
 } from '@seamwright/cloth';
-import { formatLength, formatSize, type LengthUnit } from '@seamwright/geometry';
+import { formatCutSize, formatLength, type LengthUnit } from '@seamwright/geometry';
 import { oneLine } from '../complaint.ts';
 import { counted } from '../report-text.ts';
 import type { BlocksToCut } from './blocks-to-cut.ts';
@@ -65,7 +65,7 @@ function chartLines(rows: readonly ChartRow[], unit: LengthUnit): string[] {
   const cells = rows.map(({ section = '', shape, width, height, cut, yields, pieces }) => [
     ...(withSection ? [section] : []),
     `${cut}`,
-    formatSize(width, height, unit),
+    formatCutSize(width, height, unit),
     shape,
     pieces.join(', ') + (shape === 'half-rectangle' ? ` (${counted(yields, 'triangle', 'triangles')})` : ''),
   ]);

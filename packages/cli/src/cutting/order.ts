@@ -3,7 +3,7 @@ import { ALLOWANCE_RANGE, ok, type Result, SIZE_RANGE } from '@seamwright/geomet
 import type { Call, Option } from '../call.ts';
 import { OptionReader } from '../option-reader.ts';
 import { type AnswerForm, FORM_OPTIONS, readForm } from './form.ts';
-import { ANY_LENGTH, PIECE_OPTIONS, readPieces } from './piece-options.ts';
+import { ANY_LENGTH, type CutSizes, PIECE_OPTIONS, readPieces } from './piece-options.ts';
 
 export const CUTTING_OPTIONS: readonly Option[] = [
   ...FORM_OPTIONS,
@@ -59,13 +59,18 @@ export interface CuttingOrder extends AnswerForm {
   readonly plan: PlanRules;
 }
 
+/** As it was asked for: the usual step of sizes depends on the file's unit. */
+export interface AskedOrder extends Omit<CuttingOrder, 'cut'> {
+  readonly cut: CutSizes & Pick<CutRules, 'allowance'>;
+}
+
 /** Pieces of more blocks than this are a slip of the finger. */
 const MOST_COPIES = 10_000;
 
-export function readCuttingOrder(call: Call): Result<CuttingOrder> {
+export function readCuttingOrder(call: Call): Result<AskedOrder> {
   const read = new OptionReader(call, 'cutting');
   const file = read.oneFile();
-  const order: CuttingOrder = {
+  const order: AskedOrder = {
     file,
     ...readForm(read, file),
     block: read.text('block'),

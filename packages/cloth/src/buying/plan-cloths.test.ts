@@ -83,10 +83,10 @@ describe('what is cut from each fabric, and bought', () => {
     );
     expect(plans.map(({ plan }) => plan.lengthInches)).toEqual([50, 45]);
     expect(plans.flatMap(({ notes, cloth }) => notes.map((note) => noteText(note, cloth, 'in')))).toEqual([
-      'A1: cut 45 in × 3 in, and the fabric is 40 in wide: cut along the length of the fabric',
-      'A2: cut 45 in × 41 in, and the fabric is 40 in wide: choose a wider fabric, or divide the patch; nothing is planned for it',
-      'B1: cut 45 in × 3 in, and the fabric is 42 in wide: cut along the length of the fabric, so the print lies on its side',
-      'B2: cut 43 in × 50 in, and the fabric is 42 in wide: choose a wider fabric, or divide the patch; nothing is planned for it',
+      'A1: cut 45 × 3 in, and the fabric is 40 in wide: cut along the length of the fabric',
+      'A2: cut 45 × 41 in, and the fabric is 40 in wide: choose a wider fabric, or divide the patch; nothing is planned for it',
+      'B1: cut 45 × 3 in, and the fabric is 42 in wide: cut along the length of the fabric, so the print lies on its side',
+      'B2: cut 43 × 50 in, and the fabric is 42 in wide: choose a wider fabric, or divide the patch; nothing is planned for it',
     ]);
     const straight = { ...SKY, directional: false, straight: true };
     const [along] = await planned([piece('B1', 45, 3, { cloth: 'sky' })], 1, {}, [straight]);

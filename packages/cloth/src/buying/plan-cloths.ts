@@ -1,4 +1,4 @@
-import { formatLength, type LengthUnit, ok, type Result } from '@seamwright/geometry';
+import { formatCutSize, formatLength, type LengthUnit, ok, type Result } from '@seamwright/geometry';
 import { type ChartRow, type Cloth, mayTurn } from '../types.ts';
 import { type BuyingRules, PLAIN_BUYING, type Purchase, toBuy } from './buying.ts';
 import {
@@ -147,8 +147,7 @@ export function noteText(
   { usableWidth }: Cloth,
   unit: LengthUnit,
 ): string {
-  const length = (inches: number) => formatLength(inches, unit);
-  const what = `${pieces.join(', ')}: cut ${length(width)} × ${length(height)}, and the fabric is ${length(usableWidth)} wide`;
+  const what = `${pieces.join(', ')}: cut ${formatCutSize(width, height, unit)}, and the fabric is ${formatLength(usableWidth, unit)} wide`;
   switch (kind) {
     case 'along-length':
       return `${what}: cut along the length of the fabric`;

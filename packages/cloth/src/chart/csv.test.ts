@@ -24,7 +24,7 @@ it('a chart as CSV is read the same by every spreadsheet', () => {
       'fabric,section,shape,width in,height in,cut,yields,patches',
       '"Sea, ""deep""\nblue",A,rectangle,3.125,2,2,2,A1 A2',
       'Sky,B,half-rectangle,2,2,1,1,B1',
-      "'=1+1,A,rectangle,1.9685,1,1,1,A3",
+      "'=1+1,A,rectangle,1.968504,1,1,1,A3",
       ',A,rectangle,1,1,1,1,A4',
       '',
     ].join('\r\n'),

@@ -1,5 +1,5 @@
 import type { ChartRow, Cloth } from '../types.ts';
-import { clothNames } from './report.ts';
+import { clothNames, tidy } from './report.ts';
 
 const HEAD = ['fabric', 'section', 'shape', 'width in', 'height in', 'cut', 'yields', 'patches'];
 
@@ -28,4 +28,4 @@ const quoted = (cell: string): string => (/[",\r\n]/.test(cell) ? `"${cell.repla
 
 const harmless = (words: string): string => (/^[=+\-@\t\r]/.test(words) ? `'${words}` : words);
 
-const decimal = (inches: number): string => `${Number(inches.toFixed(4))}`;
+const decimal = (inches: number): string => `${tidy(inches)}`;

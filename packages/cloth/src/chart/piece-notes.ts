@@ -1,4 +1,4 @@
-import { formatSize, type LengthUnit } from '@seamwright/geometry';
+import { formatCutSize, type LengthUnit } from '@seamwright/geometry';
 import type { PieceCut } from '../types.ts';
 import { turnedOver } from './chart.ts';
 
@@ -17,7 +17,7 @@ export interface PieceNote {
  */
 export function pieceNote(piece: PieceCut, isMirrored: boolean, unit: LengthUnit): PieceNote {
   const { width, height } = turnedOver(piece, isMirrored);
-  const size = formatSize(width, height, unit);
+  const size = formatCutSize(width, height, unit);
   if (piece.shape === 'rectangle') return { words: `cut ${size}`, meaning: null };
   return {
     words: `half of ${size}`,

@@ -118,8 +118,8 @@ export function clothNames(cloths: readonly Cloth[]): (id: string | null) => str
   return (id) => names.get(id ?? '') ?? '';
 }
 
-/** Without the noise of the last digits. */
-const tidy = (value: number): number => {
+/** Without the noise of the last digits: to {@link SAME_COORDINATE}, which is less than anything that is cut. */
+export const tidy = (value: number): number => {
   const steps = Math.round(1 / SAME_COORDINATE);
   return Math.round(value * steps) / steps;
 };

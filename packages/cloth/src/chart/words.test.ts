@@ -20,11 +20,11 @@ describe('how half-rectangles are cut', () => {
 });
 
 it('waste is told in whole per cent', () => {
-  expect(wasteText({ cut: 4, needed: 3, wastePercent: 25, chunks: 6, chunkWastePercent: 50 })).toBe(
+  expect(wasteText({ cut: 4, needed: 3, wastePercent: 25, chunks: 6, chunkWastePercent: 50 }, 'in')).toBe(
     '25 % of the pieces is trimmed off; of plain chunks, 1 in larger than each patch both ways, it would be 50 %.',
   );
-  expect(wasteText({ cut: 6, needed: 3, wastePercent: 50, chunks: 5, chunkWastePercent: 40 })).toMatch(
-    /40 %, but some would not be sure to cover\.$/,
+  expect(wasteText({ cut: 6, needed: 3, wastePercent: 50, chunks: 5, chunkWastePercent: 40 }, 'cm')).toMatch(
+    /of plain chunks, 2\.54 cm larger than each patch both ways, it would be 40 %, but some would not be sure to cover\.$/,
   );
 });
 

@@ -1,8 +1,8 @@
-import { formatInches, formatLength, type LengthUnit } from '@seamwright/geometry';
+import { formatCutLength, formatInches, formatLength, type LengthUnit } from '@seamwright/geometry';
 import type { ClothPlan } from '../buying/plan-cloths.ts';
 import { METRIC_FAT_QUARTER, type SheetPlan } from '../buying/plan-sheets.ts';
 import type { SubCut } from '../buying/plan-strips.ts';
-import type { Waste } from '../placing/waste.ts';
+import { CHUNK_EXTRA, type Waste } from '../placing/waste.ts';
 import type { ChartRow } from '../types.ts';
 import { batchSteps } from './batch.ts';
 
@@ -20,14 +20,14 @@ export function halvedText(
   const how =
     width === height
       ? 'halved corner to corner'
-      : `right side up, ${formatLength(width, unit)} across: halved from bottom left to top right`;
+      : `right side up, ${formatCutLength(width, unit)} across: halved from bottom left to top right`;
   return yields < 2 * cut ? `${how}; one half is left over` : how;
 }
 
 /** How much of what is cut is trimmed off, beside what plain chunks would lose. */
-export function wasteText({ wastePercent, chunkWastePercent }: Waste): string {
+export function wasteText({ wastePercent, chunkWastePercent }: Waste, unit: LengthUnit): string {
   const few = chunkWastePercent < wastePercent ? ', but some would not be sure to cover' : '';
-  const plain = `of plain chunks, 1 in larger than each patch both ways, it would be ${chunkWastePercent.toFixed(0)} %${few}`;
+  const plain = `of plain chunks, ${formatLength(CHUNK_EXTRA, unit)} larger than each patch both ways, it would be ${chunkWastePercent.toFixed(0)} %${few}`;
   return `${wastePercent.toFixed(0)} % of the pieces is trimmed off; ${plain}.`;
 }
 
@@ -49,7 +49,7 @@ export function stripTexts(
   const steps = batchSteps(plan.strips, layers);
   if (!steps.ok) return [];
   return steps.value.map(({ height, strips, groups }) => ({
-    strips: `${counted(strips, 'strip')} of ${formatLength(height, unit)}`,
+    strips: `${counted(strips, 'strip')} of ${formatCutLength(height, unit)}`,
     cuts: groups.map(({ strips: some, cuts, leftover, runs }) => {
       const from = some === strips ? (some === 1 ? '' : 'each: ') : `${some} of them: `;
       const pieces = cuts.map((cut) => subCutText(cut, unit)).join(', ');
@@ -59,7 +59,7 @@ export function stripTexts(
 }
 
 const subCutText = ({ width, height, count }: SubCut, unit: LengthUnit): string =>
-  `${count} of ${formatLength(width, unit)}${height === undefined ? '' : ` trimmed to ${formatLength(height, unit)}`}`;
+  `${count} of ${formatCutLength(width, unit)}${height === undefined ? '' : ` trimmed to ${formatCutLength(height, unit)}`}`;
 
 const leftoverText = (leftover: number, usableWidth: number, unit: LengthUnit): string =>
   leftover < usableWidth / 1000 ? 'nothing left over' : `${formatLength(leftover, unit)} left over`;
@@ -70,7 +70,7 @@ export function takesText({ plan, wastePercent }: ClothPlan, unit: LengthUnit): 
   const proof = provenLeast
     ? 'and no less will do'
     : `and less may do, from ${formatLength(atLeast, unit)} up`;
-  return `The strips take ${formatLength(lengthInches, unit)} of fabric, ${proof}; ${wastePercent.toFixed(0)} % of it is waste.`;
+  return `The strips take ${formatCutLength(lengthInches, unit)} of fabric, ${proof}; ${wastePercent.toFixed(0)} % of it is waste.`;
 }
 
 /** What is bought, and how many fat quarters would do instead. */

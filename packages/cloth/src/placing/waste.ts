@@ -3,7 +3,7 @@ import type { PatchNeed } from '../sizes/patch-needs.ts';
 import type { PieceCut } from '../types.ts';
 
 /** Inches by which a plain chunk is larger than the finished patch's upright box, each way (Quilting on the Square, Basics of paper piecing). */
-const CHUNK_EXTRA = 1;
+export const CHUNK_EXTRA = 1;
 
 /** What is cut against what is needed, square inches. Strips and yardage, with what is left of them, are not in it. */
 export interface Waste {

@@ -1,11 +1,17 @@
-import { fail, LARGEST_ALLOWANCE, ok, type Result } from '@seamwright/geometry';
+import { fail, LARGEST_ALLOWANCE, type LengthUnit, MM_PER_INCH, ok, type Result } from '@seamwright/geometry';
 import type { CutRules } from '../types.ts';
+
+/**
+ * Inches: what sizes are rounded up to where the maker does not say, by the unit in which the pattern's lengths are written.
+ * Quarters of an inch are what makers cut by; the marks of a metric ruler between its centimetres are at 5 mm (common practice).
+ */
+export const USUAL_STEP: Readonly<Record<LengthUnit, number>> = { in: 1 / 4, cm: 5 / MM_PER_INCH };
 
 /**
  * A finished patch and an inch more each way, half of it allowance: the general rule of Quilting on the Square, Basics of
  * paper piecing.
  */
-export const USUAL_CUTS: CutRules = { allowance: 1 / 4, spare: 1 / 4, turn: 0, roundUpTo: 1 / 4 };
+export const USUAL_CUTS: CutRules = { allowance: 1 / 4, spare: 1 / 4, turn: 0, roundUpTo: USUAL_STEP.in };
 
 /** Degrees. Nobody lays a piece farther off true than this; beyond it sides would change places. */
 const LARGEST_TURN = 45;

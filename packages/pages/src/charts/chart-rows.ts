@@ -1,5 +1,5 @@
 import { type ChartRow, type Cloth, counted } from '@seamwright/cloth';
-import { formatSize, type LengthUnit } from '@seamwright/geometry';
+import { formatCutSize, type LengthUnit } from '@seamwright/geometry';
 import { moved, polygonMark, QUIET, STROKES, segmentMark, textMark } from '../marks/marks.ts';
 import { textWidth } from '../marks/metrics.ts';
 import type { Mark } from '../marks/model.ts';
@@ -55,7 +55,7 @@ export function columnsFor(rows: readonly ChartRow[], unit: LengthUnit, width: n
   const size = picture + PICTURE.width + 16;
   const sizes = Math.max(
     widest(
-      rows.map((row) => formatSize(row.width, row.height, unit)),
+      rows.map((row) => formatCutSize(row.width, row.height, unit)),
       SIZE,
     ),
     widest([...rows.map(shapeText), SIZE_HEAD], SHAPE),
@@ -98,7 +98,7 @@ export function rowParts(
     tickBox(FIRST),
     textMark('footer', undefined, `${row.cut}`, { x: count, y: FIRST }, { ...COUNT, anchor: 'end' }),
     ...cutPicture(row, cloth).map((mark) => moved(mark, { x: picture, y: (ROW - PICTURE.height) / 2 })),
-    textMark('footer', undefined, formatSize(row.width, row.height, unit), { x: size, y: FIRST }, SIZE),
+    textMark('footer', undefined, formatCutSize(row.width, row.height, unit), { x: size, y: FIRST }, SIZE),
     textMark('footer', undefined, shapeText(row), { x: size, y: SECOND }, { ...SHAPE, ink: QUIET }),
     ...lines.slice(0, beside).map((line, i) => nameMark(line, i === 0 ? FIRST : SECOND)),
   ];

@@ -7,7 +7,7 @@ import {
   stripTexts,
   takesText,
 } from '@seamwright/cloth';
-import { formatLength, formatSize, type LengthUnit } from '@seamwright/geometry';
+import { formatCutSize, formatLength, type LengthUnit } from '@seamwright/geometry';
 import { useMemo } from 'react';
 import { useCuttingHabits } from '../../../store/cutting-habits.ts';
 import { fabricsOf } from '../../../store/fabrics.ts';
@@ -116,7 +116,7 @@ function Row({ row, question: { study }, patchOf, unit }: RowProps) {
     <tr onPointerEnter={onPointerEnter} onPointerLeave={onPointerLeave}>
       <td>{cut}</td>
       <td>
-        {formatSize(width, height, unit)}
+        {formatCutSize(width, height, unit)}
         {halved !== null && <span className={styles.halves}>{halved}</span>}
       </td>
       <td>

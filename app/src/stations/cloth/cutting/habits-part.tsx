@@ -3,6 +3,7 @@ import { ALLOWANCE_RANGE, type LengthRange } from '@seamwright/geometry';
 import { FABRIC_WIDTH_RANGE } from '@seamwright/pattern';
 import { cutAs, useCuttingHabits } from '../../../store/cutting-habits.ts';
 import { setting, useSettings } from '../../../store/settings.ts';
+import { useWork } from '../../../store/work.ts';
 import { AngleField } from '../../../ui/angle-field.tsx';
 import { CheckBox } from '../../../ui/check-box.tsx';
 import { CountField } from '../../../ui/count-field.tsx';
@@ -18,12 +19,13 @@ const SWITCHES = [
   { name: 'trim', words: 'Cut pieces from higher strips, too, and trim them: less fabric, more cuts' },
   { name: 'spareOfLargest', words: 'One more of the largest size of each fabric' },
   { name: 'quarterYards', words: 'Buy whole quarters of a yard' },
-  { name: 'moreOnTheLine', words: 'Buy 1/8 yd or 10 cm more where nothing would be over' },
+  { name: 'moreOnTheLine', words: 'Buy ⅛ yd or 10 cm more where nothing would be over' },
 ] as const;
 
 /** How the maker cuts and buys: kept for every pattern. */
 export function HabitsPart() {
   const habits = useCuttingHabits();
+  const unit = useWork((work) => work.history.present.unit);
   const allowance = useSettings((settings) => settings.allowance);
   return (
     <div className={styles.habits}>
@@ -48,9 +50,9 @@ export function HabitsPart() {
       />
       <LengthField
         label="Round sizes up to"
-        value={habits.roundUpTo}
+        value={habits.roundUpTo[unit]}
         range={STEP_RANGE}
-        onChange={(roundUpTo) => cutAs({ roundUpTo })}
+        onChange={(step) => cutAs({ roundUpTo: { ...habits.roundUpTo, [unit]: step } })}
       />
       <LengthField
         label="Usable width of fabric"

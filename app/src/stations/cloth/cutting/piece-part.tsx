@@ -1,5 +1,11 @@
 import { wasteOf } from '@seamwright/cloth';
-import { formatSize, type LengthRange, type LengthUnit, SAME_COORDINATE } from '@seamwright/geometry';
+import {
+  formatCutLength,
+  formatCutSize,
+  type LengthRange,
+  type LengthUnit,
+  SAME_COORDINATE,
+} from '@seamwright/geometry';
 import { useEffect, useRef } from 'react';
 import { useWork } from '../../../store/work.ts';
 import { useCutting } from '../../../study/cut-out.ts';
@@ -43,12 +49,14 @@ export function PiecePart() {
         <LengthField
           label="Width"
           value={size.width}
+          write={formatCutLength}
           range={TRIED_RANGE}
           onChange={(width) => tryLength({ width })}
         />
         <LengthField
           label="Height"
           value={size.height}
+          write={formatCutLength}
           range={TRIED_RANGE}
           onChange={(height) => tryLength({ height })}
         />
@@ -66,7 +74,7 @@ export function PiecePart() {
 function coverWords({ piece, need, sewn, size, isTried }: InspectedPiece, unit: LengthUnit): string {
   const shape = piece.shape === 'rectangle' ? '' : 'half of ';
   const how = need.sewLine === null ? 'laid on the blank side' : 'laid along its sew line and flipped';
-  const what = `${shape}${formatSize(size.width, size.height, unit)}, ${how}`;
+  const what = `${shape}${formatCutSize(size.width, size.height, unit)}, ${how}`;
   if (sewn.margin < -SAME_COORDINATE)
     return `Too small: ${what}, it leaves bare what is marked, up to ${roughLength(-sewn.margin, unit)} wide.`;
   const spare = `reaches ${roughLength(Math.max(sewn.margin, 0), unit)} beyond what it must cover`;
