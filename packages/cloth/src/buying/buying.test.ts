@@ -1,7 +1,7 @@
 import { sentence } from '@seamwright/geometry';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type BuyingRules, PLAIN_BUYING, type Purchase, toBuy } from './buying.ts';
+import { type BuyingRules, leftOver, PLAIN_BUYING, type Purchase, toBuy } from './buying.ts';
 
 function bought(inches: number, rules: Partial<BuyingRules> = {}): Purchase {
   const purchase = toBuy(inches, { ...PLAIN_BUYING, ...rules });
@@ -49,9 +49,18 @@ describe('what is bought', () => {
     expect(bought(36, { safety: 0.1 })).toMatchObject({ buyYards: 1.125 });
     expect(bought(0, { safety: 0.1, moreOnTheLine: true })).toEqual({
       needInches: 0,
+      takeInches: 0,
       buyYards: 0,
       buyMetres: 0,
     });
+  });
+
+  // Exact: 1 yd is 36 in, 1 m is 39.37 in; of fabric that loses a tenth, 36 in leave 32.4 in.
+  it('leaves over what the strips do not take of it before the wash', () => {
+    expect(leftOver(bought(35), 'in')).toBeCloseTo(1, 9);
+    expect(leftOver(bought(36, { safety: 0.05 }), 'in')).toBeCloseTo(4.5, 9);
+    expect(leftOver(bought(32.4, { shrinkage: 0.1 }), 'in')).toBeCloseTo(0, 9);
+    expect(leftOver(bought(39), 'cm')).toBeCloseTo(1000 / 25.4 - 39, 9);
   });
 
   it('is never less than what is needed, nor a whole step more', () => {

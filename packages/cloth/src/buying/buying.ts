@@ -1,4 +1,4 @@
-import { fail, MM_PER_INCH, ok, type Result, SAME_COORDINATE } from '@seamwright/geometry';
+import { fail, type LengthUnit, MM_PER_INCH, ok, type Result, SAME_COORDINATE } from '@seamwright/geometry';
 
 /** How much is bought for what is needed. */
 export interface BuyingRules {
@@ -34,6 +34,8 @@ const SHOP_METRE = 1 / 10;
 export interface Purchase {
   /** With shrinkage and the safety part, not rounded, inches. */
   readonly needInches: number;
+  /** What the strips take before the wash: with shrinkage, without the safety part, inches. */
+  readonly takeInches: number;
   readonly buyYards: number;
   readonly buyMetres: number;
 }
@@ -59,7 +61,8 @@ export function toBuy(lengthInches: number, rules: BuyingRules): Result<Purchase
       '',
       'Give how many, such as 8',
     );
-  const needInches = (lengthInches * (1 + safety)) / (1 - shrinkage);
+  const takeInches = lengthInches / (1 - shrinkage);
+  const needInches = takeInches * (1 + safety);
   const upTo = (unit: number, count: number, more: number): number => {
     const needed = (needInches * count) / unit;
     const slack = (SAME_COORDINATE * count) / unit;
@@ -69,10 +72,21 @@ export function toBuy(lengthInches: number, rules: BuyingRules): Result<Purchase
   };
   return ok({
     needInches,
+    takeInches,
     buyYards: upTo(INCHES_PER_YARD, partsOfYard, SHOP_YARD),
     buyMetres: Number(upTo(INCHES_PER_METRE, partsOfMetre, SHOP_METRE).toFixed(3)),
   });
 }
+
+/**
+ * Inches. Fabric is seldom cut square in the shop, and an end loses about as much when it is straightened (common practice). Where
+ * less is left over, it is said. Larger would say it of most purchases; smaller would let makers run short.
+ */
+export const STRAIGHTENING = 1;
+
+/** Inches that are left of what is bought, by the unit in which that is asked for. */
+export const leftOver = ({ takeInches, buyYards, buyMetres }: Purchase, unit: LengthUnit): number =>
+  (unit === 'in' ? buyYards * INCHES_PER_YARD : buyMetres * INCHES_PER_METRE) - takeInches;
 
 /** Ten times what is needed: more was meant as per cent. */
 const MOST_SAFETY = 10;

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { ClothPlan } from '../buying/plan-cloths.ts';
-import { buyText, halvedText, wasteText } from './words.ts';
+import { buyText, halvedText, stripTexts, wasteText } from './words.ts';
 
 describe('how half-rectangles are cut', () => {
   const row = { shape: 'half-rectangle', width: 4, height: 2, cut: 3, yields: 6 } as const;
@@ -28,9 +28,30 @@ it('waste is told in whole per cent', () => {
   );
 });
 
+describe('strips', () => {
+  const strips = (count: number) =>
+    ({
+      plan: { strips: [{ height: 3, count, cuts: [{ width: 7, count: 3 }], leftover: 19 }] },
+      cloth: { usableWidth: 40 },
+    }) as unknown as ClothPlan;
+
+  // By hand: 5 strips lie in 3 stacks of 2 at most, each cut three times.
+  it('say how often is cut for all of them together, and how many lie on each other', () => {
+    expect(stripTexts(strips(5), 2, 'in')).toEqual([
+      {
+        strips: '5 strips of 3 in',
+        cuts: ['each: 3 of 7 in; 19 in left over; 9 cuts in all, 2 layers at a time'],
+      },
+    ]);
+    expect(stripTexts(strips(2), 4, 'in')[0]!.cuts[0]).toMatch(/; 3 cuts in all, 2 layers at a time$/);
+    expect(stripTexts(strips(5), 1, 'in')[0]!.cuts[0]).toMatch(/; 15 cuts in all$/);
+    expect(stripTexts(strips(1), 2, 'in')[0]!.cuts[0]).toMatch(/; 3 cuts$/);
+  });
+});
+
 describe('what is bought', () => {
   const plan = (sheets: readonly object[]) =>
-    ({ purchase: { buyYards: 0.375, buyMetres: 0.4 }, sheets }) as unknown as ClothPlan;
+    ({ purchase: { takeInches: 10, buyYards: 0.375, buyMetres: 0.4 }, sheets }) as unknown as ClothPlan;
   const sheet = (name: string, count: number, more = {}) => ({
     ...{
       sheet: { name },
@@ -49,6 +70,26 @@ describe('what is bought', () => {
       'Buy ⅜ yd (0.4 m), 1 fat quarter or 3 fat eighths.',
     );
   });
+
+  // Exact: ⅜ yd is 13½ in, 40 cm 15.75 in.
+  it.each([
+    [0, 'in', ''],
+    [12.5, 'in', ''],
+    [12.6, 'in', ' Of ⅜ yd, less than 1 in is left to straighten a crooked cut.'],
+    [13.5, 'in', ' ⅜ yd is just what the strips take: nothing is left to straighten a crooked cut.'],
+    [13.5, 'cm', ''],
+    [15, 'cm', ' Of 0.4 m, less than 2.54 cm is left to straighten a crooked cut.'],
+  ] as const)(
+    'says where hardly any is left to straighten a cut: strips of %f in, %s',
+    (takeInches, unit, words) => {
+      const bought = {
+        ...plan([]),
+        purchase: { needInches: takeInches, takeInches, buyYards: 0.375, buyMetres: 0.4 },
+      };
+      const first = unit === 'in' ? 'Buy ⅜ yd (0.4 m).' : 'Buy 0.4 m (⅜ yd).';
+      expect(buyText(bought, unit)).toBe(`${first}${words}`);
+    },
+  );
 
   it('says where fewer may do, and names no sheet that a piece is larger than', () => {
     const fewer = sheet('fat eighth', 2, { provenLeast: false, atLeast: 1 });

@@ -1,4 +1,11 @@
-import { formatCutLength, formatInches, formatLength, type LengthUnit } from '@seamwright/geometry';
+import {
+  formatCutLength,
+  formatInches,
+  formatLength,
+  type LengthUnit,
+  SAME_COORDINATE,
+} from '@seamwright/geometry';
+import { leftOver, type Purchase, STRAIGHTENING } from '../buying/buying.ts';
 import type { ClothPlan } from '../buying/plan-cloths.ts';
 import { METRIC_FAT_QUARTER, type SheetPlan } from '../buying/plan-sheets.ts';
 import type { SubCut } from '../buying/plan-strips.ts';
@@ -53,7 +60,9 @@ export function stripTexts(
     cuts: groups.map(({ strips: some, cuts, leftover, runs }) => {
       const from = some === strips ? (some === 1 ? '' : 'each: ') : `${some} of them: `;
       const pieces = cuts.map((cut) => subCutText(cut, unit)).join(', ');
-      return `${from}${pieces}; ${leftoverText(leftover, cloth.usableWidth, unit)}; ${counted(runs, 'cut')}`;
+      const stacked = Math.min(some, layers);
+      const all = some === 1 ? '' : ` in all${stacked === 1 ? '' : `, ${stacked} layers at a time`}`;
+      return `${from}${pieces}; ${leftoverText(leftover, cloth.usableWidth, unit)}; ${counted(runs, 'cut')}${all}`;
     }),
   }));
 }
@@ -82,7 +91,17 @@ export function buyText({ purchase, sheets }: ClothPlan, unit: LengthUnit): stri
   const [yards, metres] = [`${formatInches(purchase.buyYards)} yd`, `${purchase.buyMetres} m`];
   const length = unit === 'cm' ? `${metres} (${yards})` : `${yards} (${metres})`;
   const [last, ...others] = [length, ...instead].reverse();
-  return others.length === 0 ? `Buy ${last}.` : `Buy ${others.reverse().join(', ')} or ${last}.`;
+  const buy = others.length === 0 ? `Buy ${last}.` : `Buy ${others.reverse().join(', ')} or ${last}.`;
+  return `${buy}${scarceText(purchase, unit === 'cm' ? metres : yards, unit)}`;
+}
+
+/** Said where hardly anything of what is bought is left to cut its end straight; nothing where enough is, or none is bought. */
+function scarceText(purchase: Purchase, bought: string, unit: LengthUnit): string {
+  const left = leftOver(purchase, unit);
+  if (purchase.takeInches === 0 || left >= STRAIGHTENING) return '';
+  return left <= SAME_COORDINATE
+    ? ` ${bought} is just what the strips take: nothing is left to straighten a crooked cut.`
+    : ` Of ${bought}, less than ${formatLength(STRAIGHTENING, unit)} is left to straighten a crooked cut.`;
 }
 
 /** Nothing where a piece is larger than the sheet. */
