@@ -125,6 +125,19 @@ describe('a cutting chart as pages', () => {
     }
   });
 
+  test.each([5, 5.25, 5.5, 6, 7, 8, 9, 10, 11])(
+    'says on every sheet %f in high of which fabric what is on it is',
+    (height) => {
+      const names = all.plans.map(({ cloth: { name } }) => name);
+      const isOf = (words: string) =>
+        names.some((name) => name.startsWith(words.replace(/(, continued|…)$/, ''))) ||
+        words === 'With the cutter in your hand';
+      const sheets = textsOf(chartLaid({ ...all, paper: { width: 6, height } }));
+      expect(sheets.length).toBeGreaterThan(2);
+      for (const texts of sheets.slice(1)) expect(isOf(texts[0]!.content), texts[0]!.content).toBe(true);
+    },
+  );
+
   test('lets a row for very many patches run over sheets', () => {
     const pieces = Array.from({ length: 2000 }, (_, i) => `A${i + 1}`);
     const [row] = all.rows;

@@ -145,7 +145,6 @@ export function stripParts(
       const isLast = i === all.length - 1;
       return {
         ...part,
-        again,
         keep: !isLast && (i === 0 || all.length <= MOST_TOGETHER),
         gap: isLast ? 3 : 0,
       };
@@ -154,7 +153,10 @@ export function stripParts(
   const notes = plan.notes.flatMap((note) =>
     wordParts(`To know: ${noteText(note, plan.cloth, unit)}.`, STRONG, { width, gap: 2 }),
   );
-  return [...head.map((part) => ({ ...part, keep: true, again })), ...strips, ...notes];
+  return [...head.map((part) => ({ ...part, keep: true })), ...strips, ...notes].map((part) => ({
+    ...part,
+    again,
+  }));
 }
 
 /** What to mind, each with where it comes from, small; all on one sheet. */

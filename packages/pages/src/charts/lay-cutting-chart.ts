@@ -18,8 +18,9 @@ import { type CheckedChart, type CuttingChartJob, checkChart } from './chart-job
 import { cautionParts, clothAgain, clothParts, stripParts, wordParts } from './chart-parts.ts';
 import { columnsFor, rowParts, rowsHead } from './chart-rows.ts';
 
-/** Points: between the last line and the foot, and below a fabric. */
+/** Points: between the last line and the foot, below a fabric's rows, and below a fabric. */
 const ABOVE_FOOT = 10;
+const BELOW_ROWS = 8;
 const BELOW_CLOTH = 16;
 
 /**
@@ -96,14 +97,14 @@ function clothGroup(
   const again = clothAgain(name, width);
   const parts: readonly FlowPart[] = [
     ...clothParts(name, plan, own, unit, width),
-    { ...head, keep: true },
+    { ...head, keep: true, again: [again] },
     ...own.flatMap((row, i) => {
       const lines = rowParts(row, plan.cloth, unit, columns, [again, head]);
       // No row stands alone, at the foot of a sheet or at the head of the next.
       const keep = (i === 0 || i === own.length - 2) && i < own.length - 1;
-      return lines.map((line, k) => (k === lines.length - 1 ? { ...line, keep } : line));
+      const gap = i === own.length - 1 ? BELOW_ROWS : 0;
+      return lines.map((line, k) => (k === lines.length - 1 ? { ...line, keep, gap } : line));
     }),
-    { marks: [], height: 0, gap: 8, keep: true },
     ...stripParts(plan, layers, unit, width, [again]),
   ];
   return parts.map((part, i) => (i === parts.length - 1 ? { ...part, gap: BELOW_CLOTH } : part));
