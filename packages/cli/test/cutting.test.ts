@@ -64,7 +64,7 @@ describe('cutting', () => {
       '      3 of 5 in, 8 of 3 in; 1 in left over; 11 cuts',
       '    1 strip of 5 in',
       '      5 of 7 in; 5 in left over; 5 cuts',
-      '  The strips take 12 in of fabric, and no less will do; 7 % of it is waste.',
+      '  The strips, each as high as all its pieces, take 12 in of fabric, the least for such strips; 7 % of it is waste.',
       '  Buy ⅜ yd (0.4 m), 2 fat quarters or 3 fat eighths.',
       '',
       'With the cutter in your hand',
@@ -163,7 +163,7 @@ describe('cutting', () => {
       const sayings = [
         /^ +(\d+ strips? of .*)$/gm,
         /^ +((?:each: |\d+ of ).*)$/gm,
-        /^ +(The strips take .*)$/gm,
+        /^ +(The strips, .*)$/gm,
         /^ +(Buy .*)$/gm,
       ].flatMap((saying) => [...text.matchAll(saying)].map((found) => found[1]!));
       expect(sayings.length).toBeGreaterThan(6);

@@ -79,6 +79,44 @@ describe('strips across the fabric', () => {
     ]);
   });
 
+  // Exact: 7 squares of 5 leave 5 in of their strip, room for one of 4; nine of 4 take 36 in of a strip of their own all the same.
+  it('are trimmed only where that saves fabric', async () => {
+    const plan = await planned([squares(5, 7), squares(4, 9)], { usableWidth: 40, trim: true });
+    expect(plan).toMatchObject({ trim: true, lengthInches: 9, provenLeast: true });
+    expect(plan.strips.flatMap(({ cuts }) => cuts)).toEqual([
+      { width: 5, count: 7 },
+      { width: 4, count: 9 },
+    ]);
+  });
+
+  it('never take more where pieces may be trimmed, however many sizes there are', async () => {
+    const sizes = (most: number) =>
+      fc.array(
+        fc.record({
+          width: fc.integer({ min: 6, max: 32 }),
+          height: fc.integer({ min: 6, max: 32 }),
+          count: fc.integer({ min: 1, max: 3 }),
+        }),
+        { minLength: 1, maxLength: most },
+      );
+    await fc.assert(
+      fc.asyncProperty(fc.oneof(sizes(5), sizes(40)), async (quarters) => {
+        const pieces = quarters.map(({ width, height, count }) => ({
+          width: width / 4,
+          height: height / 4,
+          count,
+        }));
+        const [plain, trimmed] = [
+          await planned(pieces, { usableWidth: 40 }),
+          await planned(pieces, { usableWidth: 40, trim: true }),
+        ];
+        expect(trimmed.lengthInches).toBeLessThanOrEqual(plain.lengthInches);
+        expect(trimmed.atLeast).toBeLessThanOrEqual(trimmed.lengthInches);
+      }),
+      { seed: 22, numRuns: 8 },
+    );
+  });
+
   it('run along the fabric where a piece is longer than it is wide, and say so', async () => {
     const long = { width: 45, height: 3, count: 2 };
     for (const upright of [false, true]) {

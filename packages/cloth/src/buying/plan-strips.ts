@@ -45,6 +45,8 @@ export interface Strip {
 
 export interface StripPlan {
   readonly strips: readonly Strip[];
+  /** Whether pieces might be trimmed from higher strips ({@link StripRules.trim}): of what kind of plan the bound is. */
+  readonly trim: boolean;
   /** Fabric that the strips take, inches. */
   readonly lengthInches: number;
   /** Fabric that no plan of the kind does without, inches. */
@@ -111,6 +113,7 @@ export async function planStrips(
   const length = lengthOf(least.strips);
   return ok({
     strips: least.strips.map((strips) => stripOf(strips, usableWidth)),
+    trim,
     lengthInches: fromGrid(length),
     atLeast: fromGrid(least.atLeast),
     provenLeast: length === least.atLeast,

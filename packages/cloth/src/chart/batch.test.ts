@@ -37,6 +37,16 @@ describe('batch cutting', () => {
     expect(steps.ok && steps.value[0]!.groups[0]!.runs).toBe(runs);
   });
 
+  it('trims what is less high than its strip by one run more', () => {
+    const [five, four] = [
+      { width: 5, count: 3 },
+      { width: 4, count: 2, height: 4 },
+    ];
+    // By hand: 3 runs for the three of 5, 2 and 2 for the two of 4.
+    const steps = batchSteps([{ height: 5, count: 1, cuts: [five, four], leftover: 17 }], 2);
+    expect(steps.ok && steps.value[0]!.groups[0]!.runs).toBe(7);
+  });
+
   it.each([0, -2, 2.5, 9, Number.NaN])('does not cut %f layers', (layers) => {
     const steps = batchSteps([], layers);
     expect(steps.ok ? '' : sentence(steps.problem)).toBe(

@@ -11,7 +11,7 @@ export interface BatchStep {
   readonly groups: readonly {
     readonly strips: number;
     readonly cuts: readonly SubCut[];
-    /** Strips lie on each other, so many layers deep: runs of the cutter for the sub-cuts, each piece one. */
+    /** Strips lie on each other, so many layers deep: runs of the cutter, one for each piece, two where it is trimmed. */
     readonly runs: number;
     /** What is left at the end of each strip, inches. */
     readonly leftover: number;
@@ -41,7 +41,9 @@ export function batchSteps(strips: readonly Strip[], layers: number): Result<Bat
         groups: alike.map(({ count, cuts, leftover }) => ({
           strips: count,
           cuts,
-          runs: Math.ceil(count / layers) * cuts.reduce((sum, cut) => sum + cut.count, 0),
+          runs:
+            Math.ceil(count / layers) *
+            cuts.reduce((sum, cut) => sum + cut.count * (cut.height === undefined ? 1 : 2), 0),
           leftover,
         })),
       };

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { ClothPlan } from '../buying/plan-cloths.ts';
-import { buyText, halvedText, stripTexts, wasteText } from './words.ts';
+import { buyText, halvedText, stripTexts, takesText, wasteText } from './words.ts';
 
 describe('how half-rectangles are cut', () => {
   const row = { shape: 'half-rectangle', width: 4, height: 2, cut: 3, yields: 6 } as const;
@@ -46,6 +46,29 @@ describe('strips', () => {
     expect(stripTexts(strips(2), 4, 'in')[0]!.cuts[0]).toMatch(/; 3 cuts in all, 2 layers at a time$/);
     expect(stripTexts(strips(5), 1, 'in')[0]!.cuts[0]).toMatch(/; 15 cuts in all$/);
     expect(stripTexts(strips(1), 2, 'in')[0]!.cuts[0]).toMatch(/; 3 cuts$/);
+  });
+});
+
+describe('what strips take', () => {
+  const plan = (more: object) =>
+    ({
+      plan: { trim: false, lengthInches: 4.75, atLeast: 4.75, provenLeast: true, ...more },
+      wastePercent: 91.6,
+    }) as ClothPlan;
+
+  it('says for strips of which kind it is the least', () => {
+    expect(takesText(plan({}), 'in')).toBe(
+      'The strips, each as high as all its pieces, take 4¾ in of fabric, the least for such strips; 92 % of it is waste.',
+    );
+    expect(takesText(plan({ trim: true, lengthInches: 2.5, atLeast: 2.5 }), 'cm')).toMatch(
+      /^The strips, with their pieces side by side, take 6\.35 cm of fabric, the least for such strips;/,
+    );
+  });
+
+  it('says what is proved where less may do', () => {
+    expect(takesText(plan({ provenLeast: false, atLeast: 4.5 }), 'in')).toMatch(
+      / of fabric, and no such strips less than 4½ in;/,
+    );
   });
 });
 

@@ -73,13 +73,12 @@ const subCutText = ({ width, height, count }: SubCut, unit: LengthUnit): string 
 const leftoverText = (leftover: number, usableWidth: number, unit: LengthUnit): string =>
   leftover < usableWidth / 1000 ? 'nothing left over' : `${formatLength(leftover, unit)} left over`;
 
-/** How much fabric the strips take, and whether less might do. */
+/** How much fabric the strips take, and whether others of their kind might take less. */
 export function takesText({ plan, wastePercent }: ClothPlan, unit: LengthUnit): string {
-  const { lengthInches, atLeast, provenLeast } = plan;
-  const proof = provenLeast
-    ? 'and no less will do'
-    : `and less may do, from ${formatLength(atLeast, unit)} up`;
-  return `The strips take ${formatCutLength(lengthInches, unit)} of fabric, ${proof}; ${wastePercent.toFixed(0)} % of it is waste.`;
+  const { trim, lengthInches, atLeast, provenLeast } = plan;
+  const kind = trim ? 'with their pieces side by side' : 'each as high as all its pieces';
+  const proof = provenLeast ? 'the least for such strips' : `and no such strips less than ${formatLength(atLeast, unit)}`;
+  return `The strips, ${kind}, take ${formatCutLength(lengthInches, unit)} of fabric, ${proof}; ${wastePercent.toFixed(0)} % of it is waste.`;
 }
 
 /** What is bought, and how many fat quarters would do instead. */

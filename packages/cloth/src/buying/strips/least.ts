@@ -35,17 +35,24 @@ const MOST_CHOSEN = 150_000;
 const ALL: Effort = { nodes: 300, seconds: 20 };
 
 /**
+ * Sizes in one fabric. Where pieces may be trimmed and there are more, HiGHS takes many seconds, proves nothing, and saves an inch
+ * or two beside first fit: only strips without trimming are planned with it.
+ */
+const MOST_TRIMMED = 24;
+
+/**
  * The least fabric: first fit and a bound by dual feasible functions for each independent part. Where these do not meet,
  * column generation and the best choice of its patterns; and where that is not proved either, all patterns.
  *
  * @param load left out, nothing but first fit is tried
  */
 export async function leastStrips(stock: Stock, load?: LoadSolver): Promise<LeastStrips> {
+  if (stock.trim) return leastTrimmed(stock, load);
   const strips: Strips[] = [];
   let atLeast = 0;
   for (const members of independentParts(stock)) {
     const part = { ...stock, items: members.map((item) => stock.items[item]!) };
-    const least = await leastOfPart(part, load);
+    const least = await leastOfPart(part, firstFit(part), load);
     atLeast += least.atLeast;
     for (const { pattern, count } of least.strips) {
       const cuts = pattern.cuts.map((cut) => ({ ...cut, item: members[cut.item]! }));
@@ -55,8 +62,22 @@ export async function leastStrips(stock: Stock, load?: LoadSolver): Promise<Leas
   return { strips: gathered(strips), atLeast };
 }
 
-async function leastOfPart(part: Stock, load?: LoadSolver): Promise<LeastStrips> {
-  const fitted = firstFit(part);
+/**
+ * Each trimmed piece is one more cut: where trimming is not known to save fabric, strips are as high as all their pieces, and with
+ * trimming never takes more than without.
+ */
+async function leastTrimmed(stock: Stock, load?: LoadSolver): Promise<LeastStrips> {
+  const plain = { ...stock, trim: false };
+  const [fitted, trimmed] = [firstFit(plain), firstFit(stock)];
+  const known = lengthOf(trimmed) < lengthOf(fitted) ? trimmed : fitted;
+  const found = await leastOfPart(stock, known, stock.items.length > MOST_TRIMMED ? undefined : load);
+  if (isProved(found) || load === undefined) return found;
+  const { strips } = await leastStrips(plain, load);
+  return lengthOf(strips) > lengthOf(found.strips) ? found : { ...found, strips };
+}
+
+/** @param fitted a plan of it */
+async function leastOfPart(part: Stock, fitted: readonly Strips[], load?: LoadSolver): Promise<LeastStrips> {
   const heights = heightsOf(part);
   const atLeast = reachable(leastLength(part), heights);
   if (load === undefined || lengthOf(fitted) === atLeast) return { strips: fitted, atLeast };
