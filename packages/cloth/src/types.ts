@@ -60,6 +60,8 @@ export interface PieceCut {
    */
   readonly toleranceShift: number;
   readonly toleranceAngle: number;
+  /** Whether an edge of it on the block's outside is cut on the bias, and along the block's upright would not be. */
+  readonly outerBias?: true;
 }
 
 /** Pieces that are cut alike. */
@@ -75,4 +77,6 @@ export interface ChartRow {
   readonly yields: number;
   /** Names of the patches that they are for, each once. */
   readonly pieces: readonly string[];
+  /** Those of them with {@link PieceCut.outerBias}; left out where there are none. */
+  readonly outerBias?: readonly string[];
 }

@@ -34,14 +34,18 @@ export const PLAIN_RULES: PlanRules = {
   sheets: [FAT_QUARTER, FAT_EIGHTH, METRIC_FAT_QUARTER],
 };
 
-/** What the maker should know of one size. */
-export interface ClothNote {
-  readonly kind: 'along-length' | 'grain-across' | 'print-on-side' | 'too-large';
-  readonly width: number;
-  readonly height: number;
+/** What the maker should know of one size; or, where edges on the block's outside are on the bias, of all sizes of a fabric. */
+export type ClothNote = {
   /** Names of the patches. */
   readonly pieces: readonly string[];
-}
+} & (
+  | {
+      readonly kind: 'along-length' | 'grain-across' | 'print-on-side' | 'too-large';
+      readonly width: number;
+      readonly height: number;
+    }
+  | { readonly kind: 'outer-bias' }
+);
 
 /** What is cut from one fabric, and what is bought of it. */
 export interface ClothPlan {
@@ -112,7 +116,8 @@ async function planCloth(
     if (!planned.ok) return planned;
     sheets.push(planned.value);
   }
-  const noted = (kind: ClothNote['kind'], all: readonly Rectangles[]): ClothNote[] =>
+  const outerBias = rows.flatMap((row) => row.outerBias ?? []);
+  const noted = (kind: Exclude<ClothNote['kind'], 'outer-bias'>, all: readonly Rectangles[]): ClothNote[] =>
     all.map((each) => {
       const { width, height, pieces } = rows[wanted.indexOf(each)]!;
       return { kind, width, height, pieces };
@@ -131,6 +136,7 @@ async function planCloth(
     notes: [
       ...noted(directional ? 'print-on-side' : upright ? 'grain-across' : 'along-length', alongLength),
       ...noted('too-large', tooLarge),
+      ...(outerBias.length > 0 ? [{ kind: 'outer-bias', pieces: outerBias } as const] : []),
     ],
   });
 }
@@ -142,11 +148,11 @@ function withSpare(rectangles: readonly Rectangles[]): Rectangles[] {
 }
 
 /** A note in a maker's words. */
-export function noteText(
-  { kind, width, height, pieces }: ClothNote,
-  { usableWidth }: Cloth,
-  unit: LengthUnit,
-): string {
+export function noteText(note: ClothNote, { usableWidth }: Cloth, unit: LengthUnit): string {
+  const { kind, pieces } = note;
+  if (kind === 'outer-bias')
+    return `${pieces.join(', ')}: the edge on the block’s outside is cut on the bias, and stretches: handle it gently, or let the pieces of this fabric lie along the block’s upright`;
+  const { width, height } = note;
   const what = `${pieces.join(', ')}: cut ${formatCutSize(width, height, unit)}, and the fabric is ${formatLength(usableWidth, unit)} wide`;
   switch (kind) {
     case 'along-length':

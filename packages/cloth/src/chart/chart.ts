@@ -52,9 +52,18 @@ export function chartOfBlocks(
     const isFree = cloth === undefined || mayTurn(cloth);
     const turned = isFree && piece.shape === 'rectangle' ? drafts.get(keyOf(turn(size))) : undefined;
     const draft = turned ??
-      drafts.get(keyOf(size)) ?? { piece, section, isDirectional, size, yields: 0, names: new Set() };
+      drafts.get(keyOf(size)) ?? {
+        piece,
+        section,
+        isDirectional,
+        size,
+        yields: 0,
+        names: new Set(),
+        outerBias: new Set(),
+      };
     draft.yields += count;
     draft.names.add(piece.name);
+    if (piece.outerBias) draft.outerBias.add(piece.name);
     if (turned === undefined) drafts.set(keyOf(size), draft);
   };
   for (const { pieces, blocks: plain = 1, mirrored = 0 } of blocks) {
@@ -84,6 +93,7 @@ interface Draft {
   readonly size: Size;
   yields: number;
   readonly names: Set<string>;
+  readonly outerBias: Set<string>;
 }
 
 /** The size that is cut for the piece; the mirror image of a half-rectangle comes from the other rectangle. */
@@ -100,7 +110,7 @@ const sectionOf = ({ name }: PieceCut): string => name.replace(/\d+$/, '');
 /** A before B, Z before AA. */
 const compareSections = (p: string, q: string): number => p.length - q.length || (p < q ? -1 : p > q ? 1 : 0);
 
-function rowOf({ piece, section, isDirectional, size, yields, names }: Draft): ChartRow {
+function rowOf({ piece, section, isDirectional, size, yields, names, outerBias }: Draft): ChartRow {
   const pairs = piece.shape === 'half-rectangle' && !isDirectional;
   return {
     cloth: piece.cloth,
@@ -110,5 +120,6 @@ function rowOf({ piece, section, isDirectional, size, yields, names }: Draft): C
     cut: pairs ? Math.ceil(yields / 2) : yields,
     yields,
     pieces: [...names],
+    ...(outerBias.size > 0 && { outerBias: [...outerBias] }),
   };
 }

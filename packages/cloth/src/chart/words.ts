@@ -77,7 +77,9 @@ const leftoverText = (leftover: number, usableWidth: number, unit: LengthUnit): 
 export function takesText({ plan, wastePercent }: ClothPlan, unit: LengthUnit): string {
   const { trim, lengthInches, atLeast, provenLeast } = plan;
   const kind = trim ? 'with their pieces side by side' : 'each as high as all its pieces';
-  const proof = provenLeast ? 'the least for such strips' : `and no such strips less than ${formatLength(atLeast, unit)}`;
+  const proof = provenLeast
+    ? 'the least for such strips'
+    : `and no such strips less than ${formatLength(atLeast, unit)}`;
   return `The strips, ${kind}, take ${formatCutLength(lengthInches, unit)} of fabric, ${proof}; ${wastePercent.toFixed(0)} % of it is waste.`;
 }
 

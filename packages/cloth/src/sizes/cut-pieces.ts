@@ -6,6 +6,7 @@ import type { Cloth, CutRules, PieceCut } from '../types.ts';
 import { lineAngle } from './angles.ts';
 import { tolerances } from './cover.ts';
 import { ALONG_GRAIN, type Lay, laysAlong, leastHalfRectangle } from './half-rectangles.ts';
+import { hasOuterBias } from './outer-bias.ts';
 import { type PatchNeed, patchNeeds } from './patch-needs.ts';
 import { rectangleAt, smallestRectangle } from './rectangles.ts';
 
@@ -68,7 +69,14 @@ export function cutPieces({
   return choices.map((choice): PieceCut => {
     const { need, cloth, whole, half } = choice;
     const piece = half !== null && halved.has(choice) ? half : whole;
-    return { patch: need.patch, name: need.name, cloth, ...piece, ...tolerances(piece, need.needed) };
+    return {
+      patch: need.patch,
+      name: need.name,
+      cloth,
+      ...piece,
+      ...tolerances(piece, need.needed),
+      ...(hasOuterBias(arrangement, need.patch, piece.angle) && { outerBias: true }),
+    };
   });
 }
 
