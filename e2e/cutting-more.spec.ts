@@ -113,6 +113,24 @@ test('what other sizes need is told in words and as a table', async ({ page }) =
   await expect(part.getByRole('row')).toHaveCount(18);
 });
 
+test('in centimetres sizes are rounded up to what a metric ruler has, and a choice for it leaves the other alone', async ({
+  page,
+}) => {
+  await openCutting(page, 'Lantern');
+  const step = page.getByRole('textbox', { name: 'Round sizes up to' });
+  await expect(step).toHaveValue('¼ in');
+  const sizes = page.getByRole('cell', { name: / × .* (cm|in)/ });
+  await expect(sizes.filter({ hasText: /^[^c]* in/ }).first()).toBeVisible();
+  await page.keyboard.press('u');
+  await expect(step).toHaveValue('0.5 cm');
+  await expect(sizes.filter({ hasNotText: /^\d+(\.5)? × \d+(\.5)? cm/ })).toHaveCount(0);
+  await step.fill('1cm');
+  await step.press('Enter');
+  await expect(sizes.filter({ hasNotText: /^\d+ × \d+ cm/ })).toHaveCount(0);
+  await page.getByRole('radio', { name: 'Inches' }).check();
+  await expect(step).toHaveValue('¼ in');
+});
+
 for (const colorScheme of ['light', 'dark'] as const)
   test.describe(`${colorScheme} colours`, () => {
     test.use({ colorScheme });
