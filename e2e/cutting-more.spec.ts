@@ -103,9 +103,6 @@ test('layers are counted for the pressing that is chosen, and shown on the block
 test('what other sizes need is told in words and as a table', async ({ page }) => {
   await openCutting(page, 'Lantern');
   const part = page.getByRole('group', { name: 'Other sizes of the block' });
-  // Strips that are each as high as their pieces: of those that are not, an eighth of a yard of each fabric does for any size.
-  await page.getByRole('checkbox', { name: 'Cut pieces from higher strips, too' }).uncheck();
-  await expect(page.getByText('each as high as all its pieces').first()).toBeAttached();
   await part.getByRole('button', { name: 'Compare with other sizes' }).click();
   await expect(part).toContainText('4¾ in needs ⅛ yd more than 4½ in.');
   await part.getByText('As a table').click();

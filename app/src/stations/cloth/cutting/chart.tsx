@@ -167,6 +167,11 @@ function Strips({ plan, unit }: { readonly plan: ClothPlan; readonly unit: Lengt
           : `Strips across ${formatLength(plan.cloth.usableWidth, unit)} of width`}
       </summary>
       <p>{takesText(plan, unit)}</p>
+      {!plan.plan.trim && steps.length > 1 && (
+        <p>
+          Pieces that are cut from higher strips, too, may take less: “How you cut and buy” has a box for that.
+        </p>
+      )}
       <ol>
         {steps.map(({ strips, cuts }) => (
           <li key={strips}>
