@@ -69,6 +69,21 @@ test('copies are shown as such, with how many to make', async ({ page }) => {
   );
 });
 
+test('a mirror image has a print of its own, at Order as at Paper', async ({ page }) => {
+  await open(page, '?demo');
+  await openBlock(page, 'Lighthouse');
+  await goTo(page, 'Order');
+  // Prints have one face: C, the other half of the lighthouse, cannot be sewn on those of B.
+  const [b, c] = ['B', 'C'].map((letter) => page.getByRole('group', { name: `Section ${letter}` }));
+  await expect(c!).toContainText('The mirror image of B, with a print of its own.');
+  await expect(b!).not.toContainText('Make');
+  // Five sections and two of them each other's mirror image: four that are different.
+  const table = page.getByRole('table', { name: 'Ways to sew the block' });
+  await expect(table.getByRole('row', { name: /^Different mirror images counted once 4/ })).toBeVisible();
+  await goTo(page, 'Paper');
+  await expect(page.getByText('5 foundations, 5 prints')).toBeVisible();
+});
+
 test('what a part of the panel hides, it hides on the next visit, too', async ({ page }) => {
   await open(page, '?demo');
   await goTo(page, 'Order');

@@ -117,7 +117,7 @@ function leastMark({ plan, refined, wishes }: Study): string {
 function leastWords({ plan, refined, wishes }: Study): string {
   const { provenLeast, atLeast, sections, figures } = plan!;
   if (wishes.choice === 'most repetition') {
-    return `Chosen for most repetition: ${counted(figures.templates, 'different foundation')}.`;
+    return `Chosen for most repetition: ${counted(figures.templates, 'different foundation')}, mirror images counted once.`;
   }
   const asWanted = wishes.pins.length > 0 || wishes.choice !== 'fewest foundations';
   if (provenLeast) {

@@ -13,7 +13,7 @@ import {
 import { type Corners, patchesRound } from './corners.ts';
 import type { Region } from './region.ts';
 
-/** How one section is a copy of another: the same template, turned and perhaps mirrored. */
+/** How one section is a copy of another: turned, and perhaps mirrored, which makes a print of its own of it. */
 export interface Copy {
   /** Carries the template's shape on to the copy, inches on the block. */
   readonly transform: Transform;

@@ -26,7 +26,7 @@ export interface Section {
   readonly costs?: OrderCosts;
   /** No good order that heeds the maker's will costs less, proved; absent where the order was given, not chosen. */
   readonly optimal?: boolean;
-  /** Set where the section is a turned or mirrored copy of an earlier one: same patches, same order, one template. */
+  /** Set where the section is a turned or mirrored copy of an earlier one: same patches, same order. */
   readonly copyOf?: {
     readonly letter: string;
     readonly mirrored: boolean;
@@ -69,7 +69,10 @@ export interface Figures {
   readonly foundations: number;
   /** Points that must meet when sections are joined: vertices inside the joins. */
   readonly matchPoints: number;
-  /** Different foundations; turned and mirrored copies share one template. */
+  /**
+   * Different foundations, mirror images counted once: they are pieced alike, though prints have one face, so that each of
+   * the two is sewn on prints of its own.
+   */
   readonly templates: number;
   /** Inches of seam between sections. */
   readonly joinLength: number;

@@ -1,5 +1,6 @@
+import { alikeSections } from '@seamwright/pages';
 import type { Section } from '@seamwright/sewing';
-import { type KeyboardEvent, memo, useEffect, useRef, useState } from 'react';
+import { type KeyboardEvent, memo, useEffect, useMemo, useRef, useState } from 'react';
 import { select, togglePatch } from '../../store/selection.ts';
 import { useWork } from '../../store/work.ts';
 import { neighboursOf } from '../../study/neighbours.ts';
@@ -7,7 +8,7 @@ import type { Study } from '../../study/study.ts';
 import { counted, listed } from '../../ui/plural.ts';
 import { rove } from '../../ui/roving.ts';
 import { Swatch } from '../../ui/swatch.tsx';
-import { copiedFrom, copies } from './copy-words.ts';
+import { copiedFrom, copies, type Likeness } from './copy-words.ts';
 import { OrderCostsWords } from './order-costs.tsx';
 import styles from './order-station.module.css';
 import { patchOf } from './patch-label.ts';
@@ -19,7 +20,9 @@ const MOST_LISTED = 500;
 
 /** The sections with their patches in piecing order. */
 export function SectionList({ study }: { readonly study: Study }) {
-  const { sections, unheld } = study.plan!;
+  const plan = study.plan!;
+  const { sections, unheld } = plan;
+  const likeness = useMemo(() => ({ sections, alike: alikeSections(plan) }), [plan, sections]);
   const inHand = useWork((work) => work.selection.patches);
   const open = study.names.length <= MOST_OPEN;
   const chosen = new Set(inHand.map((id) => study.sectionOf[patchOf(study, id)]));
@@ -32,6 +35,7 @@ export function SectionList({ study }: { readonly study: Study }) {
           section={section}
           index={index}
           study={study}
+          likeness={likeness}
           open={open}
           needed={chosen.has(index)}
         />
@@ -50,13 +54,14 @@ interface SectionPartProps {
   readonly section: Section;
   readonly index: number;
   readonly study: Study;
+  readonly likeness: Likeness;
   /** Open to begin with. */
   readonly open: boolean;
   /** A patch of it is in hand: it opens. */
   readonly needed: boolean;
 }
 
-function SectionPart({ section, index, study, open, needed }: SectionPartProps) {
+function SectionPart({ section, index, study, likeness, open, needed }: SectionPartProps) {
   const [shown, setShown] = useState(open);
   useEffect(() => {
     if (needed) setShown(true);
@@ -74,7 +79,7 @@ function SectionPart({ section, index, study, open, needed }: SectionPartProps) 
         <h2>Section {letter}</h2>
         <span className={styles.count}>{counted(order.length, 'patch', 'patches')}</span>
       </summary>
-      {shown && <SectionBody section={section} study={study} first={index === 0} />}
+      {shown && <SectionBody section={section} study={study} likeness={likeness} first={index === 0} />}
     </details>
   );
 }
@@ -82,14 +87,15 @@ function SectionPart({ section, index, study, open, needed }: SectionPartProps) 
 interface SectionBodyProps {
   readonly section: Section;
   readonly study: Study;
+  readonly likeness: Likeness;
   /** It is the first of the list, which tells how it is done. */
   readonly first: boolean;
 }
 
-function SectionBody({ section, study, first }: SectionBodyProps) {
+function SectionBody({ section, study, likeness, first }: SectionBodyProps) {
   const { letter, order } = section;
-  const from = copiedFrom(section);
-  const make = copies(section, study.plan!.sections);
+  const from = copiedFrom(section, likeness);
+  const make = copies(section, likeness);
   // Shift with an arrow adds to what is in hand, as in lists of files.
   const adding = useRef(false);
   const keyDown = (event: KeyboardEvent<HTMLElement>) => {

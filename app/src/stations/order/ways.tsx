@@ -114,6 +114,7 @@ function useLastKnown(study: Study): Plans {
 
 interface Figure {
   readonly name: string;
+  readonly note?: string;
   /** Smaller is better; what is compared. */
   readonly of: (plan: SewingPlan) => number;
   /** How it is written; the number itself where not given. */
@@ -122,7 +123,7 @@ interface Figure {
 
 const FIGURES: readonly Figure[] = [
   { name: 'Foundations', of: ({ figures }) => figures.foundations },
-  { name: 'Different', of: ({ figures }) => figures.templates },
+  { name: 'Different', note: 'mirror images counted once', of: ({ figures }) => figures.templates },
   { name: 'Match points', of: ({ figures }) => figures.matchPoints },
   { name: 'Joining seams', of: ({ figures }) => figures.joinLength, length: true },
   {
@@ -147,7 +148,10 @@ function FigureLine({ figure, plans, choice }: FigureLineProps) {
   const differ = values.some((value) => value > best + SAME_FIGURE);
   return (
     <tr>
-      <th scope="row">{figure.name}</th>
+      <th scope="row">
+        {figure.name}
+        {figure.note !== undefined && <small>{figure.note}</small>}
+      </th>
       {WAYS.map((name) => {
         const plan = plans[name];
         const value = plan === undefined ? null : figure.of(plan);
