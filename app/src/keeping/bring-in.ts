@@ -1,3 +1,4 @@
+import { plainWords } from '@seamwright/arrangement';
 import { sentence } from '@seamwright/geometry';
 import { readSvgDrawing } from '@seamwright/pattern';
 import { addDrawing } from '../store/blocks.ts';
@@ -27,7 +28,7 @@ export function bringIn(fileTitle: string, text: string): void {
   const title = name ?? fileTitle.replace(/\.svg$/i, '');
   addDrawing(`Bring in “${title}”`, title, drawing);
   const step = useWork.getState().history.past.at(-1);
-  const notes = findings.map((finding) => finding.message);
+  const notes = findings.map((finding) => plainWords(finding.message));
   tell([`Brought in “${fileTitle}”.`, ...notes].join(' '), {
     label: 'Trace it as a picture instead',
     run: () => {

@@ -3,6 +3,7 @@ import { useMemo, useRef, useState } from 'react';
 import { type Pointed, usePointed } from '../store/pointed.ts';
 import { applyRepair, changesOf } from '../store/repairs.ts';
 import { useWork } from '../store/work.ts';
+import { findingWords } from '../study/finding-words.ts';
 import { repairsAreSought } from '../study/mending.ts';
 import { FindingSign } from '../ui/finding-sign.tsx';
 import { counted } from '../ui/plural.ts';
@@ -47,6 +48,8 @@ interface FindingLineProps {
 
 function FindingLine({ finding, index, drawing, repaired }: FindingLineProps) {
   const { severity, message, repairs, patches = [], ring } = finding;
+  const unit = useWork((work) => work.history.present.unit);
+  const names = useWork((work) => work.study?.names);
   const what: Pointed = { of: drawing, finding: index, ...(ring === undefined ? { patches } : {}) };
   const pointing = usePointing(what);
   const number = index + 1;
@@ -67,7 +70,7 @@ function FindingLine({ finding, index, drawing, repaired }: FindingLineProps) {
         onClick={() => usePointed.setState({ focused: what })}
       >
         <FindingSign severity={severity} number={number} />
-        <span>{unbroken(message)}</span>
+        <span>{findingWords(message, unit, names)}</span>
       </button>
       {offered.length > 0 && (
         <ul className={styles.repairs} aria-label={`Repairs of finding ${number}`}>
@@ -104,12 +107,6 @@ function FindingLine({ finding, index, drawing, repaired }: FindingLineProps) {
 /** Repairs that are offered at once; the others are asked for. */
 const FEW = 3;
 
-/** A place such as (2, 4½), and a length such as 2½ in, are read in one piece. */
-const unbroken = (words: string): string =>
-  words
-    .replace(/\(([^ ()]+), ([^ ()]+)\)/g, '($1,\u00a0$2)')
-    .replace(/([\d½⅓⅔¼¾⅛⅜⅝⅞]) (in|cm)\b/g, '$1\u00a0$2');
-
 interface RepairLineProps extends Pick<FindingLineProps, 'index' | 'drawing' | 'repaired'> {
   readonly repair: Repair;
   readonly best: boolean;
@@ -134,7 +131,7 @@ function RepairLine({ repair, best, index, drawing, repaired }: RepairLineProps)
         }}
       >
         <span className={styles.what}>
-          {unbroken(repair.message)}
+          {findingWords(repair.message, unit)}
           {best && <span className={styles.best}>best</span>}
         </span>
         {repair.price !== undefined && <span className={styles.price}>{priceWords(repair.price, unit)}</span>}

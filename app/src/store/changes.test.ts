@@ -195,7 +195,7 @@ test('a repair is applied whole or not at all', () => {
     { x: 2, y: 2 },
     { x: 2, y: 2 },
   ] as const;
-  const repaired = repairedDrawing(drawing, { message: '', splits: [good] });
+  const repaired = repairedDrawing(drawing, { message: [], splits: [good] });
   expect(repaired.ok && repaired.value.splits).toHaveLength(1);
-  expect(repairedDrawing(drawing, { message: '', splits: [good, nowhere] }).ok).toBe(false);
+  expect(repairedDrawing(drawing, { message: [], splits: [good, nowhere] }).ok).toBe(false);
 });

@@ -1,6 +1,7 @@
 import type { Drawing, Repair } from '@seamwright/arrangement';
 import { addSplit, drawnLines, placeExactly, snapScene } from '@seamwright/drafting';
 import { ok, type Result, type Segment } from '@seamwright/geometry';
+import { findingWords } from '../study/finding-words.ts';
 import { change } from './changes.ts';
 import { announce, warn } from './notices.ts';
 import { currentBlock, useWork } from './work.ts';
@@ -26,8 +27,9 @@ export function applyRepair(found: Drawing, repair: Repair): void {
     warn('The drawing has changed since this repair was found. Look at the findings again.');
     return;
   }
-  const result = change(`Repair: ${repair.message}`, (drawing) => repairedDrawing(drawing, repair));
-  if (result.ok) announce(`Repaired: ${repair.message}`);
+  const words = findingWords(repair.message, useWork.getState().history.present.unit);
+  const result = change(`Repair: ${words}`, (drawing) => repairedDrawing(drawing, repair));
+  if (result.ok) announce(`Repaired: ${words}`);
 }
 
 /** What a repair changes in the drawing, for showing it beforehand. */

@@ -3,7 +3,7 @@ import { expect, test } from 'vitest';
 import { RING, studyOf } from '../test/study-of.ts';
 import { findingsToMend, keepingRepairs, repairsAreSought, withRepairs } from './mending.ts';
 
-const REPAIR: Repair = { message: 'Let it run on', splits: [] };
+const REPAIR: Repair = { message: ['Let it run on'], splits: [] };
 
 /** A study with one finding: four seams that chase each other. */
 const study = studyOf(RING);
@@ -28,7 +28,7 @@ test('where none were found, the finding keeps what it came with', () => {
 test('another plan of the same drawing keeps the repairs of the findings that it shares', () => {
   const mended = withRepairs(study, finding, [REPAIR]);
   const again: Finding = { ...finding };
-  const other: Finding = { ...finding, message: 'Something else' };
+  const other: Finding = { ...finding, message: ['Something else'] };
   const kept = keepingRepairs([again, other], mended);
   expect(kept.findings[0]!.repairs).toEqual([REPAIR]);
   expect(kept.findings[1]).toBe(other);
@@ -36,7 +36,7 @@ test('another plan of the same drawing keeps the repairs of the findings that it
 });
 
 test('of very many findings, the first have their repairs looked for, and the others offer their own', () => {
-  const many = Array.from({ length: 40 }, (_, i): Finding => ({ ...finding, message: `Finding ${i}` }));
+  const many = Array.from({ length: 40 }, (_, i): Finding => ({ ...finding, message: [`Finding ${i}`] }));
   const crowded = { ...study, findings: many };
   const wanted = findingsToMend(crowded);
   expect(wanted).toEqual(many.slice(0, wanted.length));

@@ -1,4 +1,4 @@
-import type { Finding, Repair } from '@seamwright/arrangement';
+import { type Finding, plainWords, type Repair } from '@seamwright/arrangement';
 import type { Study } from './study.ts';
 
 /** So many findings have their repairs looked for; with more, there is one reason for all, and mending some shows it. */
@@ -38,4 +38,4 @@ export function keepingRepairs(
 }
 
 const sameFinding = (a: Finding, b: Finding): boolean =>
-  a.kind === b.kind && a.message === b.message && a.at.length === b.at.length;
+  a.kind === b.kind && plainWords(a.message) === plainWords(b.message) && a.at.length === b.at.length;

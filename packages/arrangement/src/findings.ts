@@ -1,13 +1,4 @@
-import {
-  type Box,
-  boundingBox,
-  distance,
-  formatInches,
-  midpoint,
-  type Point,
-  type Polygon,
-  SAME_COORDINATE,
-} from '@seamwright/geometry';
+import { boundingBox, distance, midpoint, type Polygon, SAME_COORDINATE } from '@seamwright/geometry';
 import type { Drawing, LineId } from './drawing.ts';
 import {
   connectedParts,
@@ -20,6 +11,7 @@ import {
   originOf,
 } from './graph.ts';
 import type { Place } from './incidence.ts';
+import { FINEST_MARK, inches, type Message, placeOn, say } from './message.ts';
 import type { Nodes } from './nodes.ts';
 import { sightOver } from './sight.ts';
 import type { Finding, Severity } from './types.ts';
@@ -54,7 +46,7 @@ export function toldOneByOne(found: readonly Finding[]): readonly Finding[] {
   const rest = found.slice(TOLD_ONE_BY_ONE);
   return [
     ...found.slice(0, TOLD_ONE_BY_ONE),
-    finding(rest[0]!.kind, rest[0]!.severity, `There are ${rest.length} more places of the same kind.`, {
+    finding(rest[0]!.kind, rest[0]!.severity, say`There are ${rest.length} more places of the same kind.`, {
       at: rest.flatMap((f) => f.at),
       lines: [...new Set(rest.flatMap((f) => f.lines))].sort(),
     }),
@@ -64,24 +56,9 @@ export function toldOneByOne(found: readonly Finding[]): readonly Finding[] {
 const finding = (
   kind: string,
   severity: Severity,
-  message: string,
+  message: Message,
   more: Partial<Pick<Finding, 'at' | 'lines' | 'repairs'>>,
 ): Finding => ({ kind, severity, message, at: [], lines: [], repairs: [], ...more });
-
-/** A place as the maker can find it: across and down from the top left of the block. */
-export function placeName(p: Point, outline: Polygon): string {
-  const box: Box = boundingBox(outline);
-  return `(${tidy(p.x - box.minX)}, ${tidy(p.y - box.minY)})`;
-}
-
-/** Inches: the finest marks of the rulers by which lengths are told. */
-const FINEST_MARK = 1 / 64;
-
-/** A length as it is read off a ruler where it is one of its marks, to a thousandth where it is not. */
-function tidy(value: number): string {
-  const mark = Math.round(value / FINEST_MARK) * FINEST_MARK;
-  return formatInches(Math.abs(value - mark) <= SAME_COORDINATE ? mark : Math.round(value * 1000) / 1000);
-}
 
 /** Ends that stop in the middle of a patch, farther from the next line than an imprecise hand explains. */
 function looseEnds({ outline, places, links, faces, kept }: Evidence): Finding[] {
@@ -104,19 +81,21 @@ function looseEnds({ outline, places, links, faces, kept }: Evidence): Finding[]
     if (ahead === null) continue;
     const gap = distance(at, ahead);
     const tail = distance(at, back);
-    const where = placeName(at, outline);
+    const where = placeOn(at, outline);
     const runsPast = tail < gap && link.drawn.some((id) => dividing.has(id));
     found.push(
       finding(
         'loose-end',
         'error',
         runsPast
-          ? `A line runs ${inches(tail)} past the line it meets and ends loose at ${where}. Trim it, or extend it to the next line.`
-          : `A line ends loose at ${where}, ${inches(gap)} short of the next line. Extend it, or take it away.`,
+          ? say`A line runs ${inches(tail)} past the line it meets and ends loose at ${where}. Trim it, or extend it to the next line.`
+          : say`A line ends loose at ${where}, ${inches(gap)} short of the next line. Extend it, or take it away.`,
         {
           at: [at],
           lines: link.drawn,
-          repairs: [{ message: `Extend the line by ${inches(gap)} to the next one`, splits: [[at, ahead]] }],
+          repairs: [
+            { message: say`Extend the line by ${inches(gap)} to the next one`, splits: [[at, ahead]] },
+          ],
         },
       ),
     );
@@ -124,13 +103,10 @@ function looseEnds({ outline, places, links, faces, kept }: Evidence): Finding[]
   return found.sort((f, g) => f.at[0]!.y - g.at[0]!.y || f.at[0]!.x - g.at[0]!.x);
 }
 
-/** A length as the maker reads it: `1½ in`, or to a thousandth where it is no fraction of a ruler. */
-export const inches = (value: number): string => `${tidy(value)} in`;
-
 /** How far something is off at most, in marks of a ruler: nobody reads a thousandth off one. */
-function offWords(most: number): string {
-  if (most < FINEST_MARK) return `by less than ${inches(FINEST_MARK)}`;
-  return `by no more than ${inches(Math.ceil((most - SAME_COORDINATE) / FINEST_MARK) * FINEST_MARK)}`;
+function offWords(most: number): Message {
+  if (most < FINEST_MARK) return say`by less than ${inches(FINEST_MARK)}`;
+  return say`by no more than ${inches(Math.ceil((most - SAME_COORDINATE) / FINEST_MARK) * FINEST_MARK)}`;
 }
 
 /** Shapes that no line connects with the outline: the patch round them touches them on all sides. */
@@ -151,7 +127,7 @@ function islands({ outline, places, kept }: Evidence): Finding[] {
     return finding(
       'island',
       'error',
-      `The shape round ${placeName(middle, outline)} lies wholly inside another patch, which would have to be sewn to it on all sides at once. Draw a line from it to the edge or to another line.`,
+      say`The shape round ${placeOn(middle, outline)} lies wholly inside another patch, which would have to be sewn to it on all sides at once. Draw a line from it to the edge or to another line.`,
       { at: corners, lines: namesOf(links) },
     );
   });
@@ -171,10 +147,10 @@ function beyondOutline({ drawing, outline, places, links }: Evidence): Finding[]
     const ends = beyond.flatMap(({ from, to }) => [places[from]!.at, places[to]!.at]);
     if (!insideNames.has(id)) {
       const at = midpoint(ends[0]!, ends[1]!);
-      const message = `A line at ${placeName(at, outline)} lies outside the block and divides nothing. Move it in, or take it away.`;
+      const message = say`A line at ${placeOn(at, outline)} lies outside the block and divides nothing. Move it in, or take it away.`;
       return [finding('outside-outline', 'caution', message, { at: [at], lines: [id] })];
     }
-    const message = `A line runs past the block’s edge near ${placeName(ends[0]!, outline)}; the part outside is cut off.`;
+    const message = say`A line runs past the block’s edge near ${placeOn(ends[0]!, outline)}; the part outside is cut off.`;
     return [finding('beyond-outline', 'caution', message, { at: ends, lines: [id] })];
   });
 }
@@ -190,7 +166,7 @@ function overlaps({ drawing, outline, places, links }: Evidence): Finding[] {
     if (own.every((link) => link.drawn.length === 1)) continue;
     if (own.every((link) => link.onOutline)) {
       const at = midpoint(places[own[0]!.from]!.at, places[own[0]!.to]!.at);
-      const message = `A line lies along the block’s edge at ${placeName(at, outline)} and divides nothing. Take it away, or move it in.`;
+      const message = say`A line lies along the block’s edge at ${placeOn(at, outline)} and divides nothing. Take it away, or move it in.`;
       found.push(finding('along-edge', 'caution', message, { at: [at], lines: [id] }));
       continue;
     }
@@ -201,8 +177,8 @@ function overlaps({ drawing, outline, places, links }: Evidence): Finding[] {
       const at = midpoint(places[shared[0]!.from]!.at, places[shared[0]!.to]!.at);
       const whole = shared.length === own.length || shared.length === linksOf.get(other)!.length;
       const message = whole
-        ? `A line was drawn twice at ${placeName(at, outline)}; it counts once.`
-        : `Two lines lie on each other for a stretch at ${placeName(at, outline)}; it counts once.`;
+        ? say`A line was drawn twice at ${placeOn(at, outline)}; it counts once.`
+        : say`Two lines lie on each other for a stretch at ${placeOn(at, outline)}; it counts once.`;
       const kind = whole ? 'repeated-split' : 'overlapping-splits';
       found.push(finding(kind, 'caution', message, { at: [at], lines: [id, other] }));
     }
@@ -228,7 +204,7 @@ function tooShort({ drawing, outline, tooShort: ids }: Evidence): Finding[] {
   return drawing.splits.flatMap(({ id, from }) => {
     if (!short.has(id)) return [];
     const at = drawing.points[from]!;
-    const message = `A line at ${placeName(at, outline)} is too short to be a seam and is left out.`;
+    const message = say`A line at ${placeOn(at, outline)} is too short to be a seam and is left out.`;
     return [finding('too-short', 'caution', message, { at: [at], lines: [id] })];
   });
 }
@@ -249,8 +225,8 @@ function snappedEnds({ drawing, nodes, places, tooShort: ids }: Evidence): Findi
   const off = offWords(most);
   const message =
     moved.length === 1
-      ? `One line end misses the line or corner beside it ${off}; it is taken to meet it.`
-      : `${moved.length} line ends miss the lines or corners beside them ${off}; they are taken to meet them.`;
+      ? say`One line end misses the line or corner beside it ${off}; it is taken to meet it.`
+      : say`${moved.length} line ends miss the lines or corners beside them ${off}; they are taken to meet them.`;
   return [
     finding('snapped-ends', 'caution', message, {
       at: moved.map(({ at: { x, y } }) => ({ x, y })),

@@ -1,5 +1,6 @@
 import type { Point, Polygon, Segment } from '@seamwright/geometry';
 import type { Drawing, LineId, PointId } from './drawing.ts';
+import type { Message } from './message.ts';
 
 /** Where a line runs on the block: splits and outline edges that lie on one straight line are one of these. */
 export interface Line {
@@ -71,7 +72,7 @@ export interface Finding {
   readonly kind: string;
   readonly severity: Severity;
   /** One or two plain sentences: what, where, what to do. */
-  readonly message: string;
+  readonly message: Message;
   /** The places, inches on the block. */
   readonly at: readonly Point[];
   /** The lines of the drawing that it is about. */
@@ -86,7 +87,7 @@ export interface Finding {
 
 /** A change to the drawing that removes a finding. */
 export interface Repair {
-  readonly message: string;
+  readonly message: Message;
   /** The lines to add; none where the change is of another kind, and `drawing` says all. */
   readonly splits: readonly (readonly [Point, Point])[];
   readonly price?: RepairPrice;

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { arrange } from '../src/arrange.ts';
 import type { Drawing } from '../src/drawing.ts';
 import { drawingFromSegments } from '../src/from-segments.ts';
+import { plainWords } from '../src/message.ts';
 import { areas, arranged, kinds, line, rectangle, SQUARE } from './drawings.ts';
 
 describe('splits that meet as they should say nothing', () => {
@@ -142,7 +143,7 @@ describe('splits that do not meet as they should', () => {
       at: [{ x: 2, y: 1.5 }],
       lines: ['s2'],
     });
-    expect(loose!.message).toContain('(2, 1½)');
+    expect(plainWords(loose!.message)).toContain('(2, 1½)');
     expect(loose!.repairs[0]!.splits).toEqual([
       [
         { x: 2, y: 1.5 },
@@ -163,7 +164,7 @@ describe('splits that do not meet as they should', () => {
     const block = arranged(SQUARE, [line(0, 3, 6, 3), line(2, 0, 2, 3.25)]);
     expect(areas(block)).toEqual([6, 12, 18]);
     expect(kinds(block)).toEqual(['loose-end']);
-    expect(block.findings[0]!.message).toContain('runs ¼ in past');
+    expect(plainWords(block.findings[0]!.message)).toContain('runs ¼ in past');
   });
 
   it('beyond the outline: cut off, in part or altogether', () => {
@@ -218,14 +219,14 @@ describe('splits that do not meet as they should', () => {
     ],
   ])('an end at %d beside a line at 2: how far off it is, in marks of a ruler', (end, message) => {
     const block = arranged(SQUARE, [line(0, 2, 6, 2), line(3, 6, 3, end)]);
-    expect(block.findings.map((finding) => finding.message)).toEqual([message]);
+    expect(block.findings.map(({ message }) => plainWords(message))).toEqual([message]);
   });
 
   it('an end that slides along its own line is off by more, and several are told of at once', () => {
     // Going down by 1/80 in, it goes 1/40 in to the side: 0.028 in in all.
     const slanting = [line(0, 2, 6, 2), line(1, 4 + 1 / 80, 5, 2 + 1 / 80)];
     const two = [line(0, 4, 6, 4), ...slanting];
-    expect(arranged(SQUARE, two).findings.map((finding) => finding.message)).toEqual([
+    expect(arranged(SQUARE, two).findings.map(({ message }) => plainWords(message))).toEqual([
       '2 line ends miss the lines or corners beside them by no more than 1/32 in; they are taken to meet them.',
     ]);
   });
@@ -265,7 +266,7 @@ describe('splits that do not meet as they should', () => {
     const strokes = Array.from({ length: 100 }, (_, i) => line(1 + i * 0.04, 1, 1 + i * 0.04, 2));
     const block = arranged(SQUARE, strokes);
     expect(block.findings).toHaveLength(51);
-    expect(block.findings.at(-1)!.message).toContain('150 more');
+    expect(plainWords(block.findings.at(-1)!.message)).toContain('150 more');
   });
 });
 

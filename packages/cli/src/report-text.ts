@@ -1,4 +1,4 @@
-import type { Finding, Repair } from '@seamwright/arrangement';
+import { type Finding, plainWords, type Repair } from '@seamwright/arrangement';
 import {
   boundingBox,
   distance,
@@ -19,14 +19,14 @@ export function reportText(drawn: Drawn, unit: LengthUnit): string {
     ...plan.sections.map((section) => sectionText(section, drawn)),
     ...unheldText(drawn),
     ...plan.joins.map((_, index) => joinText(plan.joins, index, unit)),
-    ...findingLines(drawn),
+    ...findingLines(drawn, unit),
   ];
   return `${lines.map(oneLine).join('\n  ')}\n`;
 }
 
 /** What the maker should know or mend, of the file, the drawing and its seams. */
-export const findingLines = ({ findings, arrangement, plan }: Drawn): string[] =>
-  [...findings, ...arrangement.findings, ...plan.findings].flatMap(findingText);
+export const findingLines = ({ findings, arrangement, plan }: Drawn, unit: LengthUnit): string[] =>
+  [...findings, ...arrangement.findings, ...plan.findings].flatMap((finding) => findingText(finding, unit));
 
 /** "sews on 2 foundations, and no fewer will do" */
 export function verdictText({ verdict, sections, provenLeast, atLeast }: SewingPlan): string {
@@ -89,7 +89,7 @@ function joinText(joins: readonly Join[], index: number, unit: LengthUnit): stri
   return `Join ${units[0]} to ${units[1]} along ${along}${left}${closed.join('')}`;
 }
 
-const findingText = ({ severity, message, repairs }: Finding): string[] => [
-  `${severity === 'error' ? 'To mend' : 'To know'}: ${message}`,
-  ...repairs.map((repair: Repair) => `One way: ${repair.message}`),
+const findingText = ({ severity, message, repairs }: Finding, unit: LengthUnit): string[] => [
+  `${severity === 'error' ? 'To mend' : 'To know'}: ${plainWords(message, unit)}`,
+  ...repairs.map((repair: Repair) => `One way: ${plainWords(repair.message, unit)}`),
 ];

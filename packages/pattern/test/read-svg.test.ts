@@ -1,4 +1,5 @@
 import { readdirSync, readFileSync } from 'node:fs';
+import { plainWords } from '@seamwright/arrangement';
 import { type Result, sentence } from '@seamwright/geometry';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
@@ -34,7 +35,7 @@ function plain({ drawing, name, findings }: SvgDrawing) {
     ...(name !== undefined && { name }),
     outline: drawing.outline.map(at),
     splits: drawing.splits.map(({ from, to }) => [at(from), at(to)]),
-    findings: findings.map(({ kind, message }) => `${kind}: ${message}`),
+    findings: findings.map(({ kind, message }) => `${kind}: ${plainWords(message)}`),
   };
 }
 

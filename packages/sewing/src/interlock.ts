@@ -1,8 +1,12 @@
 import {
   type Arrangement,
   type Finding,
-  placeName,
+  type Message,
+  placeOn,
+  type Said,
+  say,
   TOLD_ONE_BY_ONE,
+  thePatches,
   toldOneByOne,
 } from '@seamwright/arrangement';
 import type { Point, Segment } from '@seamwright/geometry';
@@ -46,7 +50,7 @@ function findingOf(arrangement: Arrangement, interlock: Interlock): Finding {
   return {
     kind: 'interlocked',
     severity: 'error',
-    message: messageOf(interlock, placeName(meanOf(at), arrangement.outline)) + (smallest ? '' : NOT_PROVED),
+    message: say`${messageOf(interlock, placeOn(meanOf(at), arrangement.outline))}${smallest ? '' : NOT_PROVED}`,
     at,
     lines: [...new Set(drawn)].sort(),
     patches,
@@ -63,14 +67,14 @@ const NOT_PROVED = ' Perhaps fewer patches already hold each other here.';
 
 const MEND = 'Let one of them run straight on to the next line or to the edge.';
 
-function messageOf({ ring, patches }: Interlock, where: string): string {
+function messageOf({ ring, patches }: Interlock, where: Said): Message {
   const count = ring.seams.length;
-  const held = `${patches.length} patches hold each other`;
+  const held = say`${thePatches(patches)} hold each other`;
   if (ring.kind === 'ring')
-    return `${count} seams chase each other round ${where}: each ends on the next, so whichever is sewn last, another is in its way, and ${held}. ${MEND}`;
+    return say`${count} seams chase each other round ${where}: each ends on the next, so whichever is sewn last, another is in its way, and ${held}. ${MEND}`;
   if (count === 2)
-    return `A seam turns a corner at ${where}, so one patch would have to be set into the other. Let one of its two sides run straight on to the next line or to the edge.`;
-  return `${count} seams meet at ${where} and none runs straight through, so the last of them would turn a corner, and ${held}. ${MEND}`;
+    return say`A seam turns a corner at ${where}, so one patch would have to be set into the other. Let one of its two sides run straight on to the next line or to the edge.`;
+  return say`${count} seams meet at ${where} and none runs straight through, so the last of them would turn a corner, and ${held}. ${MEND}`;
 }
 
 /** The mean of some points: where a ring of seams is said to be. */

@@ -1,4 +1,4 @@
-import type { Arrangement, Finding } from '@seamwright/arrangement';
+import { type Arrangement, type Finding, plainWords } from '@seamwright/arrangement';
 import { boundingBox, type Point, type Segment } from '@seamwright/geometry';
 import type { SewingPlan, Verdict } from './types.ts';
 
@@ -97,12 +97,12 @@ export function sewingReport(
       ({ kind, severity, message, at, repairs }) => ({
         kind,
         severity,
-        message,
+        message: plainWords(message),
         at: at.map(pair),
         repairs: repairs
           .filter(({ splits }) => splits.length > 0)
           .map((repair) => ({
-            message: repair.message,
+            message: plainWords(repair.message),
             splits: repair.splits.map(([a, b]) => [pair(a), pair(b)] as const),
           })),
       }),

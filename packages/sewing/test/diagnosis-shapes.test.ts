@@ -1,4 +1,10 @@
-import { type Arrangement, arrange, drawingFromSegments, type Finding } from '@seamwright/arrangement';
+import {
+  type Arrangement,
+  arrange,
+  drawingFromSegments,
+  type Finding,
+  plainWords,
+} from '@seamwright/arrangement';
 import type { Point, Segment } from '@seamwright/geometry';
 import { describe, expect, it } from 'vitest';
 import { SHAPE_LIMITS, type ShapeLimits, shapeFindings } from '../src/index.ts';
@@ -35,7 +41,7 @@ describe('slivers', () => {
 
   it('a strip narrower than 1/8 in, not one of 1/8 in', () => {
     expect(kinds(told(strip(0.1)))).toEqual(['sliver']);
-    expect(told(strip(0.1))[0]!.message).toContain('0.1 in wide at (6, 6.05)');
+    expect(plainWords(told(strip(0.1))[0]!.message)).toContain('0.1 in wide at (6, 6.05)');
     expect(told(strip(1 / 8))).toEqual([]);
     expect(kinds(told(strip(1 / 8), { narrowest: 1 / 4 }))).toEqual(['sliver']);
     expect(told(strip(0.1), { narrowest: 0 })).toEqual([]);
@@ -69,7 +75,7 @@ describe('slivers', () => {
   it('a waist, where a corner comes near the other side', () => {
     const findings = told([l(0, 4, 6, 5.95), l(6, 5.95, 12, 4), l(0, 6, 12, 6)]);
     expect(kinds(findings)).toEqual(['sliver']);
-    expect(findings[0]!.message).toContain('0.05 in wide at (6, 5.975)');
+    expect(plainWords(findings[0]!.message)).toContain('0.05 in wide at (6, 5.975)');
   });
 
   it('the frame round an island', () => {
@@ -84,7 +90,7 @@ describe('sharp points', () => {
     const findings = told([l(0, 0, 12, 2)]);
     expect(kinds(findings)).toEqual(['sharp-point']);
     // atan(2 / 12) = 9.46°
-    expect(findings[0]!.message).toContain('9.5°');
+    expect(plainWords(findings[0]!.message)).toContain('9.5°');
     expect(findings[0]!.at).toEqual([{ x: 0, y: 0 }]);
     expect(told([l(0, 0, 12, 2)], { sharpest: 9 })).toEqual([]);
   });
@@ -108,7 +114,7 @@ describe('lines that nearly line up', () => {
     const jog = (off: number) => [l(0, 6, 12, 6), l(4, 0, 4, 6), l(4 + off, 6, 4 + off, 12)];
     const findings = told(jog(0.06));
     expect(kinds(findings)).toEqual(['near-line-up']);
-    expect(findings[0]!.message).toContain('miss each other by 0.06 in');
+    expect(plainWords(findings[0]!.message)).toContain('miss each other by 0.06 in');
     expect(findings[0]!.lines).toEqual(['s2', 's3']);
     expect(told(jog(0))).toEqual([]);
     expect(told(jog(0.2))).toEqual([]);
@@ -118,7 +124,7 @@ describe('lines that nearly line up', () => {
     const bend = (rise: number) => [l(0, 6, 6, 6 + rise), l(6, 6 + rise, 12, 6)];
     expect(kinds(told(bend(0.1)))).toEqual(['near-line-up']);
     // 2 atan(0.1 / 6) = 1.91°
-    expect(told(bend(0.1))[0]!.message).toContain('1.9°');
+    expect(plainWords(told(bend(0.1))[0]!.message)).toContain('1.9°');
     expect(told(bend(0.2))).toEqual([]);
     // Within the sewer's 1/128 in they are one line.
     expect(told(bend(1 / 256))).toEqual([]);
@@ -138,7 +144,7 @@ describe('small patches', () => {
     expect(told(corner, { leastSize: 0.9 })).toEqual([]);
     const findings = told(corner, { leastSize: 0.9, smallestScale: 0.5 });
     expect(kinds(findings)).toEqual(['small-patch']);
-    expect(findings[0]!.message).toMatch(/is 0\.50\d in across/);
+    expect(plainWords(findings[0]!.message)).toMatch(/is 0\.50\d in across/);
   });
 
   it('are measured by the largest circle in them', () => {

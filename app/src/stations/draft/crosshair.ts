@@ -10,9 +10,9 @@ import { type LengthUnit, MM_PER_INCH, type Point, SNAP_DISTANCE } from '@seamwr
 import { blockBounds } from '../../canvas/bounds.ts';
 import { announce } from '../../store/notices.ts';
 import { currentBlock, pattern, useWork } from '../../store/work.ts';
+import { lengthWords, originOf, placeWords } from '../../ui/measures.ts';
 import { gridOf } from './grid-of.ts';
 import { nudgeChosen, send, takeUp, useHand } from './hand.ts';
-import { lengthWords, originOf, placeWords } from './measures.ts';
 
 /** Inches: a thirty-second of an inch; a millimetre, where lengths are in centimetres. */
 const fineStep = (unit: LengthUnit): number => (unit === 'in' ? FINE_STEP : 1 / MM_PER_INCH);

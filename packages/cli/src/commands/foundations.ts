@@ -137,7 +137,7 @@ async function write(plan: PagePlan, drawings: Drawings, order: FoundationOrder,
   if (order.fabrics && fabrics.length === 0) io.out('There are no fabrics in the file, so none is named.\n');
   for (const block of blocks) {
     io.out(
-      `${[`${block.name} ${verdictText(block.plan)}.`, ...findingLines(block)].map(oneLine).join('\n  ')}\n`,
+      `${[`${block.name} ${verdictText(block.plan)}.`, ...findingLines(block, drawings.unit)].map(oneLine).join('\n  ')}\n`,
     );
   }
   const pages = counted(plan.sheets.length, 'page', 'pages');

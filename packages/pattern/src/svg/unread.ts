@@ -81,7 +81,7 @@ export function findingsOf(passed: readonly Passed[]): Finding[] {
 export const caution = (kind: string, message: string, at: readonly Point[] = []): Finding => ({
   kind,
   severity: 'caution',
-  message,
+  message: [message],
   at,
   lines: [],
   repairs: [],

@@ -1,4 +1,4 @@
-import type { Finding } from '@seamwright/arrangement';
+import { type Finding, say } from '@seamwright/arrangement';
 import type { SewingPlan } from '../types.ts';
 
 /**
@@ -22,5 +22,5 @@ export function planAsNeeded(plan: (partialSeams: boolean) => SewingPlan): Sewin
 const asCaution = (finding: Finding): Finding => ({
   ...finding,
   severity: 'caution',
-  message: `${finding.message} Or sew it as it is, with a partial seam.`,
+  message: say`${finding.message} Or sew it as it is, with a partial seam.`,
 });

@@ -1,4 +1,4 @@
-import { type Arrangement, type Finding, placeName, toldOneByOne } from '@seamwright/arrangement';
+import { type Arrangement, type Finding, placeOn, say, toldOneByOne } from '@seamwright/arrangement';
 import type { Touching } from '../contact.ts';
 import { type Interlock, interlocksOf } from '../diagnosis/interlocks.ts';
 import { meanOf } from '../interlock.ts';
@@ -21,14 +21,14 @@ export function setInFindings(
 
 function findingOf(arrangement: Arrangement, { ring, patches }: Interlock): Finding {
   const at = ring.corners.map((vertex) => arrangement.vertices[vertex]!.at);
-  const where = placeName(meanOf(at), arrangement.outline);
+  const where = placeOn(meanOf(at), arrangement.outline);
   return {
     kind: 'set-in-seam',
     severity: 'caution',
     message:
       ring.kind === 'corner'
-        ? `Sewn as drawn, a seam would have to be set in at ${where} (a Y-seam): it stops there at a corner, to be turned and sewn on.`
-        : `Sewn as drawn, a seam would have to be set in round ${where} (a Y-seam): none of the seams there can be left open and closed later.`,
+        ? say`Sewn as drawn, a seam would have to be set in at ${where} (a Y-seam): it stops there at a corner, to be turned and sewn on.`
+        : say`Sewn as drawn, a seam would have to be set in round ${where} (a Y-seam): none of the seams there can be left open and closed later.`,
     at,
     lines: [],
     patches,

@@ -1,4 +1,4 @@
-import type { Drawing } from '@seamwright/arrangement';
+import type { Drawing, Message } from '@seamwright/arrangement';
 import type { Point } from '@seamwright/geometry';
 
 /** What a repair does to the drawing. */
@@ -7,7 +7,7 @@ export type RepairKind = 'extend' | 'slide' | 'merge' | 'line-up' | 'trim' | 're
 /** A change that may be a repair; whether it is one shows when the changed drawing is solved. */
 export interface Candidate {
   readonly kind: RepairKind;
-  readonly message: string;
+  readonly message: Message;
   readonly drawing: Drawing;
   readonly splits: readonly (readonly [Point, Point])[];
   /** What it will cost, as far as that can be told without solving: which candidates are tried first. */

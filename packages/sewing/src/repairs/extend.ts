@@ -1,4 +1,4 @@
-import { type Arrangement, type Drawing, inches, placeName } from '@seamwright/arrangement';
+import { type Arrangement, type Drawing, inches, placeOn, say } from '@seamwright/arrangement';
 import type { Candidate } from './candidate.ts';
 import { DrawingEdit } from './edit.ts';
 import { type SeamEnd, type Stop, stopsAhead } from './ways-on.ts';
@@ -23,12 +23,12 @@ function extension(
   crossed: number,
 ): Candidate {
   const { at } = arrangement.vertices[seam.vertex]!;
-  const where = placeName(at, arrangement.outline);
+  const where = placeOn(at, arrangement.outline);
   const what = stop.onOutline ? 'the edge of the block' : crossed === 0 ? 'the next line' : 'the line';
-  const goal = `${what} at ${placeName(stop.at, arrangement.outline)}`;
+  const goal = say`${what} at ${placeOn(stop.at, arrangement.outline)}`;
   return {
     kind: 'extend',
-    message: `Let the line that ends at ${where} run straight on for ${inches(stop.length)}, to ${goal}`,
+    message: say`Let the line that ends at ${where} run straight on for ${inches(stop.length)}, to ${goal}`,
     drawing: extended(drawing, arrangement, seam, stop),
     splits: [[at, stop.at]],
     patches: crossed + 1,

@@ -1,4 +1,4 @@
-import { type Arrangement, arrange, type Drawing, type Finding, placeName } from '@seamwright/arrangement';
+import { type Arrangement, arrange, type Drawing, type Finding, placeOn, say } from '@seamwright/arrangement';
 import { cross, distance, type Point, SAME_COORDINATE, subtract } from '@seamwright/geometry';
 import type { Candidate } from './candidate.ts';
 import { extended } from './extend.ts';
@@ -59,7 +59,7 @@ function freed(drawing: Drawing, arrangement: Arrangement, corners: readonly Poi
   const length = splits.reduce((sum, [a, b]) => sum + distance(a, b), 0);
   return {
     kind: 'reach',
-    message: `Let the sides of the shape run on to the next lines, from ${placeName(first, arrangement.outline)} round to ${placeName(corners.at(-1)!, arrangement.outline)}`,
+    message: say`Let the sides of the shape run on to the next lines, from ${placeOn(first, arrangement.outline)} round to ${placeOn(corners.at(-1)!, arrangement.outline)}`,
     drawing: changed,
     splits,
     patches: runs.length - 1,

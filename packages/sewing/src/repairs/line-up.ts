@@ -1,4 +1,4 @@
-import { type Arrangement, type Drawing, type Finding, inches, placeName } from '@seamwright/arrangement';
+import { type Arrangement, type Drawing, type Finding, inches, placeOn, say } from '@seamwright/arrangement';
 import { distance, lineCrossing, midpoint, type Point, parameterOn, pointAt } from '@seamwright/geometry';
 import { findNearLineUps, type NearLineUp } from '../diagnosis/shapes/line-ups.ts';
 import type { Candidate } from './candidate.ts';
@@ -44,7 +44,7 @@ function linedUp(drawing: Drawing, arrangement: Arrangement, { ends, across }: N
   const moved = Math.max(distance(p, goal), distance(q, goal));
   return {
     kind: 'line-up',
-    message: `Line the two lines up at ${placeName(midpoint(p, q), outline)}: their ends move by up to ${inches(moved)}`,
+    message: say`Line the two lines up at ${placeOn(midpoint(p, q), outline)}: their ends move by up to ${inches(moved)}`,
     drawing: edit.finish(),
     splits: [],
     patches: 0,

@@ -4,7 +4,8 @@ import {
   type Finding,
   inches,
   type LineId,
-  placeName,
+  placeOn,
+  say,
 } from '@seamwright/arrangement';
 import { distance, nearestOnSegment, type Point, SNAP_DISTANCE } from '@seamwright/geometry';
 import type { Candidate } from './candidate.ts';
@@ -45,7 +46,7 @@ function drawnOut(
   return [
     {
       kind: 'extend',
-      message: `Let the line that ends loose at ${placeName(tip, arrangement.outline)} run on for ${inches(length)}, to the next line at ${placeName(ahead, arrangement.outline)}`,
+      message: say`Let the line that ends loose at ${placeOn(tip, arrangement.outline)} run on for ${inches(length)}, to the next line at ${placeOn(ahead, arrangement.outline)}`,
       drawing: edit.finish(),
       splits: [[tip, ahead]],
       patches: 1,
@@ -78,14 +79,14 @@ function trimmed(
       back = arrangement.vertices[last]!.at;
     }
   }
-  const where = placeName(tip, arrangement.outline);
+  const where = placeOn(tip, arrangement.outline);
   return [
     {
       kind: 'trim',
       message:
         back === null
-          ? `Take away the line that ends loose at ${where}`
-          : `Trim the line that ends loose at ${where} by ${inches(distance(tip, back))}, back to the line it meets`,
+          ? say`Take away the line that ends loose at ${where}`
+          : say`Trim the line that ends loose at ${where} by ${inches(distance(tip, back))}, back to the line it meets`,
       drawing: edit.finish(),
       splits: [],
       patches: 0,

@@ -1,4 +1,4 @@
-import { type Arrangement, type Drawing, inches, placeName } from '@seamwright/arrangement';
+import { type Arrangement, type Drawing, inches, placeOn, say } from '@seamwright/arrangement';
 import { distance, type Point } from '@seamwright/geometry';
 import type { Candidate } from './candidate.ts';
 import { DrawingEdit } from './edit.ts';
@@ -33,7 +33,7 @@ function slide(drawing: Drawing, arrangement: Arrangement, seam: SeamEnd, goal: 
   ];
   return {
     kind: 'slide',
-    message: `Slide the end at ${placeName(old, outline)} of the line from ${placeName(start, outline)} by ${inches(distance(old, now))}, to ${placeName(now, outline)}`,
+    message: say`Slide the end at ${placeOn(old, outline)} of the line from ${placeOn(start, outline)} by ${inches(distance(old, now))}, to ${placeOn(now, outline)}`,
     drawing: changed,
     splits: [],
     patches: 0,

@@ -16,9 +16,9 @@ import { useTheme } from '../../../canvas/theme.ts';
 import { useScale } from '../../../canvas/view-context.ts';
 import { currentBlock, currentDrawing, useWork } from '../../../store/work.ts';
 import { angleWords } from '../../../ui/angle.ts';
+import { lengthWords, originOf, placeWords } from '../../../ui/measures.ts';
 import { useHand } from '../hand.ts';
 import type { Held } from '../held.ts';
-import { lengthWords, originOf, placeWords } from '../measures.ts';
 import { BesidePointer } from './beside-pointer.tsx';
 import { SnapMark } from './snap-mark.tsx';
 

@@ -3,8 +3,8 @@ import { drawnLines } from '@seamwright/drafting';
 import { distance } from '@seamwright/geometry';
 import { useWork } from '../../../store/work.ts';
 import { Field } from '../../../ui/field.tsx';
+import { lengthWords } from '../../../ui/measures.ts';
 import { usePointing } from '../../../ui/use-pointing.ts';
-import { lengthWords } from '../measures.ts';
 import { namesOf } from '../names.ts';
 
 interface LineChoiceProps {

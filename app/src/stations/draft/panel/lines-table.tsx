@@ -2,9 +2,9 @@ import { type DrawnLine, drawnLines, putLineEndSymmetric } from '@seamwright/dra
 import { distance, type LengthUnit, type Point } from '@seamwright/geometry';
 import { memo } from 'react';
 import { currentBlock, useWork } from '../../../store/work.ts';
+import { lengthWords, originOf } from '../../../ui/measures.ts';
 import { choose } from '../chosen.ts';
 import { currentSymmetry } from '../hand.ts';
-import { lengthWords, originOf } from '../measures.ts';
 import { namesOf } from '../names.ts';
 import { makeTyped } from './make.ts';
 import { movePointTo } from './move-point-to.ts';

@@ -1,8 +1,8 @@
 import type { KeyboardEvent } from 'react';
 import { select, togglePatch } from '../../../store/selection.ts';
 import { currentBlock, useWork } from '../../../store/work.ts';
+import { originOf, placeWords } from '../../../ui/measures.ts';
 import { rove } from '../../../ui/roving.ts';
-import { originOf, placeWords } from '../measures.ts';
 import styles from './panel.module.css';
 
 /** The patches: one stop of the Tab key; arrows go through the list. */

@@ -3,7 +3,7 @@ import { fail } from '@seamwright/geometry';
 import { changeBlock, endStep } from '../../../store/changes.ts';
 import { currentBlock, useWork } from '../../../store/work.ts';
 import { Field } from '../../../ui/field.tsx';
-import { lengthWords, originOf } from '../measures.ts';
+import { lengthWords, originOf } from '../../../ui/measures.ts';
 import { FabricChoice } from '../views/fabric-choice.tsx';
 import type { MakeEdit } from './make.ts';
 import styles from './panel.module.css';

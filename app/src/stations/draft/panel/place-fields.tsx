@@ -1,6 +1,6 @@
 import type { Point } from '@seamwright/geometry';
 import { currentBlock, useWork } from '../../../store/work.ts';
-import { originOf } from '../measures.ts';
+import { originOf } from '../../../ui/measures.ts';
 import styles from './panel.module.css';
 import { PlaceField } from './place-field.tsx';
 

@@ -9,7 +9,7 @@ import {
 import { currentBlock, useWork } from '../../../store/work.ts';
 import { AngleField } from '../../../ui/angle-field.tsx';
 import { LengthField } from '../../../ui/length-field.tsx';
-import { originOf } from '../measures.ts';
+import { originOf } from '../../../ui/measures.ts';
 import panel from '../panel/panel.module.css';
 import { PlaceField } from '../panel/place-field.tsx';
 import { changeTracing } from './tracing-edits.ts';

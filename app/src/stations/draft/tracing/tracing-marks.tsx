@@ -8,9 +8,9 @@ import { flat } from '../../../canvas/outline-shape.tsx';
 import { FACE, useTheme } from '../../../canvas/theme.ts';
 import { useFlip, useScale } from '../../../canvas/view-context.ts';
 import { useWork } from '../../../store/work.ts';
+import { lengthWords } from '../../../ui/measures.ts';
 import { BesidePointer } from '../layers/beside-pointer.tsx';
 import { Crosshair } from '../layers/preview.tsx';
-import { lengthWords } from '../measures.ts';
 import { usePlacing } from './placing.ts';
 import { currentTracing } from './tracing-edits.ts';
 

@@ -1,4 +1,4 @@
-import { type Arrangement, type Finding, inches, placeName } from '@seamwright/arrangement';
+import { type Arrangement, type Finding, inches, placeOn, say } from '@seamwright/arrangement';
 import {
   cross,
   distance,
@@ -31,15 +31,15 @@ export function nearLineUps(arrangement: Arrangement): Finding[] {
   return findNearLineUps(arrangement).map((found): Finding => {
     const [{ vertex: v }, { vertex: w }] = found.ends;
     const [p, q] = [arrangement.vertices[v]!.at, arrangement.vertices[w]!.at];
-    const where = placeName(midpoint(p, q), arrangement.outline);
+    const where = placeOn(midpoint(p, q), arrangement.outline);
     const how =
       v === w
-        ? `bend by ${Math.round(bendOf(arrangement, found) * 10) / 10}° where they meet at ${where}`
-        : `miss each other by ${inches(distance(p, q))} at ${where}`;
+        ? say`bend by ${Math.round(bendOf(arrangement, found) * 10) / 10}° where they meet at ${where}`
+        : say`miss each other by ${inches(distance(p, q))} at ${where}`;
     return {
       kind: 'near-line-up',
       severity: 'caution',
-      message: `Two lines nearly line up, but ${how}. Line them up, or move them clearly apart.`,
+      message: say`Two lines nearly line up, but ${how}. Line them up, or move them clearly apart.`,
       at: v === w ? [p] : [p, q],
       lines: [...new Set(found.ends.flatMap(({ edge }) => arrangement.edges[edge]!.drawn))].sort(),
       repairs: [],

@@ -2,8 +2,11 @@ import {
   type Arrangement,
   type Finding,
   inches,
+  type Message,
   type Patch,
-  placeName,
+  placeOn,
+  say,
+  thePatches,
   toldOneByOne,
 } from '@seamwright/arrangement';
 import { cross, dot, type Point, subtract } from '@seamwright/geometry';
@@ -23,7 +26,7 @@ export const shapeFindings = (
     toldOneByOne(collect(arrangement, limits)),
   );
 
-const caution = (kind: string, message: string, more: Partial<Finding>): Finding => ({
+const caution = (kind: string, message: Message, more: Partial<Finding>): Finding => ({
   kind,
   severity: 'caution',
   message,
@@ -39,10 +42,10 @@ function slivers(arrangement: Arrangement, { narrowest }: ShapeLimits): Finding[
     const place = narrowestPlace(arrangement, patch, narrowest);
     if (place === null) return [];
     const { width, at } = place;
-    const where = placeName(at, arrangement.outline);
+    const where = placeOn(at, arrangement.outline);
     return caution(
       'sliver',
-      `A patch is only ${inches(width)} wide at ${where}: less than ${inches(narrowest)} is lost in its own seam allowances. Move a line, or take one away.`,
+      say`${thePatches([patch.index])} is only ${inches(width)} wide at ${where}: less than ${inches(narrowest)} is lost in its own seam allowances. Move a line, or take one away.`,
       { at: [at], patches: [patch.index], lines: linesRound(arrangement, patch) },
     );
   });
@@ -69,13 +72,14 @@ function sharpPoints(arrangement: Arrangement, { sharpest }: ShapeLimits): Findi
     .map(([vertex, corners]) => {
       const { at } = vertices[vertex]!;
       const least = Math.min(...corners.map(({ angle }) => angle));
+      const sharpened = thePatches(corners.map(({ patch }) => patch));
       const what =
         corners.length === 1
-          ? `A patch comes to a point of ${degrees(least)}`
-          : `${corners.length} patches come to points of ${degrees(least)} and more`;
+          ? say`${sharpened} comes to a point of ${degrees(least)}`
+          : say`${sharpened} come to points of ${degrees(least)} and more`;
       return caution(
         'sharp-point',
-        `${what} at ${placeName(at, outline)}: sharper than ${degrees(sharpest)} is hard to sew and thick with seam allowances. Open the angle, or let the point end on another line.`,
+        say`${what} at ${placeOn(at, outline)}: sharper than ${degrees(sharpest)} is hard to sew and thick with seam allowances. Open the angle, or let the point end on another line.`,
         {
           at: [at],
           patches: corners.map(({ patch }) => patch),
@@ -104,10 +108,10 @@ function smallPatches(arrangement: Arrangement, { leastSize, smallestScale }: Sh
   return arrangement.patches.flatMap((patch) => {
     const printed = widestCircle(patch) * smallestScale;
     if (printed >= leastSize) return [];
-    const where = placeName(patch.heart, arrangement.outline);
+    const where = placeOn(patch.heart, arrangement.outline);
     return caution(
       'small-patch',
-      `The patch at ${where} is ${inches(printed)} across at the smallest size to be printed, less than ${inches(leastSize)}. Join it to a neighbour, or print the block larger.`,
+      say`${thePatches([patch.index])} at ${where} is ${inches(printed)} across at the smallest size to be printed, less than ${inches(leastSize)}. Join it to a neighbour, or print the block larger.`,
       { at: [patch.heart], patches: [patch.index], lines: linesRound(arrangement, patch) },
     );
   });

@@ -7,7 +7,7 @@ import {
   SAME_COORDINATE,
   subtract,
 } from '@seamwright/geometry';
-import { blockBounds } from '../../canvas/bounds.ts';
+import { blockBounds } from '../canvas/bounds.ts';
 
 /** Inches: what is read off a ruler; exact places have a field of their own. */
 const READ_TO = 1 / 32;
