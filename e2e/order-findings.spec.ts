@@ -141,7 +141,7 @@ test('cautions say what is hard to sew; how small a patch may be is the maker’
   await goTo(page, 'Order');
   await expect(verdict(page)).toHaveText('Sews on one foundation · 1 caution');
   await expect(
-    findings(page).getByRole('button', { name: /^Caution 1: A patch comes to a point of 7.6°/ }),
+    findings(page).getByRole('button', { name: /^Caution 1: Patch A\d comes to a point of 7.6°/ }),
   ).toBeVisible();
 
   // The upper patch is 2 in high. Printed at half its size it is 1 in, and too small for one who sews none below 1½ in.

@@ -66,7 +66,7 @@ function merge(
   const [a, b] = outer.map((v) => vertices[v]!.at) as [Point, Point];
   return {
     kind: 'merge',
-    message: say`Take away the ${inches(distance(a, b))} of line at ${placeOn(midpoint(a, b), outline)}, so that the patches on its two sides become one`,
+    message: say`Take away ${inches(distance(a, b))} of line at ${placeOn(midpoint(a, b), outline)}, so that the patches on its two sides become one`,
     drawing: withoutStretch(drawing, arrangement, line, outer as [number, number], shared),
     splits: [],
     patches: -1,
