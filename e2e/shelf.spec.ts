@@ -16,6 +16,7 @@ test.describe('the shelf of starting points', () => {
     await expect(dialog(page).getByLabel('Look for')).toBeFocused();
     await page.keyboard.type('ohio');
     await expect(dialog(page).getByRole('radio')).toHaveCount(1);
+    await expect(dialog(page).getByRole('region', { name: 'Ohio star' })).toBeVisible();
     await dialog(page).getByRole('radio', { name: 'Ohio star' }).check();
     await expect(said(page)).toContainText('12 × 12 in, 21 patches. Sews on ');
     await dialog(page).getByLabel('Finished side').fill('7 1/2');
@@ -65,11 +66,21 @@ test.describe('the shelf of starting points', () => {
     await rounds.press('Enter');
     await expect(dialog(page).getByRole('alert')).toContainText('Type a whole number from 1 to');
     await expect(rounds).toHaveValue('many');
+    // What is refused is not made of the measure that was there before.
+    const start = dialog(page).getByRole('button', { name: 'Start from this' });
+    await expect(said(page)).toHaveText('Type another measure above to see what comes of it.');
+    await expect(start).toBeDisabled();
+    await start.click({ force: true });
+    await expect(dialog(page)).toBeVisible();
     await rounds.press('Escape');
     await expect(rounds).toHaveValue('4');
+    await expect(start).toBeEnabled();
+    await expect(said(page)).toContainText('12 × 12 in');
     await dialog(page).getByLabel('Look for').fill('zeppelin');
     await expect(dialog(page)).toContainText('No starting point is called, or described as, “zeppelin”.');
+    await expect(start).toHaveCount(0);
     await dialog(page).getByRole('button', { name: 'Show them all' }).click();
+    await expect(dialog(page).getByRole('region', { name: 'Log cabin', exact: true })).toBeVisible();
     expect(await dialog(page).getByRole('radio').count()).toBeGreaterThanOrEqual(24);
     await page.keyboard.press('Escape');
     await expect(dialog(page)).toBeHidden();

@@ -1,7 +1,7 @@
 import type { Drawing } from '@seamwright/arrangement';
 import type { Parameter, StartingPoint } from '@seamwright/drafting';
 import { sentence } from '@seamwright/geometry';
-import { useMemo, useState } from 'react';
+import { useCallback, useMemo, useState } from 'react';
 import { isFresh } from '../store/fresh.ts';
 import { currentBlock, useWork } from '../store/work.ts';
 import { verdictWords } from '../study/verdict.ts';
@@ -25,6 +25,12 @@ export function ShelfDetails({ start, take }: ShelfDetailsProps) {
   const unit = useWork((work) => work.history.present.unit);
   const replaces = useWork((work) => isFresh(currentBlock(work)));
   const [values, setValues] = useState<Readonly<Record<string, number>>>({});
+  const [refused, setRefused] = useState<readonly string[]>([]);
+  const tell = useCallback(
+    (id: string, isRefused: boolean) =>
+      setRefused((before) => [...before.filter((one) => one !== id), ...(isRefused ? [id] : [])]),
+    [],
+  );
   const made = useMemo(() => start.build(values), [start, values]);
   const drawing = made.ok ? made.value : null;
   const study = useLookAt(drawing);
@@ -49,14 +55,21 @@ export function ShelfDetails({ start, take }: ShelfDetailsProps) {
             parameter={parameter}
             value={values[parameter.id] ?? parameter.usual}
             onChange={(value) => setValues((before) => ({ ...before, [parameter.id]: value }))}
+            onRefused={tell}
           />
         ))}
       </div>
       <p className={styles.verdict} role="status" data-testid="shelf-verdict">
-        {made.ok ? `${sizeWords(made.value, unit)}, ${words}` : sentence(made.problem)}
+        {refused.length > 0 && 'Type another measure above to see what comes of it.'}
+        {refused.length === 0 &&
+          (made.ok ? `${sizeWords(made.value, unit)}, ${words}` : sentence(made.problem))}
       </p>
       <div className={styles.take}>
-        <Button look="main" disabled={drawing === null} onClick={() => drawing !== null && take(drawing)}>
+        <Button
+          look="main"
+          waits={drawing === null || refused.length > 0}
+          onClick={() => drawing !== null && take(drawing)}
+        >
           Start from this
         </Button>
         <span>
@@ -71,16 +84,19 @@ interface ParameterFieldProps {
   readonly parameter: Parameter;
   readonly value: number;
   readonly onChange: (value: number) => void;
+  readonly onRefused: (id: string, refused: boolean) => void;
 }
 
-function ParameterField({ parameter, value, onChange }: ParameterFieldProps) {
-  const { label, kind, least, most } = parameter;
+function ParameterField({ parameter, value, onChange, onRefused }: ParameterFieldProps) {
+  const { id, label, kind, least, most } = parameter;
+  const tell = useCallback((refused: boolean) => onRefused(id, refused), [id, onRefused]);
+  const field = { label, value, onChange, onRefused: tell };
   switch (kind) {
     case 'count':
-      return <CountField label={label} value={value} least={least} most={most} onChange={onChange} />;
+      return <CountField {...field} least={least} most={most} />;
     case 'length':
-      return <LengthField label={label} value={value} range={{ least, most }} onChange={onChange} />;
+      return <LengthField {...field} range={{ least, most }} />;
     case 'share':
-      return <ShareField label={label} value={value} least={least} most={most} onChange={onChange} />;
+      return <ShareField {...field} least={least} most={most} />;
   }
 }

@@ -31,11 +31,13 @@ function Choosing({ onClose }: { readonly onClose: () => void }) {
   const [looked, setLooked] = useState('');
   const [chosen, setChosen] = useState<StartingPoint>(startingPoints[0]!);
   const found = startingPoints.filter((start) => answers(start, looked));
-  const take = (drawing: Drawing) => {
+  // What is not among those found is not ready to be taken; it is looked at again once it is.
+  const start = found.includes(chosen) ? chosen : found[0];
+  const take = ({ name }: StartingPoint, drawing: Drawing) => {
     onClose();
     goTo('draft');
-    addDrawing(`Start from ${chosen.name}`, chosen.name, drawing);
-    announce(`${chosen.name} is a block of the pattern`);
+    addDrawing(`Start from ${name}`, name, drawing);
+    announce(`${name} is a block of the pattern`);
     // What opened the dialog may be gone: once it is closed, the work has the focus.
     setTimeout(() => document.getElementById('station')?.focus());
   };
@@ -56,7 +58,7 @@ function Choosing({ onClose }: { readonly onClose: () => void }) {
         <p className="heard" role="status">
           {looked.trim() === '' ? '' : `${counted(found.length, 'starting point')} found`}
         </p>
-        {found.length === 0 ? (
+        {start === undefined ? (
           <div className={styles.none}>
             <p>No starting point is called, or described as, “{looked.trim()}”.</p>
             <Button onClick={() => setLooked('')}>Show them all</Button>
@@ -65,14 +67,16 @@ function Choosing({ onClose }: { readonly onClose: () => void }) {
           <PictureChoice
             label="Starting point"
             options={found}
-            value={chosen}
+            value={start}
             onChange={setChosen}
-            picture={(start) => <Picture start={start} />}
+            picture={(one) => <Picture start={one} />}
             className={styles.pictures}
           />
         )}
       </div>
-      <ShelfDetails key={chosen.id} start={chosen} take={take} />
+      {start !== undefined && (
+        <ShelfDetails key={start.id} start={start} take={(drawing) => take(start, drawing)} />
+      )}
     </div>
   );
 }

@@ -1,4 +1,4 @@
-import { type TakeValue, TypedField } from './typed-field.tsx';
+import { type TakeValue, type TellRefused, TypedField } from './typed-field.tsx';
 
 interface CountFieldProps {
   readonly label: string;
@@ -7,10 +7,11 @@ interface CountFieldProps {
   readonly most: number;
   readonly hint?: string;
   readonly onChange: TakeValue;
+  readonly onRefused?: TellRefused;
 }
 
 /** A whole number. What is none stays in the field with a sentence beside it, and the value remains what it was. */
-export function CountField({ label, value, least, most, hint, onChange }: CountFieldProps) {
+export function CountField({ label, value, least, most, hint, onChange, onRefused }: CountFieldProps) {
   return (
     <TypedField
       label={label}
@@ -26,6 +27,7 @@ export function CountField({ label, value, least, most, hint, onChange }: CountF
           : { problem: `Type a whole number from ${least} to ${most}.` };
       }}
       onChange={onChange}
+      onRefused={onRefused}
     />
   );
 }

@@ -7,7 +7,7 @@ import {
   sentence,
 } from '@seamwright/geometry';
 import { useWork } from '../store/work.ts';
-import { type TakeValue, TypedField } from './typed-field.tsx';
+import { type TakeValue, type TellRefused, TypedField } from './typed-field.tsx';
 
 interface LengthFieldProps {
   readonly label: string;
@@ -21,6 +21,7 @@ interface LengthFieldProps {
   readonly hint?: string;
   /** Called with inches when the field is left, or at Enter, and what was typed is a length within the range. */
   readonly onChange: TakeValue;
+  readonly onRefused?: TellRefused;
 }
 
 /**
@@ -35,6 +36,7 @@ export function LengthField({
   read,
   hint,
   onChange,
+  onRefused,
 }: LengthFieldProps) {
   const unit = useWork((work) => work.history.present.unit);
   return (
@@ -49,6 +51,7 @@ export function LengthField({
         return length.ok ? length : { problem: sentence(length.problem) };
       }}
       onChange={onChange}
+      onRefused={onRefused}
     />
   );
 }

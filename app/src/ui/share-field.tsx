@@ -1,4 +1,4 @@
-import { TypedField } from './typed-field.tsx';
+import { type TellRefused, TypedField } from './typed-field.tsx';
 
 interface ShareFieldProps {
   readonly label: string;
@@ -7,12 +7,13 @@ interface ShareFieldProps {
   readonly least: number;
   readonly most: number;
   readonly onChange: (share: number) => void;
+  readonly onRefused?: TellRefused;
 }
 
 const shown = (share: number): string => `${Math.round(share * 1000) / 10} %`;
 
 /** A part of a whole, in per cent. What is none stays in the field with a sentence beside it. */
-export function ShareField({ label, value, least, most, onChange }: ShareFieldProps) {
+export function ShareField({ label, value, least, most, onChange, onRefused }: ShareFieldProps) {
   return (
     <TypedField
       label={label}
@@ -27,6 +28,7 @@ export function ShareField({ label, value, least, most, onChange }: ShareFieldPr
           : { problem: `Type a percentage from ${shown(least)} to ${shown(most)}.` };
       }}
       onChange={onChange}
+      onRefused={onRefused}
     />
   );
 }

@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { useEffect, useState } from 'react';
 import { Field } from './field.tsx';
 
 /** What was typed, as a value; or what to say of it. */
@@ -17,15 +17,23 @@ interface TypedFieldProps {
   readonly read: (typed: string) => Reading;
   /** Called when the field is left, or at Enter, and what was typed is another value. */
   readonly onChange: TakeValue;
+  readonly onRefused?: TellRefused | undefined;
 }
+
+/** Told true when what was typed is refused, and stays in the field; false when it no longer does. */
+export type TellRefused = (refused: boolean) => void;
 
 /**
  * A number as people type it. What cannot be read, or is refused, stays in the field with a sentence beside it, and the
  * value remains what it was. Escape brings the value back; so does a value that changes for another reason.
  */
-export function TypedField({ label, value, shown, hint, inputMode, read, onChange }: TypedFieldProps) {
+export function TypedField(props: TypedFieldProps) {
+  const { label, value, shown, hint, inputMode, read, onChange, onRefused } = props;
   const [typing, setTyping] = useState<Typing | null>(null);
   const current = typing?.over === value ? typing : null;
+
+  const refused = current !== null && current.problem !== null;
+  useEffect(() => onRefused?.(refused), [refused, onRefused]);
 
   const commit = () => {
     if (current === null) return;
@@ -43,6 +51,7 @@ export function TypedField({ label, value, shown, hint, inputMode, read, onChang
       {(control) => (
         <input
           {...control}
+          data-settled={current === null}
           value={current?.text ?? shown}
           inputMode={inputMode}
           autoComplete="off"
