@@ -98,15 +98,48 @@ test('an end that stops short is found, and its repair is applied and undone', a
   await holdEnds(page);
   await drag(page, [0, 2], [4, 2]);
   await expect(verdict(page)).toContainText('1 error');
+  // Said in the unit that the pattern has: (4, 2 in) is (10.16, 5.08 cm).
+  await page.getByRole('radio', { name: 'Centimetres' }).check();
   await page.getByRole('button', { name: /^Verdict: / }).click();
-  await page
-    .getByRole('region', { name: 'Verdict' })
-    .getByRole('button', { name: /^Let the line that ends loose at \(4, 2\) run on/ })
+  const told = page.getByRole('region', { name: 'Verdict' });
+  await expect(told.getByRole('button', { name: /^Error 1: / })).toContainText(
+    'A line ends loose at (10.16, 5.08 cm), about 5.1 cm short of the next line.',
+  );
+  await page.keyboard.press('Escape');
+  await page.getByRole('radio', { name: 'Inches' }).check();
+  await page.getByRole('button', { name: /^Verdict: / }).click();
+  await told
+    .getByRole('button', { name: /^Let the line that ends loose at \(4, 2 in\) run on for 2 in, / })
     .click();
   await expect(verdict(page)).toHaveText('Sews on one foundation');
   await page.keyboard.press('Escape');
   await page.keyboard.press('Control+z');
   await expect(verdict(page)).toContainText('1 error');
+});
+
+test('undo is the pattern’s, where a field holds nothing that is not taken yet', async ({ page }) => {
+  await open(page);
+  const width = page.getByRole('region', { name: 'Finished size' }).getByLabel('Width');
+  const block = (size: string) => page.getByRole('button', { name: `Block: Block 1 ${size}` });
+  for (const key of ['Enter', 'Tab']) {
+    await width.fill('10');
+    await width.press(key);
+    await expect(block('10 × 10 in')).toBeVisible();
+    await expect(page.locator('input:focus')).toHaveCount(1);
+    await page.keyboard.press('Control+z');
+    await expect(block('6 × 6 in')).toBeVisible();
+    await expect(width).toHaveValue('6 in');
+  }
+  await page.keyboard.press('Control+y');
+  await expect(block('10 × 10 in')).toBeVisible();
+  // What is typed and not taken yet is the field's to undo.
+  await width.fill('12');
+  await page.keyboard.press('Control+z');
+  await width.press('Escape');
+  await expect(block('10 × 10 in')).toBeVisible();
+  await expect(width).toHaveValue('10 in');
+  await page.keyboard.press('Control+z');
+  await expect(block('6 × 6 in')).toBeVisible();
 });
 
 test('sizes take what people type, and refuse the rest beside the field', async ({ page }) => {

@@ -10,9 +10,9 @@ import { useShortcuts } from '../ui/shortcuts.ts';
 export function useGlobalKeys(help: () => void): void {
   const several = () => pattern(useWork.getState()).blocks.length > 1;
   useShortcuts('Everywhere', [
-    { keys: 'Mod+z', does: 'Undo', run: undo },
-    { keys: 'Mod+Shift+z', does: 'Redo', run: redo },
-    { keys: 'Mod+y', does: 'Redo', run: redo },
+    { keys: 'Mod+z', does: 'Undo', run: undo, inFields: 'settled' },
+    { keys: 'Mod+Shift+z', does: 'Redo', run: redo, inFields: 'settled' },
+    { keys: 'Mod+y', does: 'Redo', run: redo, inFields: 'settled' },
     { keys: 'Mod+s', does: 'Save a pattern file', run: savePattern, inFields: true },
     { keys: 'Mod+o', does: 'Open a pattern file or an SVG drawing', run: chooseFile, inFields: true },
     ...STATIONS.map((station, index) => ({

@@ -11,8 +11,8 @@ export interface Shortcut {
   readonly run: () => void;
   /** False: not now; the key goes on to whoever else wants it. */
   readonly when?: () => boolean;
-  /** Also while someone types in a field. */
-  readonly inFields?: boolean;
+  /** Also while someone types in a field; `settled`: in one that holds nothing that has not been taken yet. */
+  readonly inFields?: boolean | 'settled';
 }
 
 interface Registered {
@@ -83,6 +83,16 @@ export const typing = (target: EventTarget | null): boolean =>
   target instanceof HTMLElement &&
   (target.isContentEditable || target.matches('input:not([type=radio],[type=checkbox]), textarea, select'));
 
+/**
+ * Whether a field holds nothing of its own, so that undo is the pattern's: one that is typed in says so by `data-settled`, and
+ * what is chosen or slid is taken at once.
+ */
+const isSettled = (target: EventTarget | null): boolean =>
+  target instanceof HTMLElement && target.matches('[data-settled=true], select, [type=range], [type=color]');
+
+const isHeard = ({ inFields = false }: Shortcut, target: EventTarget | null): boolean =>
+  inFields === true || !typing(target) || (inFields === 'settled' && isSettled(target));
+
 /** Listens for the registered keys on the whole page; called once. */
 export function listenForShortcuts(): () => void {
   const listener = (event: KeyboardEvent) => {
@@ -92,8 +102,8 @@ export function listenForShortcuts(): () => void {
     for (const { shortcuts } of [...registered].reverse()) {
       for (const shortcut of shortcuts) {
         if (!matches(event, shortcut.keys)) continue;
-        // An open dialog has the keyboard; a field has its characters and its own undo.
-        if (modal || (typing(event.target) && shortcut.inFields !== true)) continue;
+        // An open dialog has the keyboard; a field has its characters and, while it holds any, its own undo.
+        if (modal || !isHeard(shortcut, event.target)) continue;
         if (isSingle(shortcut.keys) && !useSettings.getState().singleKeys) continue;
         if (shortcut.when?.() === false) continue;
         event.preventDefault();

@@ -154,6 +154,7 @@ function LetterForm({ study, patch, close }: LetterFormProps) {
           <input
             {...control}
             data-first
+            data-settled={typed === ''}
             value={typed}
             maxLength={4}
             autoComplete="off"

@@ -52,6 +52,7 @@ export function MeasureField(props: MeasureFieldProps) {
         <input
           {...control}
           data-measure={id}
+          data-settled={typed === null && value === undefined}
           value={typed ?? (value === undefined ? '' : shown(value))}
           placeholder={now}
           autoComplete="off"

@@ -25,7 +25,8 @@ interface ValueRowProps {
 
 interface Typing {
   readonly column: number;
-  readonly text: string;
+  /** Null while it is the value as it is. */
+  readonly text: string | null;
   readonly problem: string | null;
 }
 
@@ -46,12 +47,12 @@ export function ValueRow({ name, words, unit, values, chosen, stop, onChoose }: 
 
   const begin = (column: number) => {
     settled.current = false;
-    setTyping({ column, text: shown(values[column]!.inches, unit), problem: null });
+    setTyping({ column, text: null, problem: null });
   };
   /** Whether what was typed was taken. */
   const commit = ({ column, text }: Typing): boolean => {
     const { inches, put } = values[column]!;
-    const place = text === shown(inches, unit) ? null : readPlace(text, unit);
+    const place = text === null || text === shown(inches, unit) ? null : readPlace(text, unit);
     const said = place === null ? undefined : place.ok ? put(place.value) : sentence(place.problem);
     settled.current = said === undefined;
     setTyping(said === undefined ? null : { column, text, problem: said });
@@ -96,7 +97,8 @@ export function ValueRow({ name, words, unit, values, chosen, stop, onChoose }: 
             ref={takeFocus}
             data-cell="value"
             className={styles.field}
-            value={typing.text}
+            data-settled={typing.text === null}
+            value={typing.text ?? shown(inches, unit)}
             aria-label={`${name}, ${label}`}
             aria-invalid={typing.problem !== null}
             aria-describedby={typing.problem === null ? undefined : problem}
