@@ -1,6 +1,7 @@
 import type { Arrangement, Patch } from '@seamwright/arrangement';
 import type { Point, Polygon } from '@seamwright/geometry';
 import type { Study } from '../study/study.ts';
+import type { Area } from './mark-places.ts';
 import type { Paint } from './painting.tsx';
 import { type SectionLook, sectionLook, TILE_DENSITY, tile } from './section-look.ts';
 import type { Theme } from './theme.ts';
@@ -141,6 +142,26 @@ export function strokeCasing(context: CanvasRenderingContext2D, seams: Path2D, {
 const LARGEST = 22;
 const SMALLEST = 8;
 
+/** Digits are about half as wide as tall, in ems. */
+const WIDTH = 0.56;
+
+/** CSS pixels of a name's type; 0 where it is left out. */
+function nameSize(name: string, depth: number, scale: number): number {
+  // A circle of the patch's depth holds the name when its half-diagonal fits.
+  const fits = (depth * scale * 2) / Math.hypot(1.1, WIDTH * name.length);
+  return fits < SMALLEST ? 0 : Math.min(fits, LARGEST);
+}
+
+/** Where names are written, CSS pixels from the block's origin as it is shown; a ? is none. */
+export const writtenNames = ({ arrangement, names }: Study, scale: number, place: Place): readonly Area[] =>
+  (arrangement?.patches ?? []).flatMap(({ index, heart, depth }) => {
+    const name = names[index] ?? '?';
+    const size = name === '?' ? 0 : nameSize(name, depth, scale);
+    const { x, y } = place(heart);
+    const box = { halfWidth: (WIDTH * name.length * size) / 2, halfHeight: size / 2 };
+    return size === 0 ? [] : [{ x: x * scale, y: y * scale, ...box }];
+  });
+
 /** Every patch's name (A1) at its heart, as large as fits, upright in every view. */
 export function paintNames({ arrangement, names }: Study, { theme, scale, place }: Look): Paint {
   return (context) => {
@@ -152,10 +173,8 @@ export function paintNames({ arrangement, names }: Study, { theme, scale, place 
     context.setTransform(1, 0, 0, 1, 0, 0);
     for (const { index, heart, depth } of arrangement?.patches ?? []) {
       const name = names[index] ?? '?';
-      // A circle of the patch's depth holds the name when its half-diagonal fits; digits are about half as wide as tall.
-      const fits = (depth * scale * 2) / Math.hypot(1.1, 0.56 * name.length);
-      const size = Math.min(fits, LARGEST);
-      if (size < SMALLEST) continue;
+      const size = nameSize(name, depth, scale);
+      if (size === 0) continue;
       const image = writtenName(name, Math.floor(size * density), theme.ink);
       const at = place(heart);
       context.drawImage(

@@ -1,11 +1,10 @@
 import type { Finding } from '@seamwright/arrangement';
-import { distance, type Point, type Segment } from '@seamwright/geometry';
+import type { Segment } from '@seamwright/geometry';
 import { useMemo } from 'react';
 import { pointedNow, usePointed } from '../store/pointed.ts';
 import type { Study } from '../study/study.ts';
 import { addPolygon, type Look, type Place } from './paint-patches.ts';
 import { BLANK, type Paint, Painting } from './painting.tsx';
-import { FACE } from './theme.ts';
 import { useLook } from './use-look.ts';
 
 interface RingMarksProps {
@@ -15,7 +14,7 @@ interface RingMarksProps {
 
 /**
  * Seams in each other's way: each an arrow to the seam that it ends on. The ring that a list is at, or the only one, has
- * its seams numbered and its patches outlined, too.
+ * its patches outlined, too.
  */
 export function RingMarks({ study, place }: RingMarksProps) {
   const look = useLook(place);
@@ -34,8 +33,6 @@ const CASING = 3;
 const HEAD = 13;
 /** Radians between an arrow and either side of its head. */
 const HEAD_TURN = 0.5;
-const BADGE = 9;
-const DIGITS = 13;
 
 function paintRings({ findings, arrangement }: Study, at: number | null, look: Look): Paint {
   const rings = findings.flatMap(({ ring }, index) => (ring === undefined ? [] : [{ ring, index }]));
@@ -51,10 +48,6 @@ function paintRings({ findings, arrangement }: Study, at: number | null, look: L
       rings.flatMap(({ ring }) => ring),
       look,
     );
-    for (const { ring, index } of rings) {
-      if (index !== detailed) continue;
-      for (const [i, seam] of ring.entries()) badge(context, badgePlace(seam, ring), `${i + 1}`, look);
-    }
   };
 }
 
@@ -100,35 +93,4 @@ function addArrow(context: CanvasRenderingContext2D, seam: Segment, { scale, pla
     context.moveTo(b.x - size * Math.cos(angle + turn), b.y - size * Math.sin(angle + turn));
     context.lineTo(b.x, b.y);
   }
-}
-
-/** Where the seam's number stands: on the seam, as far as can be from where seams of the ring begin and end. */
-function badgePlace(seam: Segment, ring: readonly Segment[]): Point {
-  const ends = ring.flatMap(({ a, b }) => [a, b]);
-  const room = (at: Point) => Math.min(...ends.map((end) => distance(at, end)));
-  return [0.5, 0.4, 0.6, 0.25, 0.75]
-    .map((t) => ({ x: seam.a.x + t * (seam.b.x - seam.a.x), y: seam.a.y + t * (seam.b.y - seam.a.y) }))
-    .reduce((best, at) => (room(at) > room(best) * 1.01 ? at : best));
-}
-
-/** The seam's number in a ring. */
-function badge(context: CanvasRenderingContext2D, point: Point, words: string, look: Look): void {
-  const { theme, scale, flip, place } = look;
-  const at = place(point);
-  context.save();
-  context.translate(at.x, at.y);
-  context.scale(flip / scale, 1 / scale);
-  context.beginPath();
-  context.arc(0, 0, BADGE, 0, 2 * Math.PI);
-  context.fillStyle = theme.sheet;
-  context.fill();
-  context.strokeStyle = theme.wrong;
-  context.lineWidth = 2;
-  context.stroke();
-  context.fillStyle = theme.wrong;
-  context.font = `700 ${DIGITS}px ${FACE}`;
-  context.textAlign = 'center';
-  context.textBaseline = 'alphabetic';
-  context.fillText(words, 0, 0.33 * DIGITS);
-  context.restore();
 }

@@ -1,8 +1,10 @@
+import { boundingBox, type Point } from '@seamwright/geometry';
 import { type ReactNode, useMemo } from 'react';
 import { useWork } from '../store/work.ts';
 import type { Study } from '../study/study.ts';
-import { FindingMark } from './finding-mark.tsx';
+import { FindingMark, placesOf } from './finding-mark.tsx';
 import { KeptPainting } from './kept-painting.tsx';
+import { markPlaces, type Stand } from './mark-places.ts';
 import {
   addPolygon,
   inFront,
@@ -12,11 +14,13 @@ import {
   paintNames,
   paintSeams,
   sectionFills,
+  writtenNames,
 } from './paint-patches.ts';
 import { inTurn, Painting } from './painting.tsx';
 import { PointedMarks } from './pointed-marks.tsx';
 import { RingMarks } from './ring-marks.tsx';
 import { useLook } from './use-look.ts';
+import { useScale } from './view-context.ts';
 
 interface StudyProps {
   readonly study: Study;
@@ -86,6 +90,8 @@ const only = (study: Study, patches: NonNullable<Study['arrangement']>['patches'
 
 /** Signs and numbers of the findings, and what a list beside the canvas is at. */
 export function FindingMarks({ study, place = inFront }: StudyProps) {
+  const scale = useScale();
+  const marks = useMemo(() => marksOf(study, scale, place), [study, scale, place]);
   return (
     <>
       <RingMarks study={study} place={place} />
@@ -96,9 +102,29 @@ export function FindingMarks({ study, place = inFront }: StudyProps) {
           key={index}
           finding={finding}
           number={index + 1}
-          place={place}
+          marks={marks[index]!}
         />
       ))}
     </>
   );
+}
+
+/** Of every finding, where its marks stand: beside the patches' names, and beside each other. */
+function marksOf(study: Study, scale: number, place: Place): readonly (readonly Stand[])[] {
+  const onScreen = (point: Point) => {
+    const { x, y } = place(point);
+    return { x: x * scale, y: y * scale };
+  };
+  const places = study.findings.map(placesOf);
+  const outline = study.arrangement?.outline ?? [];
+  if (places.length === 0 || outline.length === 0) return places.map(() => []);
+  const { minX, minY, maxX, maxY } = boundingBox(outline);
+  const block = {
+    ...onScreen({ x: (minX + maxX) / 2, y: (minY + maxY) / 2 }),
+    halfWidth: ((maxX - minX) / 2) * scale,
+    halfHeight: ((maxY - minY) / 2) * scale,
+  };
+  const stands = markPlaces(places.flat().map(onScreen), writtenNames(study, scale, place), block);
+  let next = 0;
+  return places.map((some) => some.map(() => stands[next++]!));
 }

@@ -14,7 +14,7 @@ const words = (...given: Parameters<typeof findingWords>) => findingWords(...giv
 test('lengths and places are in the pattern’s unit, as they are written elsewhere', () => {
   const message = say`Run on for ${inches(4 / 3)}, to ${placeOn({ x: 2, y: 2 / 3 }, SQUARE)}`;
   // 4/3 in is 21.3 sixteenths, 2/3 in 21.3 of 32; 4/3 in is 3.387 cm, (2, 2/3) in is (5.08, 1.693) cm.
-  expect(words(message, 'in')).toBe('Run on for about 1 5/16 in, to (about 2, 21/32 in)');
+  expect(words(message, 'in')).toBe('Run on for about 1 5/16 in, to (2, about 21/32 in)');
   expect(words(message, 'cm')).toBe('Run on for about 3.4 cm, to (5.08, 1.69 cm)');
 });
 

@@ -19,6 +19,8 @@ describe('lengths and places as one reads them off a ruler', () => {
     expect(placeWords({ x: 3.5, y: 0 }, ORIGIN, 'in')).toBe('3½, 0 in');
     expect(placeWords({ x: 3.5, y: 0 }, { x: 1, y: -2 }, 'in')).toBe('2½, 2 in');
     expect(placeWords({ x: 1.01, y: 2 }, ORIGIN, 'in')).toBe('about 1, 2 in');
+    expect(placeWords({ x: 1, y: 2.01 }, ORIGIN, 'in')).toBe('1, about 2 in');
+    expect(placeWords({ x: 1.01, y: 2.01 }, ORIGIN, 'in')).toBe('about 1, 2 in');
     expect(placeWords({ x: -0.5, y: 2 }, ORIGIN, 'in')).toBe('−½, 2 in');
     expect(placeWords({ x: 1 / 2.54, y: 2 / 2.54 }, ORIGIN, 'cm')).toBe('1, 2 cm');
   });

@@ -33,6 +33,6 @@ export function originOf(drawing: Drawing): Point {
 export function placeWords(at: Point, origin: Point, unit: LengthUnit): string {
   const { x, y } = subtract(at, origin);
   const first = unit === 'in' ? formatInches(shown(x, unit)) : formatLength(x, unit).replace(/ cm$/, '');
-  const about = isExact(x, unit) && isExact(y, unit) ? '' : 'about ';
-  return `${about}${first}, ${formatLength(shown(y, unit), unit)}`;
+  const about = isExact(x, unit) ? '' : 'about ';
+  return `${about}${first}, ${about === '' ? lengthWords(y, unit) : formatLength(shown(y, unit), unit)}`;
 }
