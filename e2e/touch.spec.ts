@@ -101,3 +101,16 @@ test('several are chosen by taps, and by a frame that a finger draws', async ({ 
   await draw(page, fingers, [2, 6.9], [5.5, -0.6]);
   await expect(inHand).toContainText('2 lines');
 });
+
+test('what is said once an end is down covers nothing of the block', async ({ page }) => {
+  await open(page);
+  await takeUp(page, 'Draw lines');
+  const { x, y } = await onPage(page, [2, 3]);
+  await page.touchscreen.tap(x, y);
+  const said = page.getByRole('button', { name: 'Take it back' }).locator('xpath=..');
+  await expect(said).toContainText('One end is down. Now the other, or type a length.');
+  const box = (await said.boundingBox())!;
+  expect(box.y).toBeGreaterThanOrEqual((await onPage(page, [0, 6])).y);
+  const zoom = (await page.getByRole('button', { name: /^Zoom in/ }).boundingBox())!;
+  expect(box.x + box.width).toBeLessThanOrEqual(zoom.x);
+});
