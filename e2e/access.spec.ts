@@ -160,7 +160,7 @@ test('targets are large enough for fingers and mice', async ({ browser, baseURL 
 test('single keys can be switched off', async ({ page }) => {
   await open(page, '?demo');
   await page.keyboard.press('?');
-  await page.getByRole('checkbox', { name: 'Single letters and signs do something' }).uncheck();
+  await page.getByRole('checkbox', { name: 'Letters and signs alone work as keys' }).uncheck();
   await page.keyboard.press('Escape');
   await page.keyboard.press('2');
   await page.keyboard.press('u');

@@ -45,7 +45,7 @@ function HelpContent() {
           checked={singleKeys}
           onChange={(event) => setting({ singleKeys: event.target.checked })}
         />
-        Single letters and signs do something
+        Letters and signs alone work as keys
       </label>
       <p className={styles.hint}>
         Switch it off if you dictate, or if keys slip. Keys with Ctrl or Alt stay.

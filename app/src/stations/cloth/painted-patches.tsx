@@ -1,6 +1,8 @@
 import { fabricIn } from '@seamwright/pattern';
+import { useMemo } from 'react';
 import { fabricsOf } from '../../store/fabrics.ts';
 import { currentBlock, currentColourway, useWork } from '../../store/work.ts';
+import { patchesByName } from '../../study/by-name.ts';
 import type { Study } from '../../study/study.ts';
 import { rove } from '../../ui/roving.ts';
 import { usePointing } from '../../ui/use-pointing.ts';
@@ -13,7 +15,7 @@ export function PaintedPatches({ study }: { readonly study: Study }) {
   const records = useWork((work) => currentBlock(work).patches);
   const colourway = useWork(currentColourway);
   const fabrics = useWork(fabricsOf);
-  const patches = study.arrangement?.patches ?? [];
+  const patches = useMemo(() => patchesByName(study), [study]);
   if (patches.length === 0) return <p>There are no patches yet: the drawing has to be mended first.</p>;
   const fabricOf = new Map(records.map((record) => [record.id, fabricIn(record, colourway)]));
   return (

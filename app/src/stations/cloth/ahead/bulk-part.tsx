@@ -4,6 +4,7 @@ import type { Join } from '@seamwright/sewing';
 import { useEffect, useMemo } from 'react';
 import { cutAs, useCuttingHabits } from '../../../store/cutting-habits.ts';
 import { currentBlock, useWork } from '../../../store/work.ts';
+import { compareNames } from '../../../study/by-name.ts';
 import { type Bulk, type BulkSubject, bulkAsked } from '../../../study/look-ahead-asked.ts';
 import type { Study } from '../../../study/study.ts';
 import { Button } from '../../../ui/button.tsx';
@@ -141,7 +142,7 @@ interface PlaceProps {
 
 function Place({ layers, patches, study, stop }: PlaceProps) {
   const pointing = usePointing({ of: study.drawing, patches });
-  const names = patches.map((patch) => study.names[patch] ?? '?').sort();
+  const names = patches.map((patch) => study.names[patch] ?? '?').sort(compareNames);
   return (
     <li>
       <p data-stop tabIndex={stop ? 0 : -1} className={styles.place} {...pointing}>

@@ -44,7 +44,7 @@ export function LineMeasure({ line, drawing }: { readonly line: DrawnLine; reado
         />
       </div>
       <Choice
-        label="The end that moves then"
+        label="Which end moves"
         value={end}
         options={[
           { value: 'from', label: names.get(line.from.id)! },

@@ -50,25 +50,23 @@ function Bands({ polygon, guarded }: PatchDivideProps) {
   const pointing = usePointing(() => beforehand(edit));
   return (
     <div className={styles.fields} data-fields>
-      <div className={styles.pair}>
-        <CountField label="Equal bands" value={count} least={2} most={MOST_PARTS} onChange={setCount} />
-        <Field label="Along">
-          {(control) => (
-            <select
-              {...control}
-              {...pointing}
-              value={side}
-              onChange={(event) => setSide(Number(event.target.value))}
-            >
-              {sides.map((one, i) => (
-                <option key={`${one.a.x} ${one.a.y}`} value={i}>
-                  {sideName(one)}, {lengthWords(distance(one.a, one.b), unit)}
-                </option>
-              ))}
-            </select>
-          )}
-        </Field>
-      </div>
+      <CountField label="Equal bands" value={count} least={2} most={MOST_PARTS} onChange={setCount} />
+      <Field label="Along">
+        {(control) => (
+          <select
+            {...control}
+            {...pointing}
+            value={side}
+            onChange={(event) => setSide(Number(event.target.value))}
+          >
+            {sides.map((one, i) => (
+              <option key={`${one.a.x} ${one.a.y}`} value={i}>
+                {sideName(one)}, {lengthWords(distance(one.a, one.b), unit)}
+              </option>
+            ))}
+          </select>
+        )}
+      </Field>
       <div className={styles.row}>
         <EditButton step="Divide a patch in bands" icon={Rows3} edit={edit}>
           Divide into {count} bands
@@ -91,33 +89,31 @@ function Fan({ polygon, heart, origin, guarded }: PatchDivideProps) {
       at: midpoint(side.a, side.b),
       name: `middle of ${sideName(side)}`,
     })),
-    { at: heart, name: 'its heart, all round' },
+    { at: heart, name: 'the middle, rays all round' },
   ];
   const from = hubs[chosen] === undefined ? 0 : chosen;
   const edit = guarded(repeated((before) => divideInFan(before, polygon, hubs[from]!.at, rays)));
   const pointing = usePointing(() => beforehand(edit));
   return (
     <div className={styles.fields} data-fields>
-      <div className={styles.pair}>
-        <CountField label="Rays of a fan" value={rays} least={1} most={MOST_PARTS} onChange={setRays} />
-        <Field label="From">
-          {(control) => (
-            <select
-              {...control}
-              {...pointing}
-              value={from}
-              onChange={(event) => setFrom(Number(event.target.value))}
-            >
-              {hubs.map(({ name }, i) => (
-                // biome-ignore lint/suspicious/noArrayIndexKey: corners, then sides, then the heart
-                <option key={i} value={i}>
-                  {name}
-                </option>
-              ))}
-            </select>
-          )}
-        </Field>
-      </div>
+      <CountField label="Rays of a fan" value={rays} least={1} most={MOST_PARTS} onChange={setRays} />
+      <Field label="From">
+        {(control) => (
+          <select
+            {...control}
+            {...pointing}
+            value={from}
+            onChange={(event) => setFrom(Number(event.target.value))}
+          >
+            {hubs.map(({ name }, i) => (
+              // biome-ignore lint/suspicious/noArrayIndexKey: corners, then sides, then the heart
+              <option key={i} value={i}>
+                {name}
+              </option>
+            ))}
+          </select>
+        )}
+      </Field>
       <div className={styles.row}>
         <EditButton step="Divide a patch by a fan" icon={Sun} edit={edit}>
           Draw {rays === 1 ? 'the ray' : `${rays} rays`}

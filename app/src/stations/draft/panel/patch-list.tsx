@@ -1,6 +1,7 @@
-import type { KeyboardEvent } from 'react';
+import { type KeyboardEvent, useMemo } from 'react';
 import { select, togglePatch } from '../../../store/selection.ts';
 import { currentBlock, useWork } from '../../../store/work.ts';
+import { patchesByName } from '../../../study/by-name.ts';
 import { originOf, placeWords } from '../../../ui/measures.ts';
 import { rove } from '../../../ui/roving.ts';
 import styles from './panel.module.css';
@@ -12,7 +13,7 @@ export function PatchList() {
   const records = useWork((work) => currentBlock(work).patches);
   const inHand = useWork((work) => work.selection.patches);
   const [chosen] = inHand;
-  const patches = study?.arrangement?.patches ?? [];
+  const patches = useMemo(() => (study === null ? [] : patchesByName(study)), [study]);
   if (study === null || patches.length === 0) return null;
   const origin = originOf(study.drawing);
   const ids = patches.map(({ index }) => study.records[index]!.id);

@@ -1,5 +1,6 @@
 import { eraseSymmetric } from '@seamwright/drafting';
 import { Merge } from 'lucide-react';
+import { compareNames } from '../../../study/by-name.ts';
 import type { Study } from '../../../study/study.ts';
 import { Foldable } from '../../../ui/foldable.tsx';
 import { counted } from '../../../ui/plural.ts';
@@ -20,17 +21,19 @@ interface PatchMergeProps {
 export function PatchMerge({ study, index, guarded }: PatchMergeProps) {
   const neighbours = neighboursOf(study, index);
   if (neighbours.size === 0) return null;
+  const name = (neighbour: number) => study.names[neighbour]!;
+  const listed = [...neighbours].sort(([one], [other]) => compareNames(name(one), name(other)));
   return (
     <Foldable id="patch merge" title="Merge it" more={counted(neighbours.size, 'neighbour')}>
       <div className={styles.row}>
-        {[...neighbours].map(([neighbour, seams]) => (
+        {listed.map(([neighbour, seams]) => (
           <EditButton
             key={neighbour}
             step="Merge two patches"
             icon={Merge}
             edit={guarded((before) => eraseSymmetric(before, seams, currentSymmetry()))}
           >
-            With {study.names[neighbour]}
+            With {name(neighbour)}
           </EditButton>
         ))}
       </div>

@@ -1,5 +1,6 @@
 import { selectNothing } from '../../../store/selection.ts';
 import { useWork } from '../../../store/work.ts';
+import { compareNames } from '../../../study/by-name.ts';
 import { Button } from '../../../ui/button.tsx';
 import { listed } from '../../../ui/plural.ts';
 import panel from '../panel/panel.module.css';
@@ -12,7 +13,7 @@ export function SeveralPatches({ ids }: { readonly ids: readonly string[] }) {
   return (
     <div className={panel.part}>
       <h2>{ids.length} patches</h2>
-      <p className={panel.hint}>{listed(names.sort())}</p>
+      <p className={panel.hint}>{listed(names.sort(compareNames))}</p>
       <FabricChoice />
       <div className={panel.row}>
         <Button onClick={selectNothing}>Let go of them</Button>
