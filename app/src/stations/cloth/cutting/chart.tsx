@@ -169,7 +169,8 @@ function Strips({ plan, unit }: { readonly plan: ClothPlan; readonly unit: Lengt
       <p>{takesText(plan, unit)}</p>
       {!plan.plan.trim && steps.length > 1 && (
         <p>
-          Pieces that are cut from higher strips, too, may take less: “How you cut and buy” has a box for that.
+          Pieces that are cut from higher strips, too, may take less: “How you cut and buy” has a box for
+          that.
         </p>
       )}
       <ol>
