@@ -125,3 +125,25 @@ export const CUTTING_GRID = 1 / 8128;
  * lowers a bound by one, which is less than any cut; smaller would call rounding a proof.
  */
 export const SOLVER_ROUNDING = 1e-6;
+
+/**
+ * Points. So much nearer than the gap, and its own like added to it, two foundations on a sheet count as apart.
+ *
+ * Sums of a page's lengths are rounded in the thirteenth digit. Larger would take room from sheets; smaller would refuse places
+ * where one foundation just touches the gap of another, which are the ones looked for.
+ */
+export const PACKING_ROUNDING = 0.001;
+
+/**
+ * Points by which the cells of a sheet's grid make foundations smaller, so that no rounding ever rules a free place out.
+ *
+ * Well above {@link PACKING_ROUNDING} on both sides. Larger would look at more places in vain; smaller could lose one.
+ */
+export const CELL_MARGIN = 0.02;
+
+/**
+ * Points. A label that is moved off a line is moved so much farther.
+ *
+ * 3.5 µm on paper, which no printer shows. Smaller, rounding could leave it on the line; larger would be a gap that nobody asked for.
+ */
+export const CLEAR_OF_LINE = 0.01;

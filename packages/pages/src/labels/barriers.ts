@@ -1,8 +1,5 @@
-import { boundingBox, type Point, type Segment } from '@seamwright/geometry';
+import { boundingBox, CLEAR_OF_LINE, type Point, type Segment } from '@seamwright/geometry';
 import { cornersOf, meets, type Plate } from './plate.ts';
-
-/** A hair more, so that a label that was moved off a line is clear of it after rounding; points. */
-const HAIR = 0.01;
 
 /**
  * Where the plate's centre may be for the plate to keep `gap` points clear of the barriers, the nearest first; its own place where it is
@@ -18,7 +15,10 @@ export function clearCentres(
   const { centre } = plate;
   if (barriers.length === 0) return [centre];
   const { minX, minY, maxX, maxY } = boundingBox(cornersOf(plate));
-  const [halfAcross, halfDown] = [(maxX - minX) / 2 + gap + HAIR, (maxY - minY) / 2 + gap + HAIR];
+  const [halfAcross, halfDown] = [
+    (maxX - minX) / 2 + gap + CLEAR_OF_LINE,
+    (maxY - minY) / 2 + gap + CLEAR_OF_LINE,
+  ];
   const xs = [centre.x];
   const ys = [centre.y];
   for (const { a, b } of barriers) {

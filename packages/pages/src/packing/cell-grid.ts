@@ -1,3 +1,4 @@
+import { CELL_MARGIN } from '@seamwright/geometry';
 import type { Regions } from '../sheet/sheet-frame.ts';
 import type { Convex } from './no-fit.ts';
 import type { Way } from './placement.ts';
@@ -7,9 +8,6 @@ const ACROSS = 32;
 
 /** Runs of 1, 2, 4, 8 and 16 free cells are marked. */
 const LEVELS = 5;
-
-/** Points by which things are made smaller here, so that no rounding ever rules a free place out. */
-const MARGIN = 0.02;
 
 /** So many numbers tell of a run: its row, its level, how much longer it is than that, where it begins. */
 const RUN = 4;
@@ -144,7 +142,7 @@ export class CellGrid {
     top: number,
   ): void {
     const { low, high, side } = this;
-    const reach = this.gap - MARGIN;
+    const reach = this.gap - CELL_MARGIN;
     for (let line = first; line <= end; line++) {
       low[line] = Number.POSITIVE_INFINITY;
       high[line] = Number.NEGATIVE_INFINITY;
@@ -258,15 +256,15 @@ export class CellGrid {
   private latticeOf({ parts, width, height }: Way): Lattice {
     const { side } = this;
     const [wide, tall] = this.turned ? [height, width] : [width, height];
-    const spare = (length: number) => (length - side * Math.floor((length - 2 * MARGIN) / side)) / 2;
+    const spare = (length: number) => (length - side * Math.floor((length - 2 * CELL_MARGIN) / side)) / 2;
     const [across, down] = [spare(wide), spare(tall)];
-    const rows = Math.floor((tall - 2 * MARGIN) / side) + 1;
+    const rows = Math.floor((tall - 2 * CELL_MARGIN) / side) + 1;
     const runs: number[] = [];
     for (const row of farFromEachOther(rows))
       for (const part of parts) {
         const [low, high] = this.spanAt(part, down + row * side);
-        const from = Math.ceil((low + MARGIN - across) / side);
-        const long = Math.floor((high - MARGIN - across) / side) - from + 1;
+        const from = Math.ceil((low + CELL_MARGIN - across) / side);
+        const long = Math.floor((high - CELL_MARGIN - across) / side) - from + 1;
         if (long <= 0) continue;
         const level = Math.min(LEVELS - 1, 31 - Math.clz32(long));
         runs.push(level * this.rows + row, level, long - (1 << level), from);

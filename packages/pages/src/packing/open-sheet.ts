@@ -1,3 +1,4 @@
+import { PACKING_ROUNDING } from '@seamwright/geometry';
 import type { CellGrid, Cells } from './cell-grid.ts';
 import { type Convex, NoFitPolygons } from './no-fit.ts';
 import type { Way } from './placement.ts';
@@ -19,9 +20,6 @@ export interface Pull {
 export interface Budget {
   left: number;
 }
-
-/** Points. So much nearer than the gap, and its own like added to it, two things count as apart: sums are rounded. */
-const ROUNDING = 0.001;
 
 /** A step beyond the place at which something is left, for rounding; no unit. */
 const BEYOND = 1 + 8 * Number.EPSILON;
@@ -134,7 +132,7 @@ export class OpenSheet {
         if (left + part.minX - reach >= maxX || lefts[i]! + opposite.maxX + part.maxX + reach <= minX)
           continue;
         if (top + part.minY - reach >= maxY || tops[i]! + opposite.maxY + part.maxY + reach <= minY) continue;
-        noFit.add(part, lefts[i]!, tops[i]!, opposite, gap + 2 * ROUNDING, ROUNDING);
+        noFit.add(part, lefts[i]!, tops[i]!, opposite, gap + 2 * PACKING_ROUNDING, PACKING_ROUNDING);
       }
   }
 
