@@ -79,10 +79,10 @@ export function toBuy(lengthInches: number, rules: BuyingRules): Result<Purchase
 }
 
 /**
- * Inches. Fabric is seldom cut square in the shop, and an end loses about as much when it is straightened (common practice). Where
+ * Inches, by the unit that it is bought in: an inch, or 25 mm. Fabric is seldom cut square in the shop, and an end loses about as much when it is straightened (common practice). Where
  * less is left over, it is said. Larger would say it of most purchases; smaller would let makers run short.
  */
-export const STRAIGHTENING = 1;
+export const STRAIGHTENING: Readonly<Record<LengthUnit, number>> = { in: 1, cm: 25 / MM_PER_INCH };
 
 /** Inches that are left of what is bought, by the unit in which that is asked for. */
 export const leftOver = ({ takeInches, buyYards, buyMetres }: Purchase, unit: LengthUnit): number =>

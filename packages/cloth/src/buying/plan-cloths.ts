@@ -94,6 +94,9 @@ export async function planCloths(
   return ok(plans);
 }
 
+/** A2 before A10. */
+const byNumber = new Intl.Collator('en', { numeric: true });
+
 async function planCloth(
   cloth: Cloth,
   rows: readonly ChartRow[],
@@ -116,7 +119,7 @@ async function planCloth(
     if (!planned.ok) return planned;
     sheets.push(planned.value);
   }
-  const outerBias = rows.flatMap((row) => row.outerBias ?? []);
+  const outerBias = rows.flatMap((row) => row.outerBias ?? []).sort(byNumber.compare);
   const noted = (kind: Exclude<ClothNote['kind'], 'outer-bias'>, all: readonly Rectangles[]): ClothNote[] =>
     all.map((each) => {
       const { width, height, pieces } = rows[wanted.indexOf(each)]!;

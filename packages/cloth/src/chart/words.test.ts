@@ -101,7 +101,7 @@ describe('what is bought', () => {
     [12.6, 'in', ' Of ⅜ yd, less than 1 in is left to straighten a crooked cut.'],
     [13.5, 'in', ' ⅜ yd is just what the strips take: nothing is left to straighten a crooked cut.'],
     [13.5, 'cm', ''],
-    [15, 'cm', ' Of 0.4 m, less than 2.54 cm is left to straighten a crooked cut.'],
+    [15, 'cm', ' Of 0.4 m, less than 2.5 cm is left to straighten a crooked cut.'],
   ] as const)(
     'says where hardly any is left to straighten a cut: strips of %f in, %s',
     (takeInches, unit, words) => {

@@ -99,10 +99,10 @@ export function buyText({ purchase, sheets }: ClothPlan, unit: LengthUnit): stri
 /** Said where hardly anything of what is bought is left to cut its end straight; nothing where enough is, or none is bought. */
 function scarceText(purchase: Purchase, bought: string, unit: LengthUnit): string {
   const left = leftOver(purchase, unit);
-  if (purchase.takeInches === 0 || left >= STRAIGHTENING) return '';
+  if (purchase.takeInches === 0 || left >= STRAIGHTENING[unit]) return '';
   return left <= SAME_COORDINATE
     ? ` ${bought} is just what the strips take: nothing is left to straighten a crooked cut.`
-    : ` Of ${bought}, less than ${formatLength(STRAIGHTENING, unit)} is left to straighten a crooked cut.`;
+    : ` Of ${bought}, less than ${formatLength(STRAIGHTENING[unit], unit)} is left to straighten a crooked cut.`;
 }
 
 /** Nothing where a piece is larger than the sheet. */
