@@ -64,6 +64,13 @@ test('what fits above the check squares, or beside them, is not cut, and both sq
   for (const kind of Object.values(kinds)) expect(kind).toBeGreaterThan(5);
 });
 
+test('where there is no room above the cutting line, a side of it says what is done there', () => {
+  const { sheets } = laid(usual(split(6, 8, 0.4), 'Sail loft'));
+  expect(sheets).toHaveLength(1);
+  const words = sheets[0]!.marks.flatMap((mark) => (mark.kind === 'text' ? [mark] : []));
+  expect(words.find(({ content }) => content === 'cut here')).toMatchObject({ angle: -90 });
+});
+
 test('no bound asks for more sheets than there are', () => {
   // Three sections, each of two patches, on a long low paper: each fills more of it beside the squares than the usual room.
   const blinds = block(rectangle(11.4, 12), [

@@ -199,7 +199,10 @@ function soleMarks(
   const left = (region.minX + region.maxX - width) / 2;
   const caption = captionsOf(job, foundation)(turn, corner.maxX - corner.minX, { found: drawn.notes });
   if (!fits(caption, corner)) return null;
-  const words = wordsOf(job, foundation, drawn, { minX: 0, minY: -above, maxX: width, maxY: height });
+  // Where there is no room above it, the word may stand at its sides, on the region.
+  const aside = above < CUT_WORD_ROOM ? left - region.minX : 0;
+  const room = { minX: -aside, minY: -above, maxX: width + aside, maxY: height };
+  const words = wordsOf(job, foundation, drawn, room);
   return [
     ...caption.draw().map((mark) => moved(mark, { x: corner.minX, y: corner.minY })),
     ...[...drawn.marks, ...words].map((mark) => moved(mark, { x: left, y: region.minY + above })),
