@@ -24,6 +24,21 @@ test('a pattern file that was saved opens again as it was', async ({ page }) => 
   expect(await pattern(page)).toBe(saved);
 });
 
+test('on a telephone what is said of a drawing can be read whole, with what can be done about it below', async ({
+  page,
+}) => {
+  await page.setViewportSize({ width: 390, height: 844 });
+  await open(page);
+  const text = `<svg xmlns="http://www.w3.org/2000/svg" width="4in" height="4in" viewBox="0 0 4 4"><rect width="4" height="4"/></svg>`;
+  await drop(page, [{ name: 'the harbour wall by the long pier.svg', text }]);
+  const words = page.getByText('Brought in “the harbour wall by the long pier.svg”.');
+  await expect(words).toBeVisible();
+  expect(await words.evaluate((element) => element.scrollHeight - element.clientHeight)).toBe(0);
+  const [said, offer] = [words, page.getByRole('button', { name: 'Trace it as a picture instead' })];
+  const [above, below] = [(await said.boundingBox())!, (await offer.boundingBox())!];
+  expect(below.y).toBeGreaterThanOrEqual(above.y + above.height);
+});
+
 test('an SVG drawing becomes a block, with a word on what was not read', async ({ page }) => {
   await open(page, '?demo');
   const svg = `<svg xmlns="http://www.w3.org/2000/svg" width="4in" height="4in" viewBox="0 0 4 4">
