@@ -17,12 +17,13 @@ import { nextSize, USUAL_WIDTHS, withUsualSizes } from './usual-sizes.ts';
 /** The finished sizes that are printed in one go, and how many blocks are sewn of each. */
 export function Sizes() {
   const drawing = useWork(currentDrawing);
+  const unit = useWork((work) => work.history.present.unit);
   const sizes = useWork((work) => currentPrinting(work).sizes);
   const { minX, minY, maxX, maxY } = blockBounds(drawing);
   const block = { width: maxX - minX, height: maxY - minY };
   const [first] = sizes;
   const asDrawn = sizes.length === 1 && first!.scale === 1;
-  const usual = withUsualSizes(sizes, block);
+  const usual = withUsualSizes(sizes, block, unit);
   const list = useNewestInHand(sizes.length);
   return (
     <section className={styles.part} aria-label="Finished sizes">
@@ -39,12 +40,12 @@ export function Sizes() {
         ))}
       </div>
       <div className={styles.buttons}>
-        <Button icon={Plus} onClick={() => askForSizes([...sizes, nextSize(sizes, block)])}>
+        <Button icon={Plus} onClick={() => askForSizes([...sizes, nextSize(sizes, block, unit)])}>
           Add a size
         </Button>
         {usual.length > sizes.length && (
           <Button onClick={() => askForSizes(usual)}>
-            {`Add ${listed(USUAL_WIDTHS.map((width) => formatLength(width, 'in').replace(' in', '')))} in`}
+            {`Add ${listed(USUAL_WIDTHS[unit].map((width) => formatLength(width, unit).replace(` ${unit}`, '')))} ${unit}`}
           </Button>
         )}
         {!asDrawn && <Button onClick={onlyAsDrawn}>Only as drawn</Button>}
