@@ -197,8 +197,8 @@ describe('what is written on the sheets', () => {
         ],
       }),
     );
-    expect(words(plan)).toContain('about 6 11/16 × 6 11/16 in finished');
-    expect(plan.outline.map(({ title }) => title)).toContain('about 6 11/16 × 6 11/16 in');
+    expect(words(plan)).toContain('≈ 6 11/16 × 6 11/16 in finished');
+    expect(plan.outline.map(({ title }) => title)).toContain('≈ 6 11/16 × 6 11/16 in');
     // A sixty-fourth has a mark.
     const exact = laid(usual(lantern(4 + 1 / 64), 'Lantern'));
     expect(words(exact)).toContain('4 1/64 × 4 1/64 in finished');

@@ -19,7 +19,7 @@ export function besideSeam(inches: number, unit: LengthUnit): string {
 }
 
 /**
- * A size that is only read, not cut by: `4½ × 5¼ in`, `about 6 11/16 × 6 11/16 in` where no ruler has it, to the nearest sixteenth;
+ * A size that is only read, not cut by: `4½ × 5¼ in`, `≈ 6 11/16 × 6 11/16 in` where no ruler has it, to the nearest sixteenth;
  * or to a tenth of a millimetre.
  */
 export function readSize(width: number, height: number, unit: LengthUnit): string {
@@ -27,5 +27,5 @@ export function readSize(width: number, height: number, unit: LengthUnit): strin
   if (unit !== 'in' || inches.every((side) => isSame(toNearest(side, SIXTY_FOURTHS), side)))
     return formatSize(width, height, unit);
   const [across, down] = inches.map((side) => toNearest(side, SIXTEENTHS));
-  return `about ${formatSize(across!, down!, unit)}`;
+  return `≈ ${formatSize(across!, down!, unit)}`;
 }
