@@ -45,25 +45,29 @@ const MOST_MOVED = 200;
  */
 export function markPlaces(points: readonly Spot[], names: readonly Area[], block: Area): readonly Stand[] {
   const taken = [...names];
+  const isFree = (spot: Spot) => !taken.some((one) => meets(spot, one, HALF));
   return points.map((point, index) => {
     const { x, y } = point;
     if (index >= MOST_MOVED) return { x, y, from: null };
-    const near = STEPS.flatMap((step) => WAYS.map((way) => ({ x: x + step * way.x, y: y + step * way.y })));
-    const found = [point, ...near.filter((spot) => meets(spot, block, 0))].find(
-      (spot) => !taken.some((one) => meets(spot, one, HALF)),
-    );
-    const stand = found ?? point;
+    const moved = isFree(point)
+      ? undefined
+      : near(point).find((spot) => meets(spot, block, 0) && isFree(spot));
+    const stand = moved ?? point;
     taken.push({ x: stand.x, y: stand.y, halfWidth: HALF, halfHeight: HALF });
-    const name = names.find((one) => meets(point, one, 0));
-    return { x: stand.x, y: stand.y, from: stand === point ? null : leaving(point, stand, name) };
+    return { x: stand.x, y: stand.y, from: moved === undefined ? null : leaving(point, moved, names) };
   });
 }
+
+/** Where a mark may stand instead, the best first. */
+const near = ({ x, y }: Spot): readonly Spot[] =>
+  STEPS.flatMap((step) => WAYS.map((way) => ({ x: x + step * way.x, y: y + step * way.y })));
 
 const meets = (spot: Spot, { x, y, halfWidth, halfHeight }: Area, room: number): boolean =>
   Math.abs(spot.x - x) < room + halfWidth && Math.abs(spot.y - y) < room + halfHeight;
 
 /** The point itself or, where it lies in a name, where the way from the name's middle comes out of it. */
-function leaving(point: Spot, stand: Spot, name: Area | undefined): Spot {
+function leaving(point: Spot, stand: Spot, names: readonly Area[]): Spot {
+  const name = names.find((one) => meets(point, one, 0));
   if (name === undefined) return point;
   const [dx, dy] = [stand.x - name.x, stand.y - name.y];
   const share = Math.min(1, name.halfWidth / Math.abs(dx), name.halfHeight / Math.abs(dy));

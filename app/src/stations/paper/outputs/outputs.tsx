@@ -32,7 +32,7 @@ function pagesWords(times: readonly number[]): string {
   const [first, ...others] = times;
   const often = `printed ${counted(first!, 'time')}`;
   if (others.length === 0) return `One page, ${often}.`;
-  const pages = `${counted(times.length, 'different page')}`;
+  const pages = counted(times.length, 'different page');
   return others.every((count) => count === first)
     ? `${pages}, each ${often}.`
     : `${pages}, some printed several times: each says how often.`;
