@@ -1,6 +1,6 @@
 import { mkdir, writeFile } from 'node:fs/promises';
 import { test as base, chromium, type Page } from '@playwright/test';
-import { drop, goTo, open, problem, verdict } from './support/app.ts';
+import { drop, goTo, open, problem, untilKept, verdict } from './support/app.ts';
 import { drag } from './support/draw.ts';
 import { expect, test, watchPage } from './support/test.ts';
 
@@ -47,8 +47,7 @@ test('after the browser has cleared what it kept, what is done next is kept agai
   });
   await drop(page, [{ name: 'two strips.svg', text: STRIPS }]);
   await expect(page.getByRole('button', { name: /^Block: Two strips/ })).toBeVisible();
-  await page.getByRole('button', { name: /^Seamwright/ }).click();
-  await expect(page.getByText('Kept in this browser.')).toBeVisible();
+  await untilKept(page);
   await page.reload();
   await expect(page.getByRole('heading', { level: 1 })).toContainText('Harbour Reading Room');
   await expect(page.getByRole('button', { name: /^Block: Two strips/ })).toBeVisible();

@@ -1,4 +1,4 @@
-import { drop, goTo, open, openBlock, problem, verdict } from './support/app.ts';
+import { drop, goTo, open, openBlock, problem, untilKept, verdict } from './support/app.ts';
 import { expect, test } from './support/test.ts';
 
 const HOUSE = `<svg xmlns="http://www.w3.org/2000/svg" width="6in" height="8in" viewBox="0 0 6 8">
@@ -34,6 +34,7 @@ test('the demo does not take the place of what was drawn before', async ({ page 
   await open(page);
   await drop(page, [{ name: 'boathouse.svg', text: HOUSE }]);
   await expect(page.getByRole('button', { name: 'Block: Boathouse 6 × 8 in' })).toBeVisible();
+  await untilKept(page);
   await open(page, '?demo');
   await expect(page.getByRole('heading', { level: 1 })).toContainText('Harbour Reading Room');
   await page.getByRole('button', { name: /^Seamwright/ }).click();
@@ -62,6 +63,7 @@ test('asking for the demo again and again keeps one demo, until something is cha
   expect(await kept()).toBe(1);
   await drop(page, [{ name: 'boathouse.svg', text: HOUSE }]);
   await expect(page.getByRole('button', { name: 'Block: Boathouse 6 × 8 in' })).toBeVisible();
+  await untilKept(page);
   await open(page, '?demo');
   expect(await kept()).toBe(2);
 });

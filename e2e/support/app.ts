@@ -28,6 +28,13 @@ export async function open(page: Page, address = ''): Promise<void> {
   await expect(verdict(page)).toBeVisible();
 }
 
+/** Waits until the browser keeps what is shown: a page that is left within the same moment may not come to it. */
+export async function untilKept(page: Page): Promise<void> {
+  await page.getByRole('button', { name: /^Seamwright/ }).click();
+  await expect(page.getByText('Kept in this browser.')).toBeVisible();
+  await page.keyboard.press('Escape');
+}
+
 /** Opens the list of blocks and takes one. */
 export async function openBlock(page: Page, name: string): Promise<void> {
   await page.getByRole('button', { name: /^Block: / }).click();
