@@ -152,6 +152,24 @@ test('saving and printing leave the keyboard where it was', async ({ page }) => 
   expect(new Set(files).size).toBe(files.length);
 });
 
+test('a dialog that is asked for again in the moment in which it closes is open', async ({ page }) => {
+  await takeToPaper(page, 'Lighthouse');
+  const picture = button(page, 'Save PNG…');
+  await picture.press('Enter');
+  const dialog = page.getByRole('dialog');
+  await expect(dialog).toBeVisible();
+  // The keyboard is back at the button before the page is told that the dialog was closed.
+  await picture.evaluate((element) =>
+    element.addEventListener('focus', () => (element as HTMLElement).click(), { once: true }),
+  );
+  await page.keyboard.press('Escape');
+  await expect(picture).not.toBeFocused();
+  await expect(dialog.getByRole('button', { name: 'Save PNG' })).toBeVisible();
+  await page.keyboard.press('Escape');
+  await expect(dialog).toBeHidden();
+  await expect(picture).toBeFocused();
+});
+
 test('a printer is measured, forgotten and put back', async ({ page }) => {
   await takeToPaper(page, 'Lighthouse');
   await printing(page).locator('summary', { hasText: 'Printer' }).press('Enter');

@@ -36,7 +36,9 @@ export function Dialog({ title, open, onClose, children, wide = false, actions }
       ref={element}
       className={wide ? `${styles.dialog} ${styles.wide}` : styles.dialog}
       aria-labelledby={heading}
-      onClose={onClose}
+      // Escape is told here at once. “close” comes later: who asks for the dialog in between would have it closed again.
+      onCancel={(event) => event.target === event.currentTarget && onClose()}
+      onClose={(event) => event.currentTarget.open || onClose()}
       onClick={(event) => event.target === event.currentTarget && onClose()}
     >
       {open && (
