@@ -30,6 +30,28 @@ test('what was done is there after a reload, and can still be undone', async ({ 
   await expect(page.getByRole('button', { name: 'Block: Boathouse 6 × 8 in' })).toBeVisible();
 });
 
+test('nothing can be drawn before the browser is ready to keep it', async ({ page }) => {
+  // A browser that takes its time to open its database.
+  await page.addInitScript(() => {
+    const listen = EventTarget.prototype.addEventListener;
+    IDBOpenDBRequest.prototype.addEventListener = function (type: string, heard: unknown) {
+      const tell = heard as (event: Event) => void;
+      const later = (event: Event) =>
+        setTimeout(() => {
+          Object.assign(window, { shownBefore: document.querySelector('main') !== null });
+          tell(event);
+        }, 400);
+      listen.call(this, type, type === 'success' ? later : tell);
+    };
+  });
+  await open(page);
+  expect(await page.evaluate('shownBefore')).toBe(false);
+  await drop(page, [{ name: 'boathouse.svg', text: HOUSE }]);
+  await expect(page.getByRole('button', { name: 'Block: Boathouse 6 × 8 in' })).toBeVisible();
+  await page.reload();
+  await expect(page.getByRole('button', { name: 'Block: Boathouse 6 × 8 in' })).toBeVisible();
+});
+
 test('the demo does not take the place of what was drawn before', async ({ page }) => {
   await open(page);
   await drop(page, [{ name: 'boathouse.svg', text: HOUSE }]);

@@ -5,6 +5,7 @@ import { startAutosave } from './keeping/autosave.ts';
 import { acceptDrops } from './keeping/choose-file.ts';
 import { openAtStart, openFresh } from './keeping/open.ts';
 import { acceptPastes } from './keeping/paste.ts';
+import { prepareShelf } from './keeping/shelf.ts';
 import { warn } from './store/notices.ts';
 import { startStudying } from './study/client.ts';
 import { listenForShortcuts } from './ui/shortcuts.ts';
@@ -23,7 +24,7 @@ async function start(): Promise<void> {
   acceptDrops();
   acceptPastes();
   // Canvases do not wait for fonts: what they wrote before would keep a stand-in's shapes.
-  await document.fonts.load('600 16px "Source Sans 3"');
+  await Promise.all([document.fonts.load('600 16px "Source Sans 3"'), prepareShelf()]);
   createRoot(document.getElementById('root')!).render(<App />);
   // Nothing that is seen at first needs it.
   const { startLayingOut } = await import('./study/lay-out.ts');

@@ -2,7 +2,7 @@ import { create } from 'zustand';
 import { warn } from '../store/notices.ts';
 import { useWork, type Work } from '../store/work.ts';
 import { rememberCurrent } from './current.ts';
-import { keep, prepareShelf } from './shelf.ts';
+import { keep } from './shelf.ts';
 
 interface Keeping {
   /** `nothing`: there is no work yet that would need it. */
@@ -17,11 +17,10 @@ let writing: Promise<void> | null = null;
 
 /**
  * Keeps the open work in the browser: every change is written at once, one write after the other, and while one is
- * under way the changes wait together. Nothing is left to the moment when the page goes away, when browsers promise
+ * under way the changes wait together. Only those are left to the moment when the page goes away, when browsers promise
  * little.
  */
 export function startAutosave(): void {
-  void prepareShelf();
   const kept = (work: Work) => [work.kept, work.history, work.blockId, work.station, work.printing] as const;
   useWork.subscribe(
     kept,
@@ -33,6 +32,10 @@ export function startAutosave(): void {
     },
     { equalityFn: (a, b) => a.every((part, i) => part === b[i]) },
   );
+  window.addEventListener('pagehide', () => {
+    // Nobody may be there when the write that is under way has ended.
+    if (behind) void write().catch(() => undefined);
+  });
   window.addEventListener('beforeunload', (event) => {
     // The browser then asks whether to leave.
     if (useKeeping.getState().state === 'failed') event.preventDefault();
@@ -56,14 +59,19 @@ export function keepNow(): Promise<void> {
   return writing;
 }
 
+/** Writes what is shown. */
+async function write(): Promise<void> {
+  const { kept, history, blockId, station, printing, origin } = useWork.getState();
+  const demo = origin === 'demo' && history.past.length === 0 && history.future.length === 0;
+  rememberCurrent(kept);
+  await keep({ kept, history, blockId, station, printing, demo });
+}
+
 async function writeUntilLevel(): Promise<void> {
   try {
     while (behind) {
       behind = false;
-      const { kept, history, blockId, station, printing, origin } = useWork.getState();
-      const demo = origin === 'demo' && history.past.length === 0 && history.future.length === 0;
-      rememberCurrent(kept);
-      await keep({ kept, history, blockId, station, printing, demo });
+      await write();
     }
     useKeeping.setState({ state: 'kept' });
   } catch {

@@ -1,8 +1,8 @@
-import { afterAll, beforeAll, expect, test, vi } from 'vitest';
+import { afterAll, beforeAll, beforeEach, expect, test, vi } from 'vitest';
 import { changePattern } from '../store/changes.ts';
 import { freshPattern } from '../store/fresh.ts';
 import { useWork } from '../store/work.ts';
-import { startAutosave } from './autosave.ts';
+import { flush, startAutosave } from './autosave.ts';
 import { openPattern } from './open.ts';
 import type { Keepable } from './shelf.ts';
 
@@ -12,7 +12,6 @@ const slow = vi.hoisted(() => ({
   taken: () => {},
 }));
 vi.mock('./shelf.ts', () => ({
-  prepareShelf: () => Promise.resolve(),
   keep: (work: Keepable) =>
     new Promise<void>((done) => {
       slow.writes.push({ work, done });
@@ -36,6 +35,10 @@ const settled = () => new Promise((resolve) => setTimeout(resolve));
 const titled = (title: string) => changePattern(`Name it ${title}`, (pattern) => ({ ...pattern, title }));
 const written = () => slow.writes.map(({ work }) => work.history.present.title);
 
+beforeEach(() => {
+  slow.writes = [];
+});
+
 test('what is done while another work opens is kept before that is shown', async () => {
   const opening = openPattern({ ...freshPattern(), title: 'Lantern' }, 'work');
   await settled();
@@ -54,4 +57,21 @@ test('what is done while another work opens is kept before that is shown', async
   slow.writes[2]!.done();
   await opening;
   expect(written()).toEqual(['Boat', 'Paper boat', 'Lantern']);
+});
+
+test('what waits for a write to end is handed to the shelf before the page goes away', async () => {
+  titled('Boat');
+  titled('Paper boat');
+  await settled();
+  expect(written()).toEqual(['Boat']);
+  window.dispatchEvent(new Event('pagehide'));
+  expect(written()).toEqual(['Boat', 'Paper boat']);
+  // The page is still there after all: it is sure of what it wrote itself only.
+  slow.writes[0]!.done();
+  await settled();
+  expect(written()).toEqual(['Boat', 'Paper boat', 'Paper boat']);
+  for (const { done } of slow.writes) done();
+  await flush();
+  window.dispatchEvent(new Event('pagehide'));
+  expect(written()).toHaveLength(3);
 });

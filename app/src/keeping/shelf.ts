@@ -65,13 +65,17 @@ const openShelf = (): Promise<IDBPDatabase<Shelf>> =>
     },
   });
 
-/** Opens the shelf before it is needed, so that the first change is not kept later than the others. */
+/** Milliseconds that a page waits for the shelf: a tab with an earlier version may be in no hurry to let go of it. */
+const PATIENCE = 3000;
+
+/**
+ * Opens the shelf before anything can be drawn: what is written to an open one stays, even if the page is left in the same
+ * moment. Resolves after some patience all the same.
+ */
 export async function prepareShelf(): Promise<void> {
-  try {
-    await open();
-  } catch {
-    // Whoever writes to it says so.
-  }
+  const patience = new Promise<void>((resolve) => setTimeout(resolve, PATIENCE));
+  // Whoever writes to it says what is wrong.
+  await Promise.race([open().catch(() => undefined), patience]);
 }
 
 /**
