@@ -1,6 +1,6 @@
 import type { Page } from '@playwright/test';
 import { goTo, open } from './support/app.ts';
-import { printing, takeToPaper } from './support/paper.ts';
+import { holdBetweenFiles, printing, takeToPaper } from './support/paper.ts';
 import { expect, test } from './support/test.ts';
 
 /** Paper by keyboard alone: whatever is pressed may be gone or at work afterwards, and the keyboard is never left at nothing. */
@@ -110,6 +110,7 @@ test('saving and printing leave the keyboard where it was', async ({ page }) => 
       window.dispatchEvent(new Event('afterprint'));
     };
   });
+  const goOn = await holdBetweenFiles(page);
   await takeToPaper(page, 'Lighthouse');
   const save = button(page, 'Save PDF');
   await Promise.all([page.waitForEvent('download'), save.press('Enter')]);
@@ -142,11 +143,13 @@ test('saving and printing leave the keyboard where it was', async ({ page }) => 
   await button(page, /^Add 3/).press('Enter');
   await expect(svg).toBeEnabled();
   await svg.press('Enter');
+  await expect(page.getByRole('progressbar')).toHaveAttribute('value', '1');
   await expect(svg).toBeDisabled();
   await expect(svg).toBeFocused();
   // What is under way is not begun once more by the same key.
   await page.keyboard.press('Enter');
   await button(page, 'Cancel').press('Enter');
+  await goOn();
   await expect(said(page, 'Making the SVG files was cancelled')).toHaveCount(1);
   await expect(heading(page)).toBeFocused();
   expect(new Set(files).size).toBe(files.length);
