@@ -91,6 +91,36 @@ test('PDF, SVG files and what goes to the printer measure alike, and true', asyn
   }
 });
 
+test('what is saved the moment it can be is what was asked for, not what was there before', async ({
+  page,
+}) => {
+  await takeToPaper(page, 'Lighthouse');
+  const before = (await paperHeading(page).textContent())!;
+  // Nobody is so quick, but a computer may be so slow.
+  await page.evaluate(() => {
+    const panel = document.querySelector('[aria-label=Printing]')!;
+    let waited = false;
+    new MutationObserver((_, observer) => {
+      const save = [...panel.querySelectorAll('button')].find(({ textContent }) =>
+        /^(Save PDF|Laying out)/.test(textContent),
+      );
+      if (save === undefined) return;
+      const waits = save.getAttribute('aria-disabled') === 'true';
+      if (waited && !waits) {
+        observer.disconnect();
+        save.click();
+      }
+      waited ||= waits;
+    }).observe(panel, { subtree: true, childList: true, attributes: true, characterData: true });
+  });
+  const width = page.getByLabel('Finished width');
+  await width.fill('20');
+  const [file] = await Promise.all([page.waitForEvent('download'), width.press('Enter')]);
+  await expect(paperHeading(page)).not.toHaveText(before);
+  const pages = readPdf(readFileSync(await file.path()));
+  await expect(paperHeading(page)).toHaveText(`${pages.length} sheets of Letter`);
+});
+
 test('a foundation is saved as a picture that says its resolution and keeps to it', async ({ page }) => {
   await takeToPaper(page, 'Lighthouse');
   await printing(page).getByRole('button', { name: 'Save PNG…' }).click();

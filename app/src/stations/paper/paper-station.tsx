@@ -36,7 +36,7 @@ export default function PaperStation() {
         aria-label="Printing"
         hidden={hopeless}
       >
-        {ready === null ? <LayingProgress /> : <Outputs plan={ready.plan} notes={ready.notes} />}
+        {ready === null ? <LayingProgress /> : <Outputs {...ready} />}
         <div className={panel.first}>
           <Sizes />
           <PaperChoiceField />

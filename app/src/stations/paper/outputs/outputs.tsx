@@ -7,6 +7,7 @@ import { currentBlock, useWork } from '../../../store/work.ts';
 import { sheetsAreDue } from '../../../study/lay-out.ts';
 import { Button } from '../../../ui/button.tsx';
 import { counted } from '../../../ui/plural.ts';
+import type { Ready } from '../use-printable.ts';
 import { ManySheetsDialog } from './many-sheets-dialog.tsx';
 import styles from './outputs.module.css';
 import { PictureDialog } from './picture-dialog.tsx';
@@ -43,21 +44,14 @@ const isRepeated = ({ count, sheets }: Print): boolean => count > 1 && sheets.le
 
 type Output = (plan: PagePlan, title: string) => Promise<void>;
 
-interface OutputsProps {
-  /** As it can be printed. */
-  readonly plan: PagePlan;
-  /** What could not be set as it is written. */
-  readonly notes: readonly string[];
-}
-
 /** How much paper there is to print, and what can be made of it. */
-export function Outputs({ plan, notes }: OutputsProps) {
+export function Outputs({ plan, notes, isBefore }: Ready) {
   const title = useWork((work) => currentBlock(work).name);
   const busy = useOutput(({ underWay }) => underWay !== null);
   // What the sheets are laid out for is partly there.
   const { fillSheets } = useSettings();
   usePrinters();
-  const due = useWork(sheetsAreDue);
+  const due = useWork(sheetsAreDue) || isBefore;
   const [asked, setAsked] = useState<Output | null>(null);
   const [picturing, setPicturing] = useState(false);
   const [printing, setPrinting] = useState(false);
