@@ -61,7 +61,11 @@ export function startStudying(): void {
   });
 
   const changed = () => {
-    if (upToDate(useWork.getState())) return;
+    if (upToDate(useWork.getState())) {
+      // Back at what was studied before the question that is out, or about to be asked, was answered.
+      if (markFresh()) refineLater();
+      return;
+    }
     stopRefining();
     page?.stopPractising();
     if (takeKnownPlan()) return;
@@ -119,8 +123,9 @@ async function studyOnce(): Promise<void> {
   const asked = questionNow();
   const before = answersHere;
   const answer = await quickAnswer(asked.question);
-  // Another block was opened meanwhile, or the page has answered: this is about what is no longer shown.
-  if (answer === null || currentBlock(useWork.getState()).id !== asked.blockId || answersHere !== before)
+  const work = useWork.getState();
+  // Another block was opened meanwhile, or what is shown now is answered: this is about what is no longer shown.
+  if (answer === null || currentBlock(work).id !== asked.blockId || answersHere !== before || upToDate(work))
     return;
   takeAnswer(answer, asked);
 }
@@ -238,6 +243,14 @@ const sameBlock = (study: Study, work: Work): boolean =>
   study.drawing === currentDrawing(work) &&
   study.limits === wantedLimits(work) &&
   study.blockId === currentBlock(work).id;
+
+/** The study is about what is shown after all; false: it was so all the time. */
+function markFresh(): boolean {
+  const { study } = useWork.getState();
+  if (study?.stale !== true) return false;
+  useWork.setState({ study: { ...study, stale: false } });
+  return true;
+}
 
 function markStale(): void {
   const work = useWork.getState();
