@@ -63,9 +63,19 @@ test('two fingers zoom and draw nothing, though the first one came down on the d
   await fingers.move({ x: a.x + 6, y: a.y });
   await fingers.down({ x: a.x + 6, y: a.y }, b);
   for (const more of [20, 40, 60]) await fingers.move({ x: a.x - more, y: a.y }, { x: b.x + more, y: b.y });
+  // What was under each finger stays under it.
+  for (const [place, at] of [
+    [[2 + 6 / before.scale, 3], { x: a.x - 60, y: a.y }],
+    [[4, 3], { x: b.x + 60, y: b.y }],
+  ] as const)
+    await expect
+      .poll(async () => {
+        const { x, y } = await onPage(page, place);
+        return Math.hypot(x - at.x, y - at.y);
+      })
+      .toBeLessThan(1);
   await fingers.up();
-  // The view may follow a frame later.
-  await expect.poll(async () => (await viewOf(page)).scale).toBeGreaterThan(before.scale * 1.5);
+  expect((await viewOf(page)).scale).toBeGreaterThan(before.scale * 1.5);
   await expect(verdict(page)).toHaveText('Sews on one foundation: a single patch');
   // And the next finger draws again.
   await page.getByRole('button', { name: 'Show the whole block' }).tap();

@@ -1,7 +1,7 @@
 import type { Box, Point } from '@seamwright/geometry';
 import Konva from 'konva/lib/Core.js';
 import { Maximize, ZoomIn, ZoomOut } from 'lucide-react';
-import { type KeyboardEvent, type ReactNode, useCallback, useEffect, useRef, useState } from 'react';
+import { type KeyboardEvent, type ReactNode, useEffect, useRef, useState } from 'react';
 import { Stage } from 'react-konva/lib/ReactKonvaCore.js';
 import { IconButton } from '../ui/button.tsx';
 import styles from './block-canvas.module.css';
@@ -40,6 +40,12 @@ interface BlockCanvasProps {
   readonly testId?: string;
 }
 
+/** A view that the maker chose, and the size of the canvas that it is for. */
+interface Moved {
+  readonly view: View;
+  readonly size: Size;
+}
+
 /** Before the canvas's size is known. */
 const UNSEEN: View = { scale: 1, x: 0, y: 0, flip: 1 };
 
@@ -75,25 +81,27 @@ export function BlockCanvas(props: BlockCanvasProps) {
   // Views are kept as from the front, so that turning the block over and back shows the same part of it.
   const turned = (view: View, on: Size) => (mirrored ? turnedOver(view, on) : view);
   const fitting = size === null ? null : turned(fitClear(bounds, size, margin, zoomButtons()), size);
-  const [moved, setMoved] = useState<{ view: View; size: Size } | null>(null);
+  const [moved, setMoved] = useState<Moved | null>(null);
 
   // Another block, another size of block: what had been looked at closely is gone.
   const { minX, minY, maxX, maxY } = bounds;
   // biome-ignore lint/correctness/useExhaustiveDependencies: the box's numbers are what matters, not the object
   useEffect(() => setMoved(null), [minX, minY, maxX, maxY]);
 
-  const view = (moved === null ? fitting : turned(moved.view, moved.size)) ?? UNSEEN;
-  const setView = useCallback(
-    (next: View) => {
-      if (size !== null) setMoved({ view: next.flip === 1 ? next : turnedOver(next, size), size });
-    },
-    [size],
-  );
+  const viewOf = (of: Moved | null) => (of === null ? fitting : turned(of.view, of.size)) ?? UNSEEN;
+  const view = viewOf(moved);
+  const changeView = (change: (view: View) => View) => {
+    if (size === null) return;
+    setMoved((before) => {
+      const next = change(viewOf(before));
+      return { view: next.flip === 1 ? next : turnedOver(next, size), size };
+    });
+  };
   useGestures(element, {
     view,
     fitting: fitting ?? view,
     drag: props.drag ?? 'pan',
-    setView,
+    changeView,
     onPointer: props.onPointer,
   });
 
@@ -104,13 +112,13 @@ export function BlockCanvas(props: BlockCanvasProps) {
     const { x, y } = toScreen(view, inSight);
     const dx = intoSight(x, size.width);
     const dy = intoSight(y, size.height);
-    if (dx !== 0 || dy !== 0) setView(pan(view, dx, dy));
+    if (dx !== 0 || dy !== 0) changeView((now) => pan(now, dx, dy));
   }, [inSight?.x, inSight?.y]);
 
   const zoom = (factor: number) => {
     if (size === null || fitting === null) return;
     const middle: Point<'screen'> = { x: size.width / 2, y: size.height / 2 };
-    setView(zoomAt(view, middle, factor, fitting));
+    changeView((now) => zoomAt(now, middle, factor, fitting));
   };
   const keyDown = (event: KeyboardEvent) => {
     if (event.target !== event.currentTarget || event.defaultPrevented) return;
@@ -120,7 +128,7 @@ export function BlockCanvas(props: BlockCanvasProps) {
     }
     if (event.ctrlKey || event.metaKey || event.altKey) return;
     const arrow = ARROWS[event.key];
-    if (arrow !== undefined) setView(pan(view, arrow[0] * KEY_PAN, arrow[1] * KEY_PAN));
+    if (arrow !== undefined) changeView((now) => pan(now, arrow[0] * KEY_PAN, arrow[1] * KEY_PAN));
     else if (event.key === '+' || event.key === '=') zoom(KEY_ZOOM);
     else if (event.key === '-') zoom(1 / KEY_ZOOM);
     else if (event.key === '0') setMoved(null);

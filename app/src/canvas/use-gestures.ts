@@ -9,7 +9,8 @@ export interface GestureTarget {
   readonly fitting: View;
   /** `tool`: one finger or the main button goes to `onPointer`. `pan`: it moves the view, and taps go to `onPointer`. */
   readonly drag: 'tool' | 'pan';
-  readonly setView: (view: View) => void;
+  /** Goes on from the view that there is then: several events may come before one of them is shown. */
+  readonly changeView: (change: (view: View) => View) => void;
   readonly onPointer: ((event: CanvasPointer) => void) | undefined;
 }
 
@@ -95,9 +96,10 @@ export function useGestures(ref: RefObject<HTMLElement | null>, target: GestureT
       if (before.length !== 2) return;
       const middle = ([a, b]: Point<'screen'>[]) => ({ x: (a!.x + b!.x) / 2, y: (a!.y + b!.y) / 2 });
       const apart = ([a, b]: Point<'screen'>[]) => Math.max(Math.hypot(a!.x - b!.x, a!.y - b!.y), 1);
-      const { view, fitting, setView } = latest.current;
+      const { fitting, changeView } = latest.current;
       const [m0, m1] = [middle(before), middle(after)];
-      setView(zoomAt(pan(view, m1.x - m0.x, m1.y - m0.y), m1, apart(after) / apart(before), fitting));
+      const factor = apart(after) / apart(before);
+      changeView((view) => zoomAt(pan(view, m1.x - m0.x, m1.y - m0.y), m1, factor, fitting));
     };
 
     const move = (event: PointerEvent) => {
@@ -105,11 +107,13 @@ export function useGestures(ref: RefObject<HTMLElement | null>, target: GestureT
         if (fingers.has(event.pointerId)) pinch(event);
         return;
       }
+      // Where a second one finds it.
+      if (fingers.has(event.pointerId)) fingers.set(event.pointerId, place(event));
       if (going?.kind === 'pan' && going.id === event.pointerId) {
         const at = place(event);
         if (!going.moved && Math.hypot(at.x - going.from.x, at.y - going.from.y) < TAP) return;
-        const { view, setView } = latest.current;
-        setView(pan(view, at.x - going.from.x, at.y - going.from.y));
+        const [dx, dy] = [at.x - going.from.x, at.y - going.from.y];
+        latest.current.changeView((view) => pan(view, dx, dy));
         going = { ...going, from: at, moved: true };
         return;
       }
@@ -140,10 +144,12 @@ export function useGestures(ref: RefObject<HTMLElement | null>, target: GestureT
 
     const wheel = (event: WheelEvent) => {
       event.preventDefault();
-      const { view, fitting, setView } = latest.current;
-      if (event.shiftKey) setView(pan(view, -(event.deltaX || event.deltaY), 0));
-      else if (Math.abs(event.deltaX) > Math.abs(event.deltaY)) setView(pan(view, -event.deltaX, 0));
-      else setView(zoomAt(view, place(event), wheelFactor(event), fitting));
+      const { fitting, changeView } = latest.current;
+      const [at, factor] = [place(event), wheelFactor(event)];
+      if (event.shiftKey) changeView((view) => pan(view, -(event.deltaX || event.deltaY), 0));
+      else if (Math.abs(event.deltaX) > Math.abs(event.deltaY))
+        changeView((view) => pan(view, -event.deltaX, 0));
+      else changeView((view) => zoomAt(view, at, factor, fitting));
     };
 
     const keyDown = (event: KeyboardEvent) => {
