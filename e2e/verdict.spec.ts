@@ -1,5 +1,5 @@
 import type { Page } from '@playwright/test';
-import { open, verdict } from './support/app.ts';
+import { open, stop, verdict } from './support/app.ts';
 import { drag, onPage, takeUp } from './support/draw.ts';
 import { expect, test } from './support/test.ts';
 
@@ -47,6 +47,24 @@ test('the verdict is painted with the move that it is about, once the page is in
   await takeUp(page, 'Adjust');
   await expect(async () => expect(await staleFramesOfDrag(page)).toBe(0)).toPass();
   await expect(verdict(page)).toHaveText('Sews on one foundation');
+});
+
+test('what is undone and done again between two frames has its verdict', async ({ page }) => {
+  await open(page);
+  await drawTwoLines(page);
+  await drag(page, [0, 5], [6, 5]);
+  await expect(verdict(page)).toHaveText('Sews on one foundation');
+  // The page answers by now, and no better plan is looked for.
+  await expect(stop(page, 'Paper')).toContainText('1 sheet');
+  await page.evaluate(() => {
+    for (const shiftKey of [false, false, true])
+      document.body.dispatchEvent(
+        new KeyboardEvent('keydown', { key: 'z', ctrlKey: true, shiftKey, bubbles: true, cancelable: true }),
+      );
+  });
+  await expect(stop(page, 'Draft')).toContainText('3 patches');
+  await expect(verdict(page)).toHaveText('Sews on one foundation');
+  await expect(stop(page, 'Paper')).toContainText('1 sheet');
 });
 
 test('while the page cannot answer, the worker does', async ({ page }) => {
