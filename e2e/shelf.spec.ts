@@ -111,6 +111,31 @@ test.describe('the blocks of a pattern', () => {
     expect((await names(page)).slice(0, 3)).toEqual(['Lantern', 'Paper boat', 'Lighthouse']);
   });
 
+  test('a row comes where it is let go, though the page has not shown it there yet', async ({ page }) => {
+    await open(page, '?demo');
+    await blockMenu(page).click();
+    const rows = blocks(page).getByRole('listitem');
+    const grip = rows.nth(0).locator('svg').last();
+    const [from, to] = [(await grip.boundingBox())!, (await rows.nth(2).boundingBox())!];
+    await page.mouse.move(from.x + from.width / 2, from.y + from.height / 2);
+    await page.mouse.down();
+    // A page that is busy hears of the move and of the release together.
+    const heard = page.evaluate(
+      () =>
+        new Promise<void>((done) =>
+          setTimeout(() => {
+            const until = performance.now() + 1000;
+            while (performance.now() < until);
+            done();
+          }),
+        ),
+    );
+    await Promise.all([heard, page.mouse.move(from.x, to.y + to.height / 2), page.mouse.up()]);
+    await expect
+      .poll(async () => (await names(page)).slice(0, 3))
+      .toEqual(['Lantern', 'Lighthouse', 'Paper boat']);
+  });
+
   test('a deleted one is offered back', async ({ page }) => {
     await open(page, '?demo');
     await openBlock(page, 'Lantern');

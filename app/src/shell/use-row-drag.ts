@@ -34,8 +34,9 @@ export function useRowDrag(
       if (rows !== null) scrollTowards(rows, event.clientY);
       setDragged({ id, from, to: placeOf(event.clientY) });
     },
-    onPointerUp: () => {
-      if (dragged?.id === id) move(id, dragged.to);
+    onPointerUp: (event: PointerEvent) => {
+      // Where it is let go: the last move may not have been shown yet.
+      if (dragged?.id === id) move(id, placeOf(event.clientY));
       setDragged(null);
     },
     onPointerCancel: () => setDragged(null),
