@@ -221,6 +221,19 @@ test('a block that cannot be sewn has no sheets, and Paper says why and leads ba
   await expect(page.getByRole('main', { name: 'Draft' })).toBeVisible();
 });
 
+test('the words for beginners come back with the empty block, though a press on Undo took what was typed first', async ({
+  page,
+}) => {
+  await open(page);
+  const words = page.getByRole('heading', { name: 'Here is an empty block' });
+  await page.getByRole('region', { name: 'Finished size' }).getByLabel('Width').fill('8');
+  // Nothing can be undone until the press has taken the width.
+  const box = (await page.getByRole('button', { name: 'Undo', exact: true }).boundingBox())!;
+  await page.mouse.click(box.x + box.width / 2, box.y + box.height / 2);
+  await expect(page.getByRole('button', { name: 'Redo: Change the size' })).toBeVisible();
+  await expect(words).toBeVisible();
+});
+
 test('the drawing stays where it is when the first line is drawn and the words for beginners go', async ({
   page,
 }) => {

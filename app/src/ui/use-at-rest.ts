@@ -18,12 +18,18 @@ export function useAtRest<Value>(value: Value): Value {
       setAtRest(value);
       return;
     }
-    // The click comes with the release, before the next task.
-    const settle = () => setTimeout(() => setAtRest(value));
+    // The click comes with the release, before the next task; it may bring another value.
+    let timer: ReturnType<typeof setTimeout> | undefined;
+    const settle = () => {
+      timer = setTimeout(() => setAtRest(value));
+    };
     const done = new AbortController();
     for (const end of ['pointerup', 'pointercancel'])
       window.addEventListener(end, settle, { once: true, signal: done.signal });
-    return () => done.abort();
+    return () => {
+      done.abort();
+      clearTimeout(timer);
+    };
   }, [value]);
   return atRest;
 }
