@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import type { Page } from '@playwright/test';
-import { drop, goTo, open, problem, stop, verdict } from './support/app.ts';
+import { drop, goTo, open, openBlock, problem, stop, verdict } from './support/app.ts';
 import { barriers } from './support/barriers.ts';
 import { drag, onPage, press } from './support/draw.ts';
 import {
@@ -436,6 +436,45 @@ for (const { what, file, says } of wrong)
       page.getByRole('button', { name: 'Undo: Bring in “two colours.png” to trace' }),
     ).toBeVisible();
   });
+
+test('a picture lies under the block that it was dropped on, though another is open by the time that it is read', async ({
+  page,
+}) => {
+  await page.addInitScript(() => {
+    const read = window.createImageBitmap.bind(window) as (file: Blob) => Promise<ImageBitmap>;
+    const waiting: (() => void)[] = [];
+    Object.assign(window, {
+      createImageBitmap: (file: Blob) =>
+        new Promise<void>((go) => {
+          waiting.push(go);
+        }).then(() => read(file)),
+      letThrough: () => {
+        for (const go of waiting.splice(0)) go();
+      },
+      isReading: () => waiting.length > 0,
+    });
+  });
+  const letThrough = async () => {
+    await page.waitForFunction('isReading()');
+    await page.evaluate('letThrough()');
+  };
+  await open(page, '?demo');
+  await dropOnDrawing(page, twoColours());
+  await openBlock(page, 'Lantern');
+  await letThrough();
+  await expect(page.getByText('“two colours.png” lies under the drawing of “Paper boat”.')).toBeVisible();
+  await expect(tracingPart(page).getByText('PNG, JPEG, WebP or SVG')).toBeVisible();
+  // A block that is gone gets none, and neither does the one in its place.
+  await dropOnDrawing(page, twoColours());
+  await page.getByRole('button', { name: /^Block: / }).click();
+  await page.getByRole('button', { name: 'Delete this block' }).click();
+  await letThrough();
+  await expect(problem(page)).toContainText('“two colours.png”: The block that it was for is gone.');
+  await expect(page.getByRole('button', { name: 'Undo: Delete block' })).toBeVisible();
+
+  await openBlock(page, 'Paper boat');
+  await expect(tracingPart(page).getByText('two colours.png')).toBeVisible();
+});
 
 test('a large picture is scaled down, with a word', async ({ page }) => {
   await open(page);

@@ -4,7 +4,7 @@ import { readSvgDrawing } from '@seamwright/pattern';
 import { addDrawing } from '../store/blocks.ts';
 import { undo } from '../store/changes.ts';
 import { dismiss, tell, warn } from '../store/notices.ts';
-import { useWork } from '../store/work.ts';
+import { currentBlock, useWork } from '../store/work.ts';
 import { bringInPicture } from './picture/bring-in-picture.ts';
 
 /**
@@ -12,7 +12,10 @@ import { bringInPicture } from './picture/bring-in-picture.ts';
  * instead; a drawing that cannot be read changes nothing.
  */
 export function bringIn(fileTitle: string, text: string): void {
-  const asPicture = () => bringInPicture(new Blob([text], { type: 'image/svg+xml' }), fileTitle);
+  const asPicture = () => {
+    const { id } = currentBlock(useWork.getState());
+    return bringInPicture(new Blob([text], { type: 'image/svg+xml' }), fileTitle, id);
+  };
   const read = readSvgDrawing(text);
   if (!read.ok) {
     const run = () => {

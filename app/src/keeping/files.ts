@@ -1,7 +1,7 @@
 import { sentence } from '@seamwright/geometry';
 import { kindOfPicture, LARGEST_FILE, looksLikeSvg, parsePattern, writePattern } from '@seamwright/pattern';
 import { announce, tell, warn } from '../store/notices.ts';
-import { pattern, useWork } from '../store/work.ts';
+import { currentBlock, pattern, useWork } from '../store/work.ts';
 import { download, fileName } from './download.ts';
 import { openPattern } from './open.ts';
 
@@ -18,14 +18,18 @@ export async function openFiles(files: readonly File[]): Promise<void> {
  * shelf), an SVG drawing becomes a block of it, a picture lies under the open block's drawing. Anything else gives one
  * sentence and changes nothing.
  */
-export const openFile = (file: File): Promise<void> =>
+export const openFile = (file: File, blockId = openBlockId()): Promise<void> =>
   looking(file, async (isPicture) => {
-    if (isPicture) await layUnder(file);
+    if (isPicture) await layUnder(file, blockId);
     else if (!tooLarge(file, LARGEST_FILE)) await openText(file.name, await file.text(), isNamedSvg(file));
   });
 
 /** Lays a picture under the open block's drawing; an SVG drawing, too, as a picture and not as lines. */
-export const openPicture = (file: File): Promise<void> => looking(file, () => layUnder(file));
+export const openPicture = (file: File, blockId = openBlockId()): Promise<void> =>
+  looking(file, () => layUnder(file, blockId));
+
+/** The block that a file is for. Another may be open by the time that it has been read. */
+const openBlockId = (): string => currentBlock(useWork.getState()).id;
 
 /** Looks what a file begins with: the content decides what it is, names lie. */
 async function looking(file: File, open: (isPicture: boolean) => Promise<void>): Promise<void> {
@@ -41,11 +45,11 @@ async function looking(file: File, open: (isPicture: boolean) => Promise<void>):
   }
 }
 
-async function layUnder(file: File): Promise<void> {
+async function layUnder(file: File, blockId: string): Promise<void> {
   if (tooLarge(file, isNamedSvg(file) ? LARGEST_FILE : LARGEST_PICTURE_FILE)) return;
   // Loaded with the first picture, not with the page.
   const { bringInPicture } = await import('./picture/bring-in-picture.ts');
-  await bringInPicture(file, file.name);
+  await bringInPicture(file, file.name, blockId);
 }
 
 const isNamedSvg = (file: File): boolean => file.type === 'image/svg+xml' || /\.svg$/i.test(file.name);

@@ -8,17 +8,23 @@ import { currentBlock, pattern, useWork } from '../../store/work.ts';
 import { type ReadPicture, readPicture } from './read-picture.ts';
 
 /**
- * Lays a picture under the open block's drawing, to be traced; it takes the place of the one that was there. What cannot be
- * used gives one sentence and changes nothing.
+ * Lays a picture under a block's drawing, to be traced; it takes the place of the one that was there. What cannot be used
+ * gives one sentence and changes nothing.
  */
-export async function bringInPicture(file: Blob, name: string): Promise<void> {
+export async function bringInPicture(file: Blob, name: string, blockId: string): Promise<void> {
   const read = await readPicture(file, name);
   if (!read.ok) {
     warn(`“${name}”: ${sentence(read.problem)}`);
     return;
   }
   const work = useWork.getState();
-  const block = currentBlock(work);
+  const block = pattern(work).blocks.find(({ id }) => id === blockId);
+  if (block === undefined) {
+    warn(
+      `“${name}”: The block that it was for is gone. Open the one that is to be traced, and bring it in again.`,
+    );
+    return;
+  }
   const { picture, scaledFrom } = read.value;
   const tracing = newTracing(picture, fitPicture(picture, blockBounds(block.drawing)));
   const blocks = pattern(work).blocks.map((one) => (one === block ? { ...one, tracing } : one));
@@ -28,12 +34,14 @@ export async function bringInPicture(file: Blob, name: string): Promise<void> {
     );
     return;
   }
-  goTo('draft');
+  const isOpen = block === currentBlock(work);
+  if (isOpen) goTo('draft');
   changeBlock(`Bring in “${name}” to trace`, block.id, (before) => ({ ...before, tracing }));
   const replaced =
     block.tracing === undefined ? '' : ` It took the place of “${block.tracing.picture.name}”.`;
-  const words = `“${name}” lies under the drawing.${replaced}${scaledWords(picture, scaledFrom)}`;
-  if (replaced !== '' || scaledFrom !== null) tell(words);
+  const whose = isOpen ? '' : ` of “${block.name}”`;
+  const words = `“${name}” lies under the drawing${whose}.${replaced}${scaledWords(picture, scaledFrom)}`;
+  if (!isOpen || replaced !== '' || scaledFrom !== null) tell(words);
   else announce(words);
 }
 
