@@ -117,6 +117,17 @@ test('all blocks of the pattern are cut together, of each as many as are asked f
   await expect(page.getByRole('textbox', { name: 'Lantern', exact: true })).toHaveValue('4');
 });
 
+test('a chart that is saved at once is for what was typed last', async ({ page }) => {
+  await openCutting(page, 'Lantern');
+  const blocks = page.getByRole('textbox', { name: 'Blocks to sew' });
+  await blocks.fill('7');
+  await blocks.press('Enter');
+  const chart = await saved(page, () => page.getByRole('button', { name: 'Save the chart as CSV' }).click());
+  const pattern = await saved(page, () => page.keyboard.press('Control+s'));
+  const call = [PROGRAM, 'cutting', pattern.path, '--block', 'Lantern', '--copies', '7', '--csv'];
+  expect(readFileSync(chart.path, 'utf8')).toBe(execFileSync(process.execPath, call).toString());
+});
+
 test('a patch has a template and a window, as the block is seen and in true size', async ({ page }) => {
   await openCutting(page, 'Lantern');
   await page.getByRole('button', { name: 'A1', exact: true }).click();

@@ -50,10 +50,17 @@ interface Cutting {
   readonly question: CuttingQuestion | null;
   readonly answer: CutOut | null;
   readonly problem: Problem | null;
+  /** Something else is asked for by now than what was found. */
+  readonly isDue: boolean;
 }
 
 /** Apart from the work: it follows from it, and is worked out only while the Cloth station is open. */
-export const useCutting = create<Cutting>()(() => ({ question: null, answer: null, problem: null }));
+export const useCutting = create<Cutting>()(() => ({
+  question: null,
+  answer: null,
+  problem: null,
+  isDue: true,
+}));
 
 /** What is said where the program itself fails; it is tried again at the next change. */
 const FAILED: Problem = {
@@ -85,19 +92,28 @@ export function startCuttingOut(): () => void {
       reportError(error);
     } finally {
       busy = false;
+      noteDue();
     }
   };
   const later = () => {
+    noteDue();
     clearTimeout(timer);
     timer = setTimeout(() => void ask(), QUIET);
   };
   const stops = [useWork.subscribe(later), useSettings.subscribe(later), useCuttingHabits.subscribe(later)];
+  noteDue();
   void ask();
   return () => {
     clearTimeout(timer);
     for (const stop of stops) stop();
     worker.end();
   };
+}
+
+function noteDue(): void {
+  const work = useWork.getState();
+  const isDue = questionOf(work) === null || unplanned(work) !== undefined || waiting() !== null;
+  if (useCutting.getState().isDue !== isDue) useCutting.setState({ isDue });
 }
 
 /** Works out what is asked for next; false: nothing is. */

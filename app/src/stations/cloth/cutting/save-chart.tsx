@@ -2,7 +2,7 @@ import { CUTTING_CAUTIONS, type CutOut, chartCsv, layerCautions } from '@seamwri
 import { FileDown } from 'lucide-react';
 import { download, fileName } from '../../../keeping/download.ts';
 import { announce } from '../../../store/notices.ts';
-import type { CuttingQuestion } from '../../../study/cut-out.ts';
+import { type CuttingQuestion, useCutting } from '../../../study/cut-out.ts';
 import { Button } from '../../../ui/button.tsx';
 import { useOutput } from '../../paper/outputs/under-way.ts';
 import station from '../cloth-station.module.css';
@@ -18,6 +18,7 @@ export function SaveChart({
   readonly question: CuttingQuestion;
 }) {
   const busy = useOutput(({ underWay }) => underWay !== null);
+  const isDue = useCutting((cutting) => cutting.isDue);
   const saveCsv = () => {
     const name = fileName(`${chartTitle(question)}, cutting`, '.csv');
     const text = chartCsv(
@@ -30,10 +31,10 @@ export function SaveChart({
   const cautions = [...CUTTING_CAUTIONS, ...layerCautions(answer.rows)];
   return (
     <section className={station.part} aria-label="The chart as a file">
-      <Button icon={FileDown} onClick={saveCsv}>
+      <Button icon={FileDown} waits={isDue} onClick={saveCsv}>
         Save the chart as CSV
       </Button>
-      <Button icon={FileDown} waits={busy} onClick={() => void saveChartPdf(question, answer)}>
+      <Button icon={FileDown} waits={busy || isDue} onClick={() => void saveChartPdf(question, answer)}>
         Save the chart as PDF
       </Button>
       <h2>With the cutter in your hand</h2>

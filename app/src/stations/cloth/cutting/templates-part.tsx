@@ -1,5 +1,6 @@
 import { FileDown } from 'lucide-react';
 import { useState } from 'react';
+import { useCutting } from '../../../study/cut-out.ts';
 import { sheetWanted } from '../../../study/foundation-job.ts';
 import { Button } from '../../../ui/button.tsx';
 import { Choice } from '../../../ui/choice.tsx';
@@ -12,6 +13,7 @@ import type { InspectedPiece } from './use-inspected-piece.ts';
 export function TemplatesPart({ inspected: { block, need } }: { readonly inspected: InspectedPiece }) {
   const [of, setOf] = useState<'patch' | 'section'>('patch');
   const busy = useOutput(({ underWay }) => underWay !== null);
+  const off = useCutting((cutting) => cutting.isDue) || busy;
   const printer = sheetWanted().printer?.name;
   const section = block.plan.sections.find(({ order }) => order.includes(need.patch))!;
   const isWhole = of === 'section' && section.order.length > 1;
@@ -33,10 +35,10 @@ export function TemplatesPart({ inspected: { block, need } }: { readonly inspect
         />
       )}
       <div className={styles.row}>
-        <Button icon={FileDown} waits={busy} onClick={() => void saveTemplates(wanted, 'template')}>
+        <Button icon={FileDown} waits={off} onClick={() => void saveTemplates(wanted, 'template')}>
           Template{one} as PDF
         </Button>
-        <Button icon={FileDown} waits={busy} onClick={() => void saveTemplates(wanted, 'window')}>
+        <Button icon={FileDown} waits={off} onClick={() => void saveTemplates(wanted, 'window')}>
           Window{one} as PDF
         </Button>
       </div>
