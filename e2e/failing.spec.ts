@@ -34,24 +34,35 @@ test('in a browser that keeps nothing for any page, blocks are drawn and printed
   await context.close();
 });
 
-test('after the browser has cleared what it kept, what is done next is kept again', async ({
-  page,
-  context,
-  baseURL,
-}) => {
-  await open(page, '?demo');
-  const session = await context.newCDPSession(page);
-  await session.send('Storage.clearDataForOrigin', {
-    origin: new URL(baseURL!).origin,
-    storageTypes: 'indexeddb',
+for (const [when, late] of [
+  ['', 0],
+  [', though the page is told of it late', 3000],
+] as const)
+  test(`after the browser has cleared what it kept, what is done next is kept again${when}`, async ({
+    page,
+    context,
+    baseURL,
+  }) => {
+    await page.addInitScript((wait) => {
+      const listen = EventTarget.prototype.addEventListener;
+      IDBDatabase.prototype.addEventListener = function (type: string, heard: unknown) {
+        const tell = heard as (event: Event) => void;
+        listen.call(this, type, type === 'close' ? (event) => setTimeout(tell, wait, event) : tell);
+      };
+    }, late);
+    await open(page, '?demo');
+    const session = await context.newCDPSession(page);
+    await session.send('Storage.clearDataForOrigin', {
+      origin: new URL(baseURL!).origin,
+      storageTypes: 'indexeddb',
+    });
+    await drop(page, [{ name: 'two strips.svg', text: STRIPS }]);
+    await expect(page.getByRole('button', { name: /^Block: Two strips/ })).toBeVisible();
+    await untilKept(page);
+    await page.reload();
+    await expect(page.getByRole('heading', { level: 1 })).toContainText('Harbour Reading Room');
+    await expect(page.getByRole('button', { name: /^Block: Two strips/ })).toBeVisible();
   });
-  await drop(page, [{ name: 'two strips.svg', text: STRIPS }]);
-  await expect(page.getByRole('button', { name: /^Block: Two strips/ })).toBeVisible();
-  await untilKept(page);
-  await page.reload();
-  await expect(page.getByRole('heading', { level: 1 })).toContainText('Harbour Reading Room');
-  await expect(page.getByRole('button', { name: /^Block: Two strips/ })).toBeVisible();
-});
 
 /** From now on, parts of the program cannot be loaded, as when the way to its server is lost; until what is returned is called. */
 async function loses(page: Page, parts: RegExp): Promise<() => Promise<void>> {

@@ -40,15 +40,16 @@ interface Shelf extends DBSchema {
 let shelf: Promise<IDBPDatabase<Shelf>> | null = null;
 
 const open = (): Promise<IDBPDatabase<Shelf>> => {
-  shelf ??= openShelf().catch((error: unknown) => {
-    shelf = null;
-    throw error;
-  });
+  shelf ??= openShelf();
   return shelf;
 };
 
-const openShelf = (): Promise<IDBPDatabase<Shelf>> =>
-  openDB<Shelf>('seamwright', 2, {
+function openShelf(): Promise<IDBPDatabase<Shelf>> {
+  // Told late, it may be about one that another has taken the place of.
+  const forget = () => {
+    if (shelf === opening) shelf = null;
+  };
+  const opening = openDB<Shelf>('seamwright', 2, {
     upgrade(database, before) {
       if (before < 1)
         database.createObjectStore('works', { keyPath: 'id' }).createIndex('changed', 'changed');
@@ -57,13 +58,14 @@ const openShelf = (): Promise<IDBPDatabase<Shelf>> =>
     // A later version in another tab needs the shelf for itself while it rebuilds it.
     blocking(_current, _wanted, event) {
       (event.target as IDBDatabase).close();
-      shelf = null;
+      forget();
     },
     // The browser closed it, as when the site's data are cleared: what comes next goes to a new one.
-    terminated() {
-      shelf = null;
-    },
+    terminated: forget,
   });
+  opening.catch(forget);
+  return opening;
+}
 
 /** Milliseconds that a page waits for the shelf: a tab with an earlier version may be in no hurry to let go of it. */
 const PATIENCE = 3000;
@@ -91,8 +93,15 @@ export type Keepable = Pick<Work, 'kept' | 'history' | 'blockId' | 'station' | '
 
 /** Writes a work to the shelf, whole. Rejects when the browser keeps nothing (no room, storage off). */
 export async function keep(work: Keepable): Promise<void> {
-  if (await keepOnce(work)) return;
-  // Another tab deleted the work, pictures and all: everything is written once more.
+  const known = shelf;
+  try {
+    if (await keepOnce(work)) return;
+  } catch (error) {
+    // The browser may have closed the shelf, and not have said so yet.
+    if (known === null) throw error;
+    if (shelf === known) shelf = null;
+  }
+  // Another tab deleted the work, pictures and all, or the browser all works: everything is written once more.
   forgetHeld(work.kept);
   await keepOnce(work);
 }
