@@ -72,6 +72,12 @@ async function loses(page: Page, parts: RegExp): Promise<() => Promise<void>> {
 
 // Errors are what is looked for here, so nobody watches the page for them.
 
+base('where the fonts do not come, the page is shown in others', async ({ page }) => {
+  await loses(page, /\.woff2$/);
+  await open(page, '?demo');
+  await expect(page.getByRole('heading', { level: 1 })).toContainText('Harbour Reading Room');
+});
+
 base(
   'sheets that a part of the program is missing for are said to fail, and laid out when it is there',
   async ({ page }) => {

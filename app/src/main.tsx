@@ -23,8 +23,9 @@ async function start(): Promise<void> {
   listenForShortcuts();
   acceptDrops();
   acceptPastes();
-  // Canvases do not wait for fonts: what they wrote before would keep a stand-in's shapes.
-  await Promise.all([document.fonts.load('600 16px "Source Sans 3"'), prepareShelf()]);
+  // Canvases do not wait for fonts: what they wrote before would keep a stand-in's shapes. Where there are none, it does.
+  const fonts = document.fonts.load('600 16px "Source Sans 3"').catch(() => undefined);
+  await Promise.all([fonts, prepareShelf()]);
   createRoot(document.getElementById('root')!).render(<App />);
   // Nothing that is seen at first needs it.
   const { startLayingOut } = await import('./study/lay-out.ts');
