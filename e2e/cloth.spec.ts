@@ -67,7 +67,7 @@ test('patches are painted by a drag, in one step, and by keys', async ({ page })
   const count = (texts: readonly string[]) => texts.filter((text) => text.includes('Brick')).length;
   await expect.poll(async () => count(await worn(page))).toBe(count(before) + 2);
   // Brick, as the demo has it: #b5563e.
-  expect(await colourAt(page, [1, 1])).toEqual([0xb5, 0x56, 0x3e]);
+  await expect.poll(() => colourAt(page, [1, 1])).toEqual([0xb5, 0x56, 0x3e]);
   await page.keyboard.press('Control+z');
   await expect.poll(() => worn(page)).toEqual(before);
 
@@ -184,8 +184,8 @@ test('a fabric’s photo fills its patches at its scale, and a palette is drawn 
   await page.getByRole('button', { name: 'Done', exact: true }).click();
   // 2 in across: an inch of each colour, from the block's left edge.
   await expect.poll(() => colourAt(page, [0.5, 0.5])).toEqual([0x20, 0x40, 0xa0]);
-  expect(await colourAt(page, [1.5, 0.5])).toEqual([0xe0, 0xd0, 0xb0]);
-  expect(await colourAt(page, [2.5, 0.5])).toEqual([0x20, 0x40, 0xa0]);
+  await expect.poll(() => colourAt(page, [1.5, 0.5])).toEqual([0xe0, 0xd0, 0xb0]);
+  await expect.poll(() => colourAt(page, [2.5, 0.5])).toEqual([0x20, 0x40, 0xa0]);
 
   await page.getByRole('button', { name: 'Palettes…' }).click();
   const [second] = await Promise.all([

@@ -31,11 +31,12 @@ test('a size that is too small is said so, and what stays bare is drawn', async 
   await height.fill('1 1/2');
   await height.press('Enter');
   await expect(piece.getByRole('status')).toContainText('Too small: 5 × 1½ in');
-  expect(await wrongPixels(page)).toBeGreaterThan(500);
+  // Painted in the next frame.
+  await expect.poll(() => wrongPixels(page)).toBeGreaterThan(500);
 
   await piece.getByRole('button', { name: 'The size that was worked out' }).click();
   await expect(piece.getByRole('status')).toContainText('It still covers');
-  expect(await wrongPixels(page)).toBe(0);
+  await expect.poll(() => wrongPixels(page)).toBe(0);
 
   await page.getByRole('button', { name: 'A2', exact: true }).click();
   await expect(page.getByRole('region', { name: 'The piece for A2' })).toContainText(

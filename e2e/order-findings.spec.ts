@@ -1,7 +1,7 @@
 import AxeBuilder from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
 import { drop, goTo, open, verdict } from './support/app.ts';
-import { front, inHand, picture, pressPatch, tabTo } from './support/order.ts';
+import { front, inHand, otherPicture, picture, pressPatch, tabTo } from './support/order.ts';
 import { listen, toHear } from './support/spoken.ts';
 import { expect, test } from './support/test.ts';
 
@@ -35,9 +35,9 @@ test('an interlocked block is mended by one repair, and undo brings it back', as
   // Pointed at, the repair is drawn on the block; the pointer gone, it is not.
   const before = await picture(page);
   await offered.first().hover();
-  expect(await picture(page)).not.toEqual(before);
+  await otherPicture(page, before);
   await page.mouse.move(2, 2);
-  expect(await picture(page)).toEqual(before);
+  await expect.poll(async () => before.equals(await picture(page))).toBe(true);
 
   await offered.first().click();
   await expect(verdict(page)).toHaveText(/^Sews on (one foundation|2 foundations)$/);
@@ -57,17 +57,16 @@ test('findings and repairs are gone through by keys alone', async ({ page }) => 
   const heads = findings(page).getByRole('button', { name: /^Error \d: / });
   const untouched = await picture(page);
   await tabTo(page, heads.first());
-  const first = await picture(page);
-  expect(first, 'the block shows the first finding').not.toEqual(untouched);
+  const first = await otherPicture(page, untouched, 'the block shows the first finding');
 
   // Down through the first one's repairs to the second finding: each shows on the block.
   await page.keyboard.press('ArrowDown');
   await expect(repairs(page, 1).getByRole('button').first()).toBeFocused();
-  expect(await picture(page), 'the block shows the repair').not.toEqual(first);
+  await otherPicture(page, first, 'the block shows the repair');
   const count = await repairs(page, 1).getByRole('button').count();
   for (let i = 0; i < count; i++) await page.keyboard.press('ArrowDown');
   await expect(heads.nth(1)).toBeFocused();
-  expect(await picture(page), 'the block shows the second finding').not.toEqual(first);
+  await otherPicture(page, first, 'the block shows the second finding');
 
   // Its best repair; the list keeps the focus, and the other finding is what is left.
   await page.keyboard.press('ArrowDown');
@@ -102,7 +101,7 @@ test('repairs are offered and shown at the Draft station, too', async ({ page })
   await expect(repairs(page, 1).getByRole('button').first()).toBeVisible();
   const before = await drawing.screenshot();
   await repairs(page, 1).getByRole('button').first().hover();
-  expect(await drawing.screenshot()).not.toEqual(before);
+  await expect.poll(async () => before.equals(await drawing.screenshot())).toBe(false);
   await repairs(page, 1).getByRole('button').first().click();
   await expect(verdict(page)).toHaveText(/^Sews on/);
 });

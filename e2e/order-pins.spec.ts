@@ -27,6 +27,11 @@ test('a patch is pinned first, another before a third, and the plan follows', as
     'true',
   );
 
+  // The plan is the one that stays.
+  await expect(page.getByRole('table', { name: 'Ways to sew the block' })).toHaveAttribute(
+    'aria-busy',
+    'false',
+  );
   // From the middle both ways are open; the later of the two is pinned to be the earlier.
   const later = (await nameAt(page, LEFT)) === 'A3' ? LEFT : RIGHT;
   const earlier = later === LEFT ? RIGHT : LEFT;
@@ -41,13 +46,13 @@ test('a patch is pinned first, another before a third, and the plan follows', as
     'A1 is the first patch of its section.',
     'A2 comes before A3, where both are in one section.',
   ]);
-  expect(await nameAt(page, later)).toBe('A2');
-  expect(await nameAt(page, earlier)).toBe('A3');
+  await expect.poll(() => nameAt(page, later)).toBe('A2');
+  await expect.poll(() => nameAt(page, earlier)).toBe('A3');
 
   // What was pinned is undone like any other edit.
   await page.keyboard.press('Control+z');
   await expect(pins.getByRole('listitem')).toHaveCount(1);
-  expect(await nameAt(page, later)).toBe('A3');
+  await expect.poll(() => nameAt(page, later)).toBe('A3');
 });
 
 test('pins that contradict each other are named, and removing one mends it', async ({ page }) => {

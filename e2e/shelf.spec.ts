@@ -55,7 +55,9 @@ test.describe('the shelf of starting points', () => {
     await expect(page.getByRole('button', { name: /^Block: Courthouse steps/ })).toBeVisible();
     await expect(page.getByRole('main')).toBeFocused();
     await blockMenu(page).click();
-    expect((await names(page)).slice(0, 3)).toEqual(['Paper boat', 'Courthouse steps', 'Lantern']);
+    await expect
+      .poll(async () => (await names(page)).slice(0, 3))
+      .toEqual(['Paper boat', 'Courthouse steps', 'Lantern']);
   });
 
   test('rubbish stays in its field with a sentence, and what is not there is said', async ({ page }) => {
@@ -98,7 +100,9 @@ test.describe('the blocks of a pattern', () => {
     await page.mouse.down();
     await page.mouse.move(from.x, to.y + to.height / 2, { steps: 5 });
     await page.mouse.up();
-    expect((await names(page)).slice(0, 3)).toEqual(['Lantern', 'Lighthouse', 'Paper boat']);
+    await expect
+      .poll(async () => (await names(page)).slice(0, 3))
+      .toEqual(['Lantern', 'Lighthouse', 'Paper boat']);
     const boat = blocks(page).getByRole('button', { name: /^Paper boat/ });
     await boat.focus();
     await page.keyboard.press('Alt+ArrowUp');
@@ -108,7 +112,9 @@ test.describe('the blocks of a pattern', () => {
     await page.keyboard.press('Escape');
     await page.keyboard.press('Control+z');
     await blockMenu(page).click();
-    expect((await names(page)).slice(0, 3)).toEqual(['Lantern', 'Paper boat', 'Lighthouse']);
+    await expect
+      .poll(async () => (await names(page)).slice(0, 3))
+      .toEqual(['Lantern', 'Paper boat', 'Lighthouse']);
   });
 
   test('a row comes where it is let go, though the page has not shown it there yet', async ({ page }) => {

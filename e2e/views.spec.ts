@@ -221,11 +221,11 @@ test.describe('copies in a grid', () => {
     await choose(page, '2 × 2');
     const slate = '#2c3138';
     // The deep sea lies along the lower edge of the boat.
-    expect(await colourAt(page, [12, 7.9])).toBe(slate);
-    expect(await colourAt(page, [4, 15.9])).toBe(slate);
+    await expect.poll(() => colourAt(page, [12, 7.9])).toBe(slate);
+    await expect.poll(() => colourAt(page, [4, 15.9])).toBe(slate);
     await choose(page, 'Mirrored across and down');
     await expect.poll(() => colourAt(page, [4, 8.3])).toBe(slate);
-    expect(await colourAt(page, [12, 7.9])).toBe(slate);
+    await expect.poll(() => colourAt(page, [12, 7.9])).toBe(slate);
     await choose(page, 'Every other a quarter turn');
     await expect.poll(() => colourAt(page, [8.3, 4])).toBe(slate);
     await choose(page, 'Turned round in fours');

@@ -36,6 +36,18 @@ export async function nameAt(page: Page, place: Place): Promise<string> {
 /** What the canvas looks like, to be compared with what it looked like before. */
 export const picture = (page: Page): Promise<Buffer> => front(page).screenshot();
 
+/** Waits until the canvas looks other than before, and gives what it looks like: it is drawn in the next frame. */
+export async function otherPicture(page: Page, before: Buffer, why?: string): Promise<Buffer> {
+  let now = before;
+  await expect
+    .poll(async () => {
+      now = await picture(page);
+      return now.equals(before);
+    }, why)
+    .toBe(false);
+  return now;
+}
+
 /** Presses Tab until an element has the focus. */
 export async function tabTo(page: Page, element: Locator): Promise<void> {
   for (let presses = 0; presses < 60; presses++) {
