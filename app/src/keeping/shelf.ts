@@ -49,7 +49,14 @@ function openShelf(): Promise<IDBPDatabase<Shelf>> {
   const forget = () => {
     if (shelf === opening) shelf = null;
   };
-  const opening = openDB<Shelf>('seamwright', 2, {
+  const opening = openDatabase(forget);
+  opening.catch(forget);
+  return opening;
+}
+
+// Where storage is switched off, some browsers throw at once: asynchronous, so that whoever waits for the shelf hears of it.
+const openDatabase = async (forget: () => void): Promise<IDBPDatabase<Shelf>> =>
+  openDB<Shelf>('seamwright', 2, {
     upgrade(database, before) {
       if (before < 1)
         database.createObjectStore('works', { keyPath: 'id' }).createIndex('changed', 'changed');
@@ -63,9 +70,6 @@ function openShelf(): Promise<IDBPDatabase<Shelf>> {
     // The browser closed it, as when the site's data are cleared: what comes next goes to a new one.
     terminated: forget,
   });
-  opening.catch(forget);
-  return opening;
-}
 
 /** Milliseconds that a page waits for the shelf: a tab with an earlier version may be in no hurry to let go of it. */
 const PATIENCE = 3000;
