@@ -24,11 +24,6 @@ const solver: LoadSolver = () => {
   return loaded;
 };
 
-// Whoever reads the output may stop early, as "head" does.
-process.stdout.on('error', (error: NodeJS.ErrnoException) => {
-  if (error.code !== 'EPIPE') throw error;
-});
-
 const io: Io = {
   out: (text) => process.stdout.write(text),
   complain: (line) => process.stderr.write(`${line}\n`),
@@ -36,8 +31,22 @@ const io: Io = {
   solver,
 };
 
+let unwritten = false;
+process.stdout.on('error', (error: NodeJS.ErrnoException) => {
+  // Whoever reads the output may stop early, as "head" does. Anything else, a full disk, loses the answer.
+  if (error.code === 'EPIPE' || unwritten) return;
+  unwritten = true;
+  process.exitCode = 2;
+  io.complain(
+    `The answer cannot be written to standard output (${error.code}). Make room there, or send it elsewhere.`,
+  );
+});
+// Where complaints cannot be written, the exit status still tells.
+process.stderr.on('error', () => {});
+
 try {
-  process.exitCode = await run(process.argv.slice(2), io);
+  const status = await run(process.argv.slice(2), io);
+  process.exitCode = unwritten ? 2 : status;
 } catch (error) {
   // Left alone, Node would end with 1, which means "not sewable" here.
   process.exitCode = 2;

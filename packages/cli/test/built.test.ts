@@ -91,4 +91,23 @@ describe('the built program', () => {
     );
     expect([status, stderr, folder.read('head.txt')]).toEqual([0, '', '{']);
   });
+
+  it.runIf(existsSync('/dev/full'))('ends with 2 and one line when what it prints cannot be written', () => {
+    const horizon = folder.file('horizon.svg', HORIZON);
+    const into = (stream: string) =>
+      spawnSync(
+        'sh',
+        ['-c', `"$0" "$@" ${stream}`, process.execPath, `${dist}/seamwright.js`, 'sewing', horizon],
+        {
+          cwd: folder.path,
+          encoding: 'utf8',
+        },
+      );
+    const { status, stderr } = into('> /dev/full');
+    expect([status, stderr]).toEqual([
+      2,
+      'The answer cannot be written to standard output (ENOSPC). Make room there, or send it elsewhere.\n',
+    ]);
+    expect(into('> /dev/full 2> /dev/full').status).toBe(2);
+  });
 });
