@@ -60,9 +60,9 @@ interface GrowingLine extends LineGroup {
  * Finds which stretches are one straight line.
  *
  * Edges of the outline come first, then splits from the longest to the shortest, so that a short, imprecise one is
- * judged by a long, precise one. A stretch joins the line that it fits best: both its ends no farther than
- * `straight` from it, or `snap` where it runs along a stretch that is already there (the same line drawn twice).
- * A line that grew is checked again as a whole, so a chain of slight bends never counts as straight.
+ * judged by a long, precise one. A stretch joins the line that it fits best: from end to end of both no end strays
+ * farther than `straight`, or `snap` where it runs along a stretch that is already there (the same line drawn twice).
+ * A line that grew is checked as a whole, so a chain of slight bends never counts as straight.
  */
 export function groupLines(stretches: readonly Stretch[], nodes: Nodes, tolerances: Tolerances): LineGroup[] {
   const at = (n: number) => nodes.nodes[n]!.at;
@@ -122,7 +122,8 @@ function mayJoin(
   if (s.onOutline) return true;
   if (off <= straight && (group.fixed || bendOfGrown(group, off) <= straight)) return true;
   const limit = runsAlong(group, s, at) ? snap : straight;
-  return off <= limit && staysStraight(group, s, at, limit);
+  // Measured from the stretch that is longer, the far end of the other strays twice as far as either from a line through both.
+  return group.fixed ? off <= limit : staysStraight(group, s, at, limit);
 }
 
 /**
@@ -176,7 +177,6 @@ function runsAlong(group: LineGroup, s: Stretch, at: (n: number) => Point): bool
 }
 
 function staysStraight(group: LineGroup, s: Stretch, at: (n: number) => Point, limit: number): boolean {
-  if (group.fixed) return true;
   const grown = { ...group, stretches: [...group.stretches, s] };
   return bendOf(grown, extent(grown, at), at) <= limit;
 }

@@ -66,6 +66,27 @@ describe('splits that meet as they should say nothing', () => {
     expect(touching.edges.find(({ drawn }) => drawn.includes('s1'))!.drawn).toEqual(['s1', 's2']);
   });
 
+  it.each([
+    [0.0078, 3, 1],
+    [0.0078, 4.5, 1],
+    [-0.0078, 1, 1],
+    [0.0079, 3, 2],
+  ])('a seam in two splits that is %d in off one line, at %d of 6 in, is %d line', (bend, x, lines) => {
+    // 1/128 in, to which a sewer calls a seam straight, is 0.0078125 in.
+    const block = arranged(SQUARE, [
+      line(0, 3, x, 3 + bend),
+      line(x, 3 + bend, 6, 3),
+      line(x, 3 + bend, x, 6),
+    ]);
+    expect(block.patches).toHaveLength(3);
+    const across = block.edges.filter(
+      ({ from, to }) =>
+        Math.abs(block.vertices[from]!.at.y - 3) < 0.1 && Math.abs(block.vertices[to]!.at.y - 3) < 0.1,
+    );
+    expect(across).toHaveLength(2);
+    expect(new Set(across.map((edge) => edge.line)).size).toBe(lines);
+  });
+
   it('a split in line with an edge of a concave outline is one line with it', () => {
     const ell = [
       { x: 0, y: 0 },
