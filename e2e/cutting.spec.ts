@@ -2,6 +2,8 @@ import { execFileSync } from 'node:child_process';
 import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import type { Page } from '@playwright/test';
+import { goTo, open, openBlock } from './support/app.ts';
+import { barriers } from './support/barriers.ts';
 import { goToCutting, openCutting } from './support/cutting.ts';
 import { cuttingLines, finishedOutlines, readPdf } from './support/pdf.ts';
 import { expect, test } from './support/test.ts';
@@ -104,7 +106,9 @@ test('all blocks of the pattern are cut together, of each as many as are asked f
 
   const file = await saved(page, () => page.getByRole('button', { name: 'Save the chart as PDF' }).click());
   const words = readPdf(readFileSync(file.path))[0]!.text.replace(/\s+/g, ' ');
-  expect(words).toContain('To cut for 2 of Paper boat, 4 of Lantern, 1 of Lighthouse, 3 of Window panes');
+  expect(words).toContain(
+    'To cut for 2 of Paper boat at 8 × 8 in, 4 of Lantern at 6 × 7½ in, 1 of Lighthouse at 8 × 12 in, 3 of Window panes',
+  );
 
   // A piece of another block: that block opens, and the piece lies on it.
   await lantern.click();
@@ -126,6 +130,30 @@ test('a chart that is saved at once is for what was typed last', async ({ page }
   const pattern = await saved(page, () => page.keyboard.press('Control+s'));
   const call = [PROGRAM, 'cutting', pattern.path, '--block', 'Lantern', '--copies', '7', '--csv'];
   expect(readFileSync(chart.path, 'utf8')).toBe(execFileSync(process.execPath, call).toString());
+});
+
+test('a chart says for which size and for which colourway it is: on paper nothing else does', async ({ page }) => {
+  await open(page, '?demo');
+  await openBlock(page, 'Lantern');
+  await goTo(page, 'Paper');
+  const width = page.getByRole('textbox', { name: 'Finished width' });
+  await width.fill('9');
+  await width.press('Enter');
+  await goTo(page, 'Cloth');
+  await page.getByRole('button', { name: 'Another colourway' }).click();
+  await goToCutting(page);
+  // The bar above names the size of the drawing.
+  await expect(page.getByRole('button', { name: 'Block: Lantern' })).toContainText('6 × 7½ in');
+  const panel = page.getByRole('region', { name: 'Fabrics and cutting' });
+  await expect(panel).toContainText('9 × 11¼ in finished, as asked for at Paper');
+  await expect(panel).toContainText('From the fabrics of “Colourway 2”');
+  expect(await barriers(page)).toEqual([]);
+  const file = await saved(page, () => page.getByRole('button', { name: 'Save the chart as PDF' }).click());
+  expect(file.name).toBe('Lantern, Colourway 2, cutting.pdf');
+  const words = readPdf(readFileSync(file.path))[0]!.text.replace(/\s+/g, ' ');
+  expect(words).toContain('To cut for 1 of Lantern at 9 × 11¼ in, from the fabrics of “Colourway 2”');
+  const csv = await saved(page, () => page.getByRole('button', { name: 'Save the chart as CSV' }).click());
+  expect(csv.name).toBe('Lantern, Colourway 2, cutting.csv');
 });
 
 test('a patch has a template and a window, as the block is seen and in true size', async ({ page }) => {

@@ -245,6 +245,12 @@ describe('cutting', () => {
     const day = await reportOf(dressed);
     expect(day.cloths.map(({ cloth, usableWidth }) => [cloth, usableWidth])).toEqual([['Sea', 42]]);
     const night = await reportOf(dressed, '--colourway', 'NIGHT');
+    // On paper nothing else says which colourway and which size a chart is for.
+    const larger = await ran('cutting', dressed, '--colourway', 'NIGHT', '--width', '9');
+    expect(larger.out).toMatch(/^To cut for 1 of Paper boat at 9 × 9 in, from the fabrics of “Night”$/m);
+    expect((await ran('cutting', dressed)).out).toMatch(
+      /^To cut for 1 of Paper boat, from the fabrics of “Day”$/m,
+    );
     expect(night.cloths.map(({ cloth, usableWidth }) => [cloth, usableWidth])).toEqual([['Print', 40]]);
     expect(night.pieces.map(({ angle }) => angle)).toEqual(night.pieces.map(() => 0));
     expect((await ran('cutting', dressed, '--colourway', 'dusk')).complaints).toEqual([

@@ -1,4 +1,6 @@
-import { ok, type Result } from '@seamwright/geometry';
+import { blocksText } from '@seamwright/cloth';
+import { boundingBox, ok, type Result } from '@seamwright/geometry';
+import { readSize } from '@seamwright/pages';
 import { badCall } from '../complaint.ts';
 import type { Drawings, Drawn } from '../drawings.ts';
 import type { CuttingOrder } from './order.ts';
@@ -32,4 +34,16 @@ export function blocksToCut(drawings: Drawings, order: CuttingOrder): Result<Blo
     mirrored: of(order.mirrored, index),
   }));
   return ok({ ...drawings, blocks: counted.filter(({ copies, mirrored }) => copies + mirrored > 0) });
+}
+
+/** What is cut for: `8 of Lantern`; at which size where it is not that of the drawing, in which colourway where there are several. */
+export function cutForText({ blocks, unit, colourways }: BlocksToCut, order: CuttingOrder): string {
+  const { width, colourway: wanted } = order;
+  const counted = blocks.map(({ name, copies, mirrored, arrangement }) => {
+    if (width === undefined) return { name, copies, mirrored };
+    const { minX, minY, maxX, maxY } = boundingBox(arrangement.outline);
+    return { name, copies, mirrored, size: readSize(width, ((maxY - minY) * width) / (maxX - minX), unit) };
+  });
+  const colourway = colourways.find(({ name }) => name.toLowerCase() === wanted?.toLowerCase());
+  return blocksText(counted, (colourway ?? colourways[0])?.name);
 }

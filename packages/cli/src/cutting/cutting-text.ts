@@ -1,5 +1,4 @@
 import {
-  blocksText,
   buyText,
   type ChartRow,
   type ClothPlan,
@@ -15,20 +14,21 @@ import {
 import { formatCutSize, formatLength, type LengthUnit } from '@seamwright/geometry';
 import { oneLine } from '../complaint.ts';
 import { counted } from '../report-text.ts';
-import type { BlocksToCut } from './blocks-to-cut.ts';
+import { type BlocksToCut, cutForText } from './blocks-to-cut.ts';
 import type { CuttingOrder } from './order.ts';
 
 /** The chart, the strips and what to buy, for a person at the cutting table; ends with a line break. */
 export function cuttingText(
-  { blocks, unit }: BlocksToCut,
+  toCut: BlocksToCut,
   order: CuttingOrder,
   rows: readonly ChartRow[],
   plans: readonly ClothPlan[],
 ): string {
+  const { unit } = toCut;
   const nameOf = clothNames(plans.map(({ cloth }) => cloth));
   const length = (inches: number) => formatLength(inches, unit);
   const lines = [
-    oneLine(`To cut for ${blocksText(blocks)}`),
+    oneLine(`To cut for ${cutForText(toCut, order)}`),
     rulesText(order.cut, unit),
     ...extrasLines(order, rows),
   ];

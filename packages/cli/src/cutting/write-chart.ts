@@ -1,26 +1,27 @@
-import { blocksText, type CutOut, shownRows } from '@seamwright/cloth';
+import { type CutOut, shownRows } from '@seamwright/cloth';
 import { layCuttingChart, printable, writePdf } from '@seamwright/pages';
 import { complain, oneLine } from '../complaint.ts';
 import type { Io, Status } from '../io.ts';
 import { counted } from '../report-text.ts';
 import { writeWhole } from '../write-files.ts';
-import type { BlocksToCut } from './blocks-to-cut.ts';
+import { type BlocksToCut, cutForText } from './blocks-to-cut.ts';
 import type { CuttingOrder } from './order.ts';
 
 /** Writes the chart as pages, whole or not at all, and says so. */
 export async function writeChart(
   out: string,
-  { blocks, title, unit, notes }: BlocksToCut,
+  toCut: BlocksToCut,
   order: CuttingOrder,
   cutOut: CutOut,
   io: Io,
 ): Promise<Status> {
+  const { blocks, title, unit, notes } = toCut;
   const names = blocks.map(({ name }) => name);
   const isOne = names.length === 1;
   const laid = layCuttingChart({
     title: isOne ? names[0]! : title,
     ...(isOne && { pattern: title }),
-    cutFor: blocksText(blocks),
+    cutFor: cutForText(toCut, order),
     paper: order.paper,
     ...(order.margins !== undefined && { margins: order.margins }),
     unit,

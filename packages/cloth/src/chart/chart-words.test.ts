@@ -14,4 +14,5 @@ test('what a chart is for: one block, as many of each, or others of each', () =>
     { ...lantern, copies: 1, size: '3 × 3 in' },
   ];
   expect(blocksText(sizes)).toBe('4 of Lantern at 6 × 6 in, 1 of Lantern at 3 × 3 in');
+  expect(blocksText(sizes.slice(1), 'Night')).toBe('1 of Lantern at 3 × 3 in, from the fabrics of “Night”');
 });

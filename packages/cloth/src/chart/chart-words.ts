@@ -9,12 +9,21 @@ export interface CountedBlock {
   readonly name: string;
   readonly copies: number;
   readonly mirrored: number;
-  /** Its finished size, in words, where it is made in several. */
+  /** Its finished size, in words. */
   readonly size?: string;
 }
 
-/** `8 of Lantern`, `2 and 1 mirrored of each: Lantern, Lighthouse`, `4 of Lantern, 1 of Lighthouse`: what a chart is for. */
-export function blocksText(blocks: readonly CountedBlock[]): string {
+/**
+ * `8 of Lantern`, `2 and 1 mirrored of each: Lantern, Lighthouse`, `4 of Lantern, 1 of Lighthouse`: what a chart is for.
+ *
+ * @param colourway the name of the one whose fabrics are cut; undefined where there is but one
+ */
+export function blocksText(blocks: readonly CountedBlock[], colourway?: string): string {
+  const counts = countsText(blocks);
+  return colourway === undefined ? counts : `${counts}, from the fabrics of “${colourway}”`;
+}
+
+function countsText(blocks: readonly CountedBlock[]): string {
   const texts = blocks.map(({ name, size, ...counts }) => ({
     count: countText(counts),
     name: size === undefined ? name : `${name} at ${size}`,

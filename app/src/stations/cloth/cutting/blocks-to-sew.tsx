@@ -1,8 +1,9 @@
 import { boundingBox, formatLength, type LengthUnit } from '@seamwright/geometry';
-import type { FinishedSize } from '@seamwright/pages';
+import { type FinishedSize, readSize } from '@seamwright/pages';
 import type { Block } from '@seamwright/pattern';
 import { corners } from '../../../canvas/bounds.ts';
 import { isLeftOut, leaveOut, sewOf } from '../../../store/blocks-to-sew.ts';
+import { colourwayInHand } from '../../../store/colourways.ts';
 import { cutAs, useCuttingHabits } from '../../../store/cutting-habits.ts';
 import { MOST_BLOCKS } from '../../../store/printing.ts';
 import { currentBlock, printingOf, useWork } from '../../../store/work.ts';
@@ -27,6 +28,7 @@ export function BlocksToSew({ question }: { readonly question: CuttingQuestion |
   const blocks = useWork((work) => work.history.present.blocks);
   const open = useWork(currentBlock);
   const scope = useCuttingHabits((habits) => habits.scope);
+  const colourway = useWork(colourwayInHand);
   const isAll = scope === 'pattern' && blocks.length > 1;
   const left = question?.unsewable ?? [];
   return (
@@ -59,6 +61,7 @@ export function BlocksToSew({ question }: { readonly question: CuttingQuestion |
       ) : (
         <Counted block={open} isAll={false} />
       )}
+      {colourway !== undefined && <p>From the fabrics of “{colourway.name}”</p>}
       {question !== null && <LookedAtChoice question={question} />}
       <p className={styles.note}>
         Press a patch, or its name below, to see its piece on the block: laid, sewn and flipped.
@@ -72,7 +75,7 @@ function Counted({ block, isAll }: { readonly block: Block; readonly isAll: bool
   const { sizes } = useWork((work) => printingOf(work, block.id));
   const isOut = useWork((work) => isLeftOut(work, block.id));
   const unit = useWork((work) => work.history.present.unit);
-  const { minX, maxX } = boundingBox(corners(block.drawing));
+  const { minX, minY, maxX, maxY } = boundingBox(corners(block.drawing));
   const [only] = sizes;
   if (sizes.length === 1 && (only!.mirrored ?? 0) === 0)
     return (
@@ -81,6 +84,9 @@ function Counted({ block, isAll }: { readonly block: Block; readonly isAll: bool
         value={isAll && isOut ? 0 : only!.copies}
         least={isAll ? 0 : 1}
         most={MOST_BLOCKS}
+        {...(only!.scale !== 1 && {
+          hint: `${readSize((maxX - minX) * only!.scale, (maxY - minY) * only!.scale, unit)} finished, as asked for at Paper`,
+        })}
         onChange={(copies) => sewOf(block.id, copies)}
       />
     );

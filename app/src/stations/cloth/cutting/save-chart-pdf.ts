@@ -1,6 +1,7 @@
 import { blocksText, type CutOut } from '@seamwright/cloth';
 import { boundingBox, type LengthUnit } from '@seamwright/geometry';
 import { type CuttingChartJob, readSize } from '@seamwright/pages';
+import { colourwayInHand } from '../../../store/colourways.ts';
 import { useCuttingHabits } from '../../../store/cutting-habits.ts';
 import { useSettings } from '../../../store/settings.ts';
 import { pattern, useWork } from '../../../store/work.ts';
@@ -12,7 +13,7 @@ import { savePages } from './save-pages.ts';
 export const saveChartPdf = (question: CuttingQuestion, answer: CutOut): Promise<void> => {
   const job = jobOf(question, answer);
   const lay = () => writingWorker.ask((worker) => worker.layChart(job));
-  return savePages('cutting chart', `${job.title}, cutting`, lay);
+  return savePages('cutting chart', chartFile(question), lay);
 };
 
 function jobOf(question: CuttingQuestion, { rows, plans }: CutOut): CuttingChartJob {
@@ -35,18 +36,23 @@ function soleBlock({ blocks: [first, ...others] }: CuttingQuestion): PatternBloc
 }
 
 /** What a chart goes by: the block, or the pattern where it is for several. */
-export const chartTitle = (question: CuttingQuestion): string =>
+const chartTitle = (question: CuttingQuestion): string =>
   soleBlock(question)?.title ?? pattern(useWork.getState()).title;
 
-/** `8 of Lantern`; with the sizes where a block is cut in several. */
+/** What a chart's file is called: two colourways' charts are told apart. */
+export function chartFile(question: CuttingQuestion): string {
+  const colourway = colourwayInHand(useWork.getState());
+  return `${chartTitle(question)}${colourway === undefined ? '' : `, ${colourway.name}`}, cutting`;
+}
+
+/** `8 of Lantern at 6 × 7½ in`: on paper nothing else tells the size from that of the drawing. */
 function cutForText({ blocks }: CuttingQuestion, unit: LengthUnit): string {
   return blocksText(
-    blocks.map((block) => {
-      const { blockId, title, arrangement, scale, copies, mirrored } = block;
-      const counted = { name: title, copies, mirrored };
-      if (blocks.filter((other) => other.blockId === blockId).length === 1) return counted;
+    blocks.map(({ title, arrangement, scale, copies, mirrored }) => {
       const { minX, minY, maxX, maxY } = boundingBox(arrangement.outline);
-      return { ...counted, size: readSize((maxX - minX) * scale, (maxY - minY) * scale, unit) };
+      const size = readSize((maxX - minX) * scale, (maxY - minY) * scale, unit);
+      return { name: title, copies, mirrored, size };
     }),
+    colourwayInHand(useWork.getState())?.name,
   );
 }

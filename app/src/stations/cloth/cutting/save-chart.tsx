@@ -7,7 +7,7 @@ import { Button } from '../../../ui/button.tsx';
 import { useOutput } from '../../paper/outputs/under-way.ts';
 import station from '../cloth-station.module.css';
 import styles from './cutting.module.css';
-import { chartTitle, saveChartPdf } from './save-chart-pdf.ts';
+import { chartFile, saveChartPdf } from './save-chart-pdf.ts';
 
 /** The chart as a file, and what to mind with the cutter in hand. */
 export function SaveChart({
@@ -20,7 +20,7 @@ export function SaveChart({
   const busy = useOutput(({ underWay }) => underWay !== null);
   const isDue = useCutting((cutting) => cutting.isDue);
   const saveCsv = () => {
-    const name = fileName(`${chartTitle(question)}, cutting`, '.csv');
+    const name = fileName(chartFile(question), '.csv');
     const text = chartCsv(
       answer.rows,
       answer.plans.map(({ cloth }) => cloth),
