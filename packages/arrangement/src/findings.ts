@@ -127,7 +127,7 @@ function islands({ outline, places, kept }: Evidence): Finding[] {
     return finding(
       'island',
       'error',
-      say`The shape round ${placeOn(middle, outline)} lies wholly inside another patch, which would have to be sewn to it on all sides at once. Draw a line from it to the edge or to another line.`,
+      say`The shape round ${placeOn(middle, outline)} lies wholly inside another patch, which would have to be sewn to it on all sides at once. Draw at least two lines from it, each to the edge or to another line.`,
       { at: corners, lines: namesOf(links) },
     );
   });

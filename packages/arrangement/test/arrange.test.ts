@@ -275,6 +275,20 @@ describe('splits that do not meet as they should', () => {
     ]);
     expect(areas(block)).toEqual([4, 32]);
     expect(kinds(block)).toEqual(['island']);
+    // One line was drawn, and it is as it was: two are asked for, which the next one is.
+    expect(plainWords(block.findings[0]!.message)).toContain(
+      'Draw at least two lines from it, each to the edge or to another line.',
+    );
+    const cut = arranged(SQUARE, [
+      line(2, 2, 4, 2),
+      line(4, 2, 4, 4),
+      line(4, 4, 2, 4),
+      line(2, 4, 2, 2),
+      line(0, 3, 2, 3),
+      line(4, 3, 6, 3),
+    ]);
+    expect(areas(cut)).toEqual([4, 16, 16]);
+    expect(kinds(cut)).not.toContain('island');
   });
 
   it('too short to be a seam: left out', () => {
