@@ -263,6 +263,11 @@ test('laying out is cancelled, and asked for after all', async ({ page }) => {
   await goTo(page, 'Paper');
   const bar = printing(page).getByRole('progressbar', { name: 'Drawing the foundations…' });
   await expect(bar).toBeVisible();
+  // In line with the headings below it.
+  const heading = (await printing(page).getByText('On the sheets').boundingBox())!;
+  const panel = (await printing(page).boundingBox())!;
+  expect((await bar.boundingBox())!.x).toBeGreaterThanOrEqual(panel.x + 12);
+  expect((await bar.boundingBox())!.x).toBeLessThanOrEqual(heading.x);
   // Cancelled in the same moment as other sheets are asked for: these, too, are not laid out.
   await printing(page).getByText('On the sheets').click();
   const upright = page.getByLabel('Keep foundations upright');

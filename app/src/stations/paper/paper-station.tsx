@@ -36,7 +36,13 @@ export default function PaperStation() {
         aria-label="Printing"
         hidden={hopeless}
       >
-        {ready === null ? <LayingProgress /> : <Outputs {...ready} />}
+        {ready === null ? (
+          <div className={styles.laying}>
+            <LayingProgress />
+          </div>
+        ) : (
+          <Outputs {...ready} />
+        )}
         <div className={panel.first}>
           <Sizes />
           <PaperChoiceField />
