@@ -1,5 +1,5 @@
-import type { Page } from '@playwright/test';
-import { open, stop, verdict } from './support/app.ts';
+import type { Locator, Page } from '@playwright/test';
+import { goTo, open, stop, verdict } from './support/app.ts';
 import { drag, onPage, type Place, press, tabToDrawing, takeUp, viewOf } from './support/draw.ts';
 import { listen, toHear } from './support/spoken.ts';
 import { expect, test } from './support/test.ts';
@@ -203,3 +203,35 @@ test('who takes up drawing lets go of what was chosen, and may press through the
   await press(page, [6, 6.05]);
   await expect(panel.getByRole('heading', { name: 'Corner 3' })).toBeVisible();
 });
+
+// A page of 1280 × 800 at 200 %, and a telephone on its side.
+for (const [width, height] of [
+  [640, 400],
+  [844, 390],
+] as const)
+  test(`a window of ${width} × ${height} leaves room to draw in, and nothing of it lies over the rest`, async ({
+    page,
+  }) => {
+    await page.setViewportSize({ width, height });
+    await open(page);
+    // 6 in of block. Half of the window’s height, at 200 %, is what its bars leave.
+    expect(6 * (await viewOf(page)).scale).toBeGreaterThan(height / 4);
+    await drag(page, [0, 3], [6, 3]);
+    await expect(stop(page, 'Draft')).toContainText('2 patches');
+    const boxOf = async (thing: Locator) => (await thing.boundingBox())!;
+    // With one end of a line down, what is said covers nothing of the block.
+    await press(page, [1, 1]);
+    const said = await boxOf(page.getByText('One end is down').locator('..'));
+    expect(said.y).toBeGreaterThanOrEqual((await onPage(page, [0, 6])).y);
+    await page.keyboard.press('Escape');
+    const tool = await boxOf(page.locator('label', { hasText: 'New outline' }));
+    const view = await boxOf(page.getByRole('button', { name: 'View: Front' }));
+    const panel = await boxOf(page.getByRole('complementary', { name: 'About the drawing' }));
+    expect(tool.x + tool.width).toBeLessThanOrEqual(view.x);
+    expect(view.x + view.width).toBeLessThanOrEqual(panel.x);
+    for (const station of ['Order', 'Cloth'] as const) {
+      await goTo(page, station);
+      const drawn = await boxOf(page.getByRole('application').first());
+      expect(drawn.height, station).toBeGreaterThan(height / 3);
+    }
+  });
