@@ -1,7 +1,7 @@
 import type { Page } from '@playwright/test';
 import { drop, goTo, open } from './support/app.ts';
 import { barriers } from './support/barriers.ts';
-import type { Place } from './support/draw.ts';
+import { drag, type Place } from './support/draw.ts';
 import { png } from './support/pictures.ts';
 import { expect, test } from './support/test.ts';
 
@@ -196,4 +196,20 @@ test('a fabric’s photo fills its patches at its scale, and a palette is drawn 
   await expect(page.getByRole('radio', { name: 'stripes' })).toBeChecked();
   await page.getByRole('button', { name: 'Add as new fabrics' }).click();
   await expect(page.getByRole('group', { name: 'Fabric at hand' }).getByRole('radio')).toHaveCount(9);
+});
+
+test('light and dark are not judged before two fabrics are chosen', async ({ page }) => {
+  await open(page);
+  await drag(page, [0, 3], [6, 3]);
+  await goTo(page, 'Cloth');
+  const part = page.getByRole('group', { name: 'Light and dark' });
+  await expect(part).toContainText('Choose fabrics first');
+  await expect(part).not.toContainText('told apart');
+  await takeFabric(page, 'Sailcloth');
+  await patches(page).nth(0).press('Enter');
+  await expect(part).toContainText('Choose fabrics first');
+  await takeFabric(page, 'Slate');
+  await patches(page).nth(1).press('Enter');
+  await expect(part).toContainText('All fabrics that lie side by side are told apart');
+  expect(await barriers(page)).toEqual([]);
 });

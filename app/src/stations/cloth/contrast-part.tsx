@@ -2,7 +2,7 @@ import { fabricIn } from '@seamwright/pattern';
 import { useMemo } from 'react';
 import { type AlikeFabrics, alikeInLightness } from '../../colour/contrast.ts';
 import { fabricsOf } from '../../store/fabrics.ts';
-import { currentBlock, currentColourway, useWork } from '../../store/work.ts';
+import { currentBlock, currentColourway, useWork, type Work } from '../../store/work.ts';
 import type { Study } from '../../study/study.ts';
 import { CheckBox } from '../../ui/check-box.tsx';
 import { Foldable } from '../../ui/foldable.tsx';
@@ -17,6 +17,7 @@ const NONE: readonly AlikeFabrics[] = [];
 /** Neighbours that are hardly told apart by light and dark, and the view in greys. */
 export function ContrastPart({ study }: { readonly study: Study }) {
   const alike = useAlike(study);
+  const several = useWork(wearsSeveral);
   const { greys } = useGreys();
   return (
     <Foldable
@@ -30,7 +31,9 @@ export function ContrastPart({ study }: { readonly study: Study }) {
           checked={greys}
           onChange={(isChecked) => useGreys.setState({ greys: isChecked })}
         />
-        {alike.length === 0 ? (
+        {!several ? (
+          <p>Choose fabrics first: those that lie side by side and are as light as each other are named here.</p>
+        ) : alike.length === 0 ? (
           <p>All fabrics that lie side by side are told apart by light and dark.</p>
         ) : (
           <>
@@ -53,6 +56,13 @@ export function ContrastPart({ study }: { readonly study: Study }) {
       </div>
     </Foldable>
   );
+}
+
+/** Whether the open block has two fabrics at least: of fewer there is nothing to tell. */
+function wearsSeveral(work: Work): boolean {
+  const colourway = currentColourway(work);
+  const worn = currentBlock(work).patches.map((record) => fabricIn(record, colourway));
+  return new Set(worn.filter((id) => id !== undefined)).size > 1;
 }
 
 function useAlike({ arrangement, records: ids }: Study): readonly AlikeFabrics[] {
