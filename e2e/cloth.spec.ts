@@ -1,5 +1,5 @@
 import type { Page } from '@playwright/test';
-import { drop, goTo, open } from './support/app.ts';
+import { drop, goTo, open, untilKept } from './support/app.ts';
 import { barriers } from './support/barriers.ts';
 import { drag, type Place } from './support/draw.ts';
 import { png } from './support/pictures.ts';
@@ -131,6 +131,11 @@ test('two colourways are compared, and a reload keeps them', async ({ page }) =>
   await goTo(page, 'Cloth');
   await ways.getByRole('radio', { name: 'By night' }).check();
   await expect.poll(() => worn(page)).toEqual(swapped);
+  // The one in hand is in hand again: what is cut is for that one.
+  await untilKept(page);
+  await page.reload();
+  await expect(ways.getByRole('radio', { name: 'By night' })).toBeChecked();
+  expect(await worn(page)).toEqual(swapped);
   await page.getByRole('button', { name: 'Shuffle the fabrics' }).click();
   expect(await worn(page)).not.toEqual(swapped);
   await page.keyboard.press('Control+z');

@@ -21,7 +21,8 @@ let writing: Promise<void> | null = null;
  * little.
  */
 export function startAutosave(): void {
-  const kept = (work: Work) => [work.kept, work.history, work.blockId, work.station, work.printing] as const;
+  const kept = (work: Work) =>
+    [work.kept, work.history, work.blockId, work.station, work.colourwayId, work.printing] as const;
   useWork.subscribe(
     kept,
     (now, before) => {
@@ -61,10 +62,10 @@ export function keepNow(): Promise<void> {
 
 /** Writes what is shown. */
 async function write(): Promise<void> {
-  const { kept, history, blockId, station, printing, origin } = useWork.getState();
+  const { kept, history, blockId, station, colourwayId, printing, origin } = useWork.getState();
   const demo = origin === 'demo' && history.past.length === 0 && history.future.length === 0;
   rememberCurrent(kept);
-  await keep({ kept, history, blockId, station, printing, demo });
+  await keep({ kept, history, blockId, station, colourwayId, printing, demo });
 }
 
 async function writeUntilLevel(): Promise<void> {

@@ -14,7 +14,7 @@ async function show(
   kept: string,
   history: History<Pattern>,
   origin: Origin,
-  place: Partial<Pick<Work, 'blockId' | 'station' | 'printing'>> = {},
+  place: Partial<Pick<Work, 'blockId' | 'station' | 'colourwayId' | 'printing'>> = {},
 ): Promise<void> {
   await takeForThisTab(kept);
   // What was done while that took its time is kept, too, before it is out of sight.
@@ -25,6 +25,7 @@ async function show(
     history,
     blockId: place.blockId ?? history.present.blocks[0]!.id,
     station: place.station ?? 'draft',
+    colourwayId: place.colourwayId ?? null,
     printing: place.printing ?? {},
     selection: NOTHING,
     inHand: null,

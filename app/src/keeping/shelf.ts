@@ -17,6 +17,8 @@ export interface KeptWork {
   readonly steps: Pick<History<Pattern>, 'past' | 'future'> & { readonly format: string };
   readonly blockId: string;
   readonly station: Work['station'];
+  /** The colourway in hand; the first versions kept none. */
+  readonly colourwayId?: string | null;
   /** As it was kept, by this version or an earlier one: `keptPrinting` reads it. */
   readonly printing: unknown;
   /** True for a demo pattern in which nothing was changed. */
@@ -91,7 +93,7 @@ export async function prepareShelf(): Promise<void> {
  */
 const KEPT_STEPS = 50;
 
-export type Keepable = Pick<Work, 'kept' | 'history' | 'blockId' | 'station' | 'printing'> & {
+export type Keepable = Pick<Work, 'kept' | 'history' | 'blockId' | 'station' | 'colourwayId' | 'printing'> & {
   readonly demo: boolean;
 };
 
@@ -127,6 +129,7 @@ async function keepOnce({ kept, history, demo, ...place }: Keepable): Promise<bo
     steps: { past, future, format: pattern.format },
     blockId: place.blockId,
     station: place.station,
+    colourwayId: place.colourwayId,
     printing: place.printing,
     demo,
   };
