@@ -132,7 +132,9 @@ test('a chart that is saved at once is for what was typed last', async ({ page }
   expect(readFileSync(chart.path, 'utf8')).toBe(execFileSync(process.execPath, call).toString());
 });
 
-test('a chart says for which size and for which colourway it is: on paper nothing else does', async ({ page }) => {
+test('a chart says for which size and for which colourway it is: on paper nothing else does', async ({
+  page,
+}) => {
   await open(page, '?demo');
   await openBlock(page, 'Lantern');
   await goTo(page, 'Paper');

@@ -32,7 +32,9 @@ export function ContrastPart({ study }: { readonly study: Study }) {
           onChange={(isChecked) => useGreys.setState({ greys: isChecked })}
         />
         {!several ? (
-          <p>Choose fabrics first: those that lie side by side and are as light as each other are named here.</p>
+          <p>
+            Choose fabrics first: those that lie side by side and are as light as each other are named here.
+          </p>
         ) : alike.length === 0 ? (
           <p>All fabrics that lie side by side are told apart by light and dark.</p>
         ) : (
