@@ -188,6 +188,25 @@ test('the wheel zooms about the pointer, and the keys zoom, move and fit', async
   expect(await viewOf(page)).toEqual(fitting);
 });
 
+test('the space bar moves the drawing, and draws again though it was lifted over another window', async ({
+  page,
+}) => {
+  await open(page);
+  const fitting = await viewOf(page);
+  await page.getByRole('application', { name: 'Drawing of the block' }).focus();
+  await page.keyboard.down('Space');
+  const [from, to] = [await onPage(page, [2, 3]), await onPage(page, [3, 3])];
+  await page.mouse.move(from.x, from.y);
+  await page.mouse.down();
+  await page.mouse.move(to.x, to.y, { steps: 4 });
+  await page.mouse.up();
+  await expect.poll(async () => (await viewOf(page)).left - fitting.left).toBeCloseTo(fitting.scale, 3);
+  expect((await viewOf(page)).top).toBeCloseTo(fitting.top, 3);
+  await page.evaluate(() => window.dispatchEvent(new Event('blur')));
+  await drag(page, [2, 0], [2, 6]);
+  await expect(stop(page, 'Draft')).toContainText('2 patches');
+});
+
 test('a block that cannot be sewn has no sheets, and Paper says why and leads back', async ({ page }) => {
   await open(page);
   await holdEnds(page);

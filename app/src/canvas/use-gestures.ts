@@ -153,10 +153,17 @@ export function useGestures(ref: RefObject<HTMLElement | null>, target: GestureT
     };
 
     const keyDown = (event: KeyboardEvent) => {
-      if (event.key === ' ' && element.contains(document.activeElement)) space = true;
+      if (event.key !== ' ' || !element.contains(document.activeElement)) return;
+      space = true;
+      // Otherwise it scrolls the page, too.
+      event.preventDefault();
     };
     const keyUp = (event: KeyboardEvent) => {
       if (event.key === ' ') space = false;
+    };
+    // Another window has the keyboard: who lifts the key there is not heard here.
+    const blur = () => {
+      space = false;
     };
 
     element.addEventListener('pointerdown', down);
@@ -167,6 +174,7 @@ export function useGestures(ref: RefObject<HTMLElement | null>, target: GestureT
     element.addEventListener('wheel', wheel, { passive: false });
     window.addEventListener('keydown', keyDown);
     window.addEventListener('keyup', keyUp);
+    window.addEventListener('blur', blur);
     return () => {
       element.removeEventListener('pointerdown', down);
       element.removeEventListener('pointermove', move);
@@ -176,6 +184,7 @@ export function useGestures(ref: RefObject<HTMLElement | null>, target: GestureT
       element.removeEventListener('wheel', wheel);
       window.removeEventListener('keydown', keyDown);
       window.removeEventListener('keyup', keyUp);
+      window.removeEventListener('blur', blur);
     };
   }, [ref]);
 }
