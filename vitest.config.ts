@@ -7,6 +7,7 @@ export default defineConfig({
     maxWorkers: '100%',
     // Property tests over hundreds of drawings run for seconds; a hang still ends.
     testTimeout: 300_000,
+    hookTimeout: 300_000,
     // maxrects-packer's main entry is no valid ES module for Node.
     server: { deps: { inline: ['maxrects-packer'] } },
   },

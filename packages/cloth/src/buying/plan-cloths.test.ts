@@ -58,6 +58,13 @@ describe('what is cut from each fabric, and bought', () => {
     expect(spared!.wastePercent).toBeGreaterThan(plain!.wastePercent);
   });
 
+  it('counts the odd half of a square as waste', async () => {
+    // Three halves from two squares of 4: 24 of 4 × 40 square inches are used.
+    const [plan] = await planned([piece('A1', 4, 4, { shape: 'half-rectangle' })], 3);
+    expect(plan!.plan.lengthInches).toBe(4);
+    expect(plan!.wastePercent).toBeCloseTo(85, 9);
+  });
+
   it('tells how many fat quarters and eighths would do', async () => {
     const [plan] = await planned([piece('A1', 4, 4)], 21);
     // docsbay.net, Number of squares from a fat quarter: 20 squares of 4. From 9 × 22: 5 × 2, exact. 50 × 55 cm: 5 × 4.

@@ -53,7 +53,7 @@ export interface ClothPlan {
   readonly cloth: Cloth;
   readonly plan: StripPlan;
   readonly purchase: Purchase;
-  /** The part of the strips that is in none of the pieces, per cent; a spare piece counts as waste. */
+  /** The part of the strips that is in none of the pieces, per cent; a spare piece and the odd half of a rectangle count as waste. */
   readonly wastePercent: number;
   /** For each of {@link PlanRules.sheets}. */
   readonly sheets: readonly SheetPlan[];
@@ -125,8 +125,9 @@ async function planCloth(
       const { width, height, pieces } = rows[wanted.indexOf(each)]!;
       return { kind, width, height, pieces };
     });
-  const cutArea = rectangles.reduce(
-    (sum, { width, height, count }, i) => sum + (tooLarge.includes(wanted[i]!) ? 0 : width * height * count),
+  const pieceArea = rows.reduce(
+    (sum, { shape, width, height, yields }, i) =>
+      sum + (tooLarge.includes(wanted[i]!) ? 0 : (width * height * yields) / (shape === 'rectangle' ? 1 : 2)),
     0,
   );
   const area = lengthInches * usableWidth;
@@ -134,7 +135,7 @@ async function planCloth(
     cloth,
     plan: plan.value,
     purchase: purchase.value,
-    wastePercent: area === 0 ? 0 : 100 * (1 - cutArea / area),
+    wastePercent: area === 0 ? 0 : 100 * (1 - pieceArea / area),
     sheets,
     notes: [
       ...noted(directional ? 'print-on-side' : upright ? 'grain-across' : 'along-length', alongLength),
