@@ -17,6 +17,28 @@ async function unfold(panel: Locator): Promise<void> {
 
 const STATIONS: readonly Station[] = ['Draft', 'Order', 'Cloth', 'Paper'];
 
+test('nothing but a station’s own parts can be scrolled: the window itself stays where it is', async ({
+  page,
+}) => {
+  await open(page, '?demo');
+  for (const [width, height] of [
+    [1280, 800],
+    [390, 844],
+    [640, 400],
+  ] as const) {
+    await page.setViewportSize({ width, height });
+    for (const station of STATIONS) {
+      await goTo(page, station);
+      const beyond = () =>
+        page.evaluate(() => {
+          const { scrollWidth, scrollHeight } = document.scrollingElement!;
+          return [scrollWidth - window.innerWidth, scrollHeight - window.innerHeight];
+        });
+      await expect.poll(beyond, `${station}, ${width} × ${height}`).toEqual([0, 0]);
+    }
+  }
+});
+
 for (const colorScheme of ['light', 'dark'] as const)
   test.describe(`${colorScheme} colours`, () => {
     test.use({ colorScheme });
