@@ -76,15 +76,13 @@ describe('cutting', () => {
     ]);
   });
 
-  it('tells how half-rectangles are cut, and how many triangles they give', async () => {
+  it('tells how half-squares are cut, and how many triangles they give', async () => {
     const corner = folder.file('corner.svg', HORIZON.replace('y1="4" x2="6" y2="4"', 'y1="6" x2="6" y2="0"'));
     const { out } = await ran('cutting', corner, '--copies', '3', '--mirrored', '1', '--shrinkage', '4%');
     expect(out).toMatch(/^To cut for 3 and 1 mirrored of corner$/m);
-    expect(out).toMatch(
-      /^A half-rectangle lies right side up with its first length across, and is cut from /m,
-    );
+    expect(out).toMatch(/^A half-square is a square cut corner to corner\.$/m);
     // 2 triangles of 4 blocks, of one size: exact.
-    expect(out).toMatch(/^ {2}4 {4}.* half-rectangle {2}A1, A2 \(8 triangles\)$/m);
+    expect(out).toMatch(/^ {2}4 {4}.* half-square {2}A1, A2 \(8 triangles\)$/m);
     expect(out).not.toContain('--shrinkage');
   });
 

@@ -54,7 +54,7 @@ describe('a cutting chart as pages', () => {
     const texts = textsOf(chartLaid(job)).flat();
     const unit = job.unit ?? 'in';
     // Sizes stand below each other in one column; a row's other words on the same base line, or below it up to the next.
-    const shapes = texts.filter(({ content }) => /^(half-)?rectangle/.test(content));
+    const shapes = texts.filter(({ content }) => /^(half-)?(rectangle|square)/.test(content));
     expect(shapes).toHaveLength(job.rows.length);
     const ordered = job.plans.flatMap(({ cloth: { id } }) => job.rows.filter((row) => row.cloth === id));
     const at = shapes.map((shape) => texts.indexOf(shape));
@@ -64,8 +64,9 @@ describe('a cutting chart as pages', () => {
         `${row.cut}`,
         formatCutSize(row.width, row.height, unit),
       ]);
+      const whole = row.width === row.height ? 'square' : 'rectangle';
       expect(shapes[i]!.content).toBe(
-        row.shape === 'rectangle' ? 'rectangle' : `half-rectangle, ${row.yields} triangles`,
+        row.shape === 'rectangle' ? whole : `half-${whole}, ${row.yields} triangles`,
       );
       const names: string[] = [];
       for (let k = at[i]! + 1; texts[k]?.size === 9 && /\d[,;]?$/.test(texts[k]!.content); k++)
@@ -154,9 +155,7 @@ describe('a cutting chart as pages', () => {
     const job = await chartJob({ blocks: BLOCKS.slice(1, 2), cloths: [] });
     const rows = job.rows.map((row) => ({ ...row, section: 'A' }));
     const said = textsOf(chartLaid({ ...job, rows }))[0]!.map(({ content }) => content);
-    expect(said).toEqual(
-      expect.arrayContaining(['To cut for 1 of Lantern', 'Fabric', 'rectangle, section A']),
-    );
+    expect(said).toEqual(expect.arrayContaining(['To cut for 1 of Lantern', 'Fabric', 'square, section A']));
   });
 
   test.each<[string, Partial<CuttingChartJob>, RegExp]>([

@@ -4,10 +4,11 @@ import {
   type ClothPlan,
   CUTTING_CAUTIONS,
   clothNames,
-  halvesText,
+  halvesTexts,
   layerCautions,
   noteText,
   rulesText,
+  shapeName,
   stripTexts,
   takesText,
 } from '@seamwright/cloth';
@@ -54,21 +55,24 @@ function extrasLines({ plan }: CuttingOrder, rows: readonly ChartRow[]): string[
     shrinkage === 0 && safety === 0
       ? ['Nothing is added for the wash or for slips: --shrinkage and --safety do.']
       : [];
-  const halves = halvesText(rows);
-  return [...added, ...(halves === null ? [] : [halves])];
+  return [...added, ...halvesTexts(rows)];
 }
 
 const indented = (line: string): string => `  ${line}`;
 
 function chartLines(rows: readonly ChartRow[], unit: LengthUnit): string[] {
   const withSection = rows.some(({ section }) => section !== undefined);
-  const cells = rows.map(({ section = '', shape, width, height, cut, yields, pieces }) => [
-    ...(withSection ? [section] : []),
-    `${cut}`,
-    formatCutSize(width, height, unit),
-    shape,
-    pieces.join(', ') + (shape === 'half-rectangle' ? ` (${counted(yields, 'triangle', 'triangles')})` : ''),
-  ]);
+  const cells = rows.map((row) => {
+    const { section = '', shape, width, height, cut, yields, pieces } = row;
+    return [
+      ...(withSection ? [section] : []),
+      `${cut}`,
+      formatCutSize(width, height, unit),
+      shapeName(row),
+      pieces.join(', ') +
+        (shape === 'half-rectangle' ? ` (${counted(yields, 'triangle', 'triangles')})` : ''),
+    ];
+  });
   const head = [...(withSection ? ['section'] : []), 'cut', 'size', 'shape', 'for'];
   return table([head, ...cells]).map(oneLineKeepingSpaces);
 }

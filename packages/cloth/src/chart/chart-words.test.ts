@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
-import { blocksText } from './chart-words.ts';
+import type { ChartRow, CutShape } from '../types.ts';
+import { blocksText, halvesTexts, shapeName } from './chart-words.ts';
 
 const lantern = { name: 'Lantern', copies: 4, mirrored: 0 };
 const boat = { name: 'Paper boat', copies: 2, mirrored: 1 };
@@ -15,4 +16,26 @@ test('what a chart is for: one block, as many of each, or others of each', () =>
   ];
   expect(blocksText(sizes)).toBe('4 of Lantern at 6 × 6 in, 1 of Lantern at 3 × 3 in');
   expect(blocksText(sizes.slice(1), 'Night')).toBe('1 of Lantern at 3 × 3 in, from the fabrics of “Night”');
+});
+
+test('squares are squares, and their halves half-squares, as the trade has it', () => {
+  const row = (shape: CutShape, width: number, height: number): ChartRow => ({
+    cloth: null,
+    shape,
+    width,
+    height,
+    cut: 1,
+    yields: 1,
+    pieces: ['A1'],
+  });
+  const rows = [
+    row('rectangle', 3, 3),
+    row('rectangle', 3, 4),
+    row('half-rectangle', 2.875, 2.875),
+    row('half-rectangle', 3, 2),
+  ];
+  expect(rows.map(shapeName)).toEqual(['square', 'rectangle', 'half-square', 'half-rectangle']);
+  expect(halvesTexts(rows.slice(0, 2))).toEqual([]);
+  expect(halvesTexts(rows.slice(0, 3))).toEqual(['A half-square is a square cut corner to corner.']);
+  expect(halvesTexts(rows)).toHaveLength(2);
 });

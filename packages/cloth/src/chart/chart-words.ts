@@ -1,4 +1,4 @@
-import { formatLength, type LengthUnit } from '@seamwright/geometry';
+import { formatLength, type LengthUnit, SAME_COORDINATE } from '@seamwright/geometry';
 import type { BuyingRules } from '../buying/buying.ts';
 import type { ChartRow, CutRules } from '../types.ts';
 
@@ -59,8 +59,21 @@ export function addedText({ shrinkage, safety }: Pick<BuyingRules, 'shrinkage' |
     : `What is bought has room for ${added.join(' and ')}.`;
 }
 
-/** How half-rectangles are meant (`CutShape`); null where none are cut. */
-export const halvesText = (rows: readonly ChartRow[]): string | null =>
-  rows.some(({ shape }) => shape === 'half-rectangle')
-    ? 'A half-rectangle lies right side up with its first length across, and is cut from bottom left to top right.'
-    : null;
+/** What a row cuts, as the trade calls it: two half-square triangles come from a square. */
+export function shapeName({ shape, width, height }: Pick<ChartRow, 'shape' | 'width' | 'height'>): string {
+  const whole = Math.abs(width - height) <= SAME_COORDINATE ? 'square' : 'rectangle';
+  return shape === 'rectangle' ? whole : `half-${whole}`;
+}
+
+/** How halves are meant (`CutShape`), a sentence for each kind that is cut. */
+export function halvesTexts(rows: readonly ChartRow[]): readonly string[] {
+  const names = new Set(rows.map(shapeName));
+  return [
+    ...(names.has('half-square') ? ['A half-square is a square cut corner to corner.'] : []),
+    ...(names.has('half-rectangle')
+      ? [
+          'A half-rectangle lies right side up with its first length across, and is cut from bottom left to top right.',
+        ]
+      : []),
+  ];
+}

@@ -1,4 +1,4 @@
-import { type ChartRow, type Cloth, counted } from '@seamwright/cloth';
+import { type ChartRow, type Cloth, counted, shapeName } from '@seamwright/cloth';
 import { formatCutSize, type LengthUnit } from '@seamwright/geometry';
 import { moved, polygonMark, QUIET, STROKES, segmentMark, textMark } from '../marks/marks.ts';
 import { textWidth } from '../marks/metrics.ts';
@@ -118,9 +118,11 @@ export function rowParts(
   ];
 }
 
-/** `half-rectangle, 8 triangles`; with the section, in a chart by section. */
-function shapeText({ shape, yields, section }: ChartRow): string {
-  const what = shape === 'rectangle' ? shape : `${shape}, ${counted(yields, 'triangle')}`;
+/** `half-square, 8 triangles`; with the section, in a chart by section. */
+function shapeText(row: ChartRow): string {
+  const { shape, yields, section } = row;
+  const name = shapeName(row);
+  const what = shape === 'rectangle' ? name : `${name}, ${counted(yields, 'triangle')}`;
   return section === undefined ? what : `${what}, section ${section}`;
 }
 

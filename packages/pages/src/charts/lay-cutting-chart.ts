@@ -3,7 +3,7 @@ import {
   type ClothPlan,
   CUTTING_CAUTIONS,
   clothNames,
-  halvesText,
+  halvesTexts,
   layerCautions,
   rulesText,
 } from '@seamwright/cloth';
@@ -75,8 +75,7 @@ export function layCuttingChart(job: CuttingChartJob): Result<PagePlan> {
 }
 
 function headingParts({ cutFor, cut, buying, rows, unit }: CheckedChart, width: number): readonly FlowPart[] {
-  const halves = halvesText(rows);
-  const facts = [rulesText(cut, unit), addedText(buying), ...(halves === null ? [] : [halves])];
+  const facts = [rulesText(cut, unit), addedText(buying), ...halvesTexts(rows)];
   return [
     ...wordParts('Cutting chart', { size: 16, weight: 'semibold' }, { width, gap: 1 }),
     ...wordParts(`To cut for ${cutFor}`, { size: 10.5, weight: 'semibold' }, { width, gap: 2 }),
