@@ -54,7 +54,7 @@ const files: [string, string][] = [
     edited('later.json', (document) => {
       document.format = 'seamwright-pattern/2';
     }),
-    'The pattern was saved by a later version of Seamwright: its format is 2, and this version reads up to 1 (format). Update Seamwright and open it again.',
+    'The pattern was saved by a later version of Seamwright: its format is 2, and this version reads up to 1. Update Seamwright and open it again.',
   ],
   [
     edited('field.json', (document) => {

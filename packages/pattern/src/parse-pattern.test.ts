@@ -170,12 +170,12 @@ describe('pattern files that cannot be used', () => {
     [
       'other JSON',
       '{"name": "x"}',
-      'This is no pattern file of Seamwright (format). Choose a file that Seamwright saved, or an SVG drawing.',
+      'This is no pattern file of Seamwright. Choose a file that Seamwright saved, or an SVG drawing.',
     ],
     [
       'a list',
       '[1]',
-      'This is no pattern file of Seamwright (format). Choose a file that Seamwright saved, or an SVG drawing.',
+      'This is no pattern file of Seamwright. Choose a file that Seamwright saved, or an SVG drawing.',
     ],
     [
       'unsound JSON',
@@ -185,12 +185,12 @@ describe('pattern files that cannot be used', () => {
     [
       'a later version',
       '{"format": "seamwright-pattern/2", "title": 3}',
-      'The pattern was saved by a later version of Seamwright: its format is 2, and this version reads up to 1 (format). Update Seamwright and open it again.',
+      'The pattern was saved by a later version of Seamwright: its format is 2, and this version reads up to 1. Update Seamwright and open it again.',
     ],
     [
       'a version 0',
       '{"format": "seamwright-pattern/0"}',
-      'This is no pattern file of Seamwright (format). Choose a file that Seamwright saved, or an SVG drawing.',
+      'This is no pattern file of Seamwright. Choose a file that Seamwright saved, or an SVG drawing.',
     ],
     [
       'an unknown field',

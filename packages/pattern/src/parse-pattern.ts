@@ -39,14 +39,14 @@ export function parsePattern(text: string): Result<ParsedPattern> {
   if (version === undefined) {
     return fail(
       'This is no pattern file of Seamwright',
-      'format',
+      '',
       'Choose a file that Seamwright saved, or an SVG drawing',
     );
   }
   if (Number(version) > CURRENT_VERSION) {
     return fail(
       `The pattern was saved by a later version of Seamwright: its format is ${version}, and this version reads up to ${CURRENT_VERSION}`,
-      'format',
+      '',
       'Update Seamwright and open it again',
     );
   }
