@@ -41,9 +41,12 @@ test('a fabric that is taken away while patches are cut from it comes back by Un
   expect(before.some((text) => text.includes('Sailcloth'))).toBe(true);
   await page.getByRole('button', { name: 'Change the fabrics…' }).click();
   await page.getByRole('button', { name: 'Remove Sailcloth' }).click();
+  await expect(page.getByRole('button', { name: /^More about/ }).first()).toBeFocused();
   await page.getByRole('button', { name: 'Done', exact: true }).click();
   await expect(
-    page.getByText('Removed the fabric “Sailcloth”. Patches that were cut from it have none now.'),
+    page.getByText(
+      /^Removed the fabric “Sailcloth”\. \d+ patches have none now, \d+ of them in other blocks\.$/,
+    ),
   ).toBeVisible();
   expect(await patches.allInnerTexts()).toEqual(
     before.map((text) => text.replace('Sailcloth', 'no fabric yet')),

@@ -12,6 +12,7 @@ import {
   renameFabric,
 } from './fabrics.ts';
 import { freshPattern } from './fresh.ts';
+import { useNotices } from './notices.ts';
 import { openBlock } from './places.ts';
 import { currentBlock, pattern, useWork } from './work.ts';
 
@@ -66,6 +67,23 @@ test('a fabric that is removed comes off the patches of every block, and undo pu
   undo();
   undo();
   expect(pattern(useWork.getState())).toEqual(painted);
+});
+
+test('who removes a fabric is told how many patches lose it, and of those out of sight', () => {
+  const [sail, lamp, rope] = fabrics();
+  paintPatches(['patch1', 'patch2'], sail!);
+  paintPatches(['patch2'], lamp!);
+  newBlock();
+  const said = () => useNotices.getState().notice?.text;
+  removeFabric(sail!);
+  expect(said()).toBe(`Removed the fabric “${sail!.name}”. 1 patch has none now, in other blocks.`);
+  undo();
+  openBlock(pattern(useWork.getState()).blocks[0]!.id);
+  paintPatches(['patch2'], sail!);
+  removeFabric(sail!);
+  expect(said()).toBe(`Removed the fabric “${sail!.name}”. 2 patches have none now.`);
+  removeFabric(rope!);
+  expect(said()).toBe(`Removed the fabric “${rope!.name}”. No patch was cut from it.`);
 });
 
 test('colours chosen in one go are one step', () => {

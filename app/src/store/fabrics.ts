@@ -64,8 +64,22 @@ export function recolourFabric(id: string, colour: string): void {
 
 /** Takes a fabric out of the pattern, and off the patches of all blocks in all colourways. */
 export function removeFabric({ id, name }: Fabric): void {
-  changePattern(`Remove fabric ${name}`, (before) => withoutFabric(before, id));
-  tellWithUndo(`Removed the fabric “${name}”. Patches that were cut from it have none now.`);
+  const before = useWork.getState();
+  changePattern(`Remove fabric ${name}`, (whole) => withoutFabric(whole, id));
+  tellWithUndo(`Removed the fabric “${name}”. ${bareText(before, useWork.getState())}`);
+}
+
+/** How many patches have no fabric any more, and how many of them are out of sight. */
+function bareText(before: Work, after: Work): string {
+  const open = currentBlock(before).id;
+  const bare = pattern(before).blocks.flatMap((block, i) =>
+    block.patches.filter((record, k) => record !== pattern(after).blocks[i]!.patches[k]).map(() => block.id),
+  );
+  if (bare.length === 0) return 'No patch was cut from it.';
+  const all = bare.length === 1 ? '1 patch has none now' : `${bare.length} patches have none now`;
+  const elsewhere = bare.filter((id) => id !== open).length;
+  if (elsewhere === 0) return `${all}.`;
+  return `${all}, ${elsewhere === bare.length ? '' : `${elsewhere} of them `}in other blocks.`;
 }
 
 export function changeFabric(

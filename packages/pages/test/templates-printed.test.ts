@@ -196,3 +196,25 @@ test.each<[string, Partial<TemplateJob>, RegExp]>([
   const refused = layTemplates(templateJob(house(), more));
   expect(refused.ok ? null : refused.problem.what).toMatch(what);
 });
+
+test('a template says how many are cut by it, and from which fabric', () => {
+  const job = templateJob(house(), { patches: [0, 1], fabrics: ['Brick', null], copies: 12, mirrored: 2 });
+  const words = (more: Partial<TemplateJob>) =>
+    templatesLaid({ ...job, ...more })
+      .sheets.flatMap(({ marks }) => marks)
+      .flatMap((mark) => (mark.kind === 'text' && mark.role === 'caption' ? [mark.content] : []));
+  const all = words({});
+  expect(all.filter((text) => text.includes(': cut'))).toEqual([
+    expect.stringMatching(/^[A-Z]\d: cut 12, and 2 turned over, from Brick$/),
+    expect.stringMatching(/^[A-Z]\d: cut 12, and 2 turned over$/),
+  ]);
+  expect(words({ mirrored: 0, fabrics: [] }).filter((text) => /^[A-Z]\d: cut 12$/.test(text))).toHaveLength(
+    2,
+  );
+  expect(words({ copies: 0 }).some((text) => /: cut 2 turned over, from Brick$/.test(text))).toBe(true);
+  expect(words({ copies: 0, mirrored: 0, fabrics: [] }).some((text) => text.includes('cut'))).toBe(false);
+  // A name that would not end is shortened; one in parts says it on each.
+  expect(words({ fabrics: ['Brick '.repeat(60)] }).some((text) => text.endsWith('…'))).toBe(true);
+  const parts = words({ patches: [0], scale: 3 }).filter((text) => text.includes('cut 12'));
+  expect(parts.length).toBeGreaterThan(1);
+});

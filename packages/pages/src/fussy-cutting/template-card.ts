@@ -14,7 +14,7 @@ import {
   translation,
 } from '@seamwright/geometry';
 import { polygonMark, QUIET, STROKES, textMark } from '../marks/marks.ts';
-import { textWidth } from '../marks/metrics.ts';
+import { shortened, textWidth } from '../marks/metrics.ts';
 import type { Mark } from '../marks/model.ts';
 import { grownArea } from '../packing/least-sheets.ts';
 import { type Packable, type Way, wayOver } from '../packing/placement.ts';
@@ -32,6 +32,9 @@ export interface TemplateCard extends Packable<TemplateWay> {
 
 const NAME = { size: 9, weight: 'semibold' } as const;
 const FACT = { size: 7.5, weight: 'regular' } as const;
+
+/** Points that a heading has at least, however small the template: the name of most fabrics. */
+const HEADING = 144;
 
 /** Points for two lines of words. */
 export const CAPTION = 24;
@@ -88,6 +91,20 @@ export function drawnTemplate(
 export const factsOf = ({ kind, allowance, unit }: CheckedTemplates): string =>
   `${kind}, ${formatLength(allowance, unit)} seam allowance`;
 
+/** `cut 12 from Brick`; of mirrored blocks, `cut 12, and 2 turned over, from Brick`. Null where neither is known. */
+export function cutText(
+  { copies = 0, mirrored = 0, fabrics }: CheckedTemplates,
+  index: number,
+): string | null {
+  const counts = [
+    ...(copies > 0 ? [`${copies}`] : []),
+    ...(mirrored > 0 ? [`${copies > 0 ? 'and ' : ''}${mirrored} turned over`] : []),
+  ];
+  const from = fabrics[index] ? `from ${fabrics[index]}` : '';
+  if (counts.length === 0) return from === '' ? null : `cut ${from}`;
+  return `cut ${counts.join(', ')}${from === '' ? '' : `${mirrored > 0 ? ',' : ''} ${from}`}`;
+}
+
 /** Two lines of words, the base line of the first at the point. */
 export const captionMarks = (
   name: string,
@@ -102,8 +119,18 @@ export const captionMarks = (
 function wayOf(job: CheckedTemplates, index: number, name: string, turn: 0 | 90): TemplateWay {
   const { marks: shape, cuttingLine, width: wide, height: high } = drawnTemplate(job, index, name, turn);
   const facts = factsOf(job);
-  const marks = [...shape, ...captionMarks(name, name, facts, { x: 0, y: high + 10 })];
-  const words = Math.max(textWidth(name, NAME.size, NAME.weight), textWidth(facts, FACT.size, FACT.weight));
+  const cut = cutText(job, index);
+  const heading = shortened(
+    cut === null ? name : `${name}: ${cut}`,
+    NAME.size,
+    NAME.weight,
+    Math.max(wide, HEADING),
+  );
+  const words = Math.max(
+    textWidth(heading, NAME.size, NAME.weight),
+    textWidth(facts, FACT.size, FACT.weight),
+  );
+  const marks = [...shape, ...captionMarks(name, heading, facts, { x: 0, y: high + 10 })];
   const size = { width: Math.max(wide, words), height: high + CAPTION };
   const caption = edgesOf<'page'>([
     { x: 0, y: high },

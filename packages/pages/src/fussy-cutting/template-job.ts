@@ -21,6 +21,12 @@ export interface TemplateJob {
   /** Indices of the patches that have one each; of a whole section, its order. */
   readonly patches: readonly number[];
   readonly kind: TemplateKind;
+  /** By patch index, the name of the fabric that it is cut from; null, or left out, where none is chosen. */
+  readonly fabrics?: readonly (string | null)[];
+  /** How many blocks are sewn as drawn; left out, templates do not say how many are cut by them. */
+  readonly copies?: number;
+  /** How many are sewn as its mirror image beside them; none when left out. */
+  readonly mirrored?: number;
   /** Size that is sewn ÷ size that is drawn; 1 when left out. */
   readonly scale?: number;
   /** Seam allowance, inches; 1/4 in when left out. */
@@ -37,6 +43,7 @@ export interface TemplateJob {
 /** Templates that can be laid out: checked, defaults filled in, names cleaned. */
 export interface CheckedTemplates extends TemplateJob {
   readonly pattern: string;
+  readonly fabrics: readonly (string | null)[];
   readonly scale: number;
   readonly allowance: number;
   readonly unit: LengthUnit;
@@ -67,5 +74,15 @@ export function checkTemplates(job: TemplateJob): Result<CheckedTemplates> {
   if (patches.some((index) => arrangement.patches[index] === undefined))
     return fail('The block has no such patch', 'patches', 'Choose among its patches');
   const title = cleanName(job.title) || 'Untitled block';
-  return ok({ ...job, title, pattern: cleanName(job.pattern ?? ''), unit, scale, allowance, ...room.value });
+  const fabrics = (job.fabrics ?? []).map((name) => (name === null ? null : cleanName(name)));
+  return ok({
+    ...job,
+    title,
+    fabrics,
+    pattern: cleanName(job.pattern ?? ''),
+    unit,
+    scale,
+    allowance,
+    ...room.value,
+  });
 }

@@ -9,7 +9,14 @@ import { cover, type Tile, type TileGrid, tilesOf } from '../tiles/tile-grid.ts'
 import { joinMarks } from '../tiles/tile-joins.ts';
 import { holdsPaper, obstaclesOf } from '../tiles/tile-ways.ts';
 import { cornerIn, placeFact, placeOf, withWholeStrokes } from '../tiles/tiles.ts';
-import { CAPTION, captionMarks, type DrawnTemplate, drawnTemplate, factsOf } from './template-card.ts';
+import {
+  CAPTION,
+  captionMarks,
+  cutText,
+  type DrawnTemplate,
+  drawnTemplate,
+  factsOf,
+} from './template-card.ts';
 import type { CheckedTemplates } from './template-job.ts';
 
 const OVERLAP = USUAL_OVERLAP * POINTS_PER_INCH;
@@ -40,7 +47,10 @@ export function templateTiles(
     return [wide, tall].map((region) => wayIn(drawn, region));
   });
   const best = ways.reduce((least, way) => (way.tiles.length < least.tiles.length ? way : least));
-  return best.tiles.map((tile) => tileMarks(job, name, best, tile));
+  const cut = cutText(job, index);
+  return best.tiles.map((tile) =>
+    tileMarks(cut === null ? factsOf(job) : `${factsOf(job)}; ${cut}`, name, best, tile),
+  );
 }
 
 function wayIn(drawn: DrawnTemplate, region: Box<'page'>): Way {
@@ -53,7 +63,7 @@ function wayIn(drawn: DrawnTemplate, region: Box<'page'>): Way {
   return { drawn, region, captionRoom: CAPTION, grid, tiles };
 }
 
-function tileMarks(job: CheckedTemplates, name: string, way: Way, tile: Tile): readonly Mark[] {
+function tileMarks(facts: string, name: string, way: Way, tile: Tile): readonly Mark[] {
   const { drawn, region, grid, tiles } = way;
   const { columns, rows } = grid;
   const texts = drawn.marks.filter((mark) => mark.kind === 'text');
@@ -74,7 +84,7 @@ function tileMarks(job: CheckedTemplates, name: string, way: Way, tile: Tile): r
   const toSheet = subtract<'page'>(cornerIn(way, tile), { x: tile.window.minX, y: tile.window.minY });
   const top = { x: region.minX, y: region.minY + 8 };
   return [
-    ...captionMarks(name, `${name} ${placeOf(tile)}`, `${factsOf(job)}; ${place}`, top),
+    ...captionMarks(name, `${name} ${placeOf(tile)}`, `${place}; ${facts}`, top),
     ...[...joins, ...drawn.marks.flatMap((mark) => clipped(mark, seen))].map((mark) => moved(mark, toSheet)),
   ];
 }

@@ -21,11 +21,14 @@ export async function saveTemplates(
 ): Promise<void> {
   const { question } = useCutting.getState();
   if (question === null) return;
-  const { title, arrangement, plan, scale } = block;
+  const { title, arrangement, plan, scale, copies, mirrored } = block;
   const { title: whole, unit } = pattern(useWork.getState());
   const { allowance } = question.cut;
+  const names = new Map(question.cloths.map(({ id, name }) => [id, name]));
+  const fabrics = block.fabrics.map((id) => (id === null ? null : (names.get(id) ?? null)));
   const job: TemplateJob = {
     ...{ title, pattern: whole, arrangement, plan, patches, kind, scale, allowance, unit },
+    ...{ fabrics, copies, mirrored },
     ...sheetWanted(),
   };
   const what = patches.length === 1 ? kind : `${kind}s`;

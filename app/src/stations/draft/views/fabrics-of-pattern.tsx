@@ -44,7 +44,7 @@ function Fabrics() {
       ) : (
         <ul className={styles.list} aria-label="Fabrics">
           {fabrics.map((fabric) => (
-            <FabricLine key={fabric.id} fabric={fabric} afterwards={() => adding.current?.focus()} />
+            <FabricLine key={fabric.id} fabric={fabric} adding={adding} />
           ))}
         </ul>
       )}
@@ -55,11 +55,11 @@ function Fabrics() {
 
 interface FabricLineProps {
   readonly fabric: Fabric;
-  /** Where the focus goes when the line is gone. */
-  readonly afterwards: () => void;
+  /** Has the focus when the last line is gone. */
+  readonly adding: RefObject<HTMLInputElement | null>;
 }
 
-function FabricLine({ fabric, afterwards }: FabricLineProps) {
+function FabricLine({ fabric, adding }: FabricLineProps) {
   const { id, name, colour } = fabric;
   const [typed, setTyped] = useState<string | null>(null);
   const [open, setOpen] = useState(false);
@@ -108,9 +108,12 @@ function FabricLine({ fabric, afterwards }: FabricLineProps) {
       <IconButton
         label={`Remove ${name}`}
         icon={Trash2}
-        onClick={() => {
+        onClick={(event) => {
+          const line = event.currentTarget.closest('li')!;
+          const beside = line.nextElementSibling ?? line.previousElementSibling;
           removeFabric(fabric);
-          afterwards();
+          // No field: a telephone would bring up its keyboard. Nor what removes: who presses twice would remove two.
+          (beside?.querySelector('button') ?? adding.current)?.focus();
         }}
       />
       {nameless && (
