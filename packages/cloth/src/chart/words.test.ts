@@ -116,7 +116,7 @@ describe('what is bought', () => {
 
   it('says where fewer may do, and names no sheet that a piece is larger than', () => {
     const fewer = sheet('fat eighth', 2, { provenLeast: false, atLeast: 1 });
-    expect(buyText(plan([fewer]), 'in')).toBe('Buy ⅜ yd (0.4 m) or 2 fat eighths (perhaps 1).');
+    expect(buyText(plan([fewer]), 'in')).toBe('Buy ⅜ yd (0.4 m) or 2 fat eighths (1 might do).');
     expect(buyText(plan([sheet('fat quarter', 0, { tooLarge: [{}] })]), 'in')).toBe('Buy ⅜ yd (0.4 m).');
   });
 });

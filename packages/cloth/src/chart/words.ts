@@ -109,5 +109,5 @@ function scarceText(purchase: Purchase, bought: string, unit: LengthUnit): strin
 function sheetText({ sheet, sheets, atLeast, provenLeast, tooLarge }: SheetPlan): readonly string[] {
   if (tooLarge.length > 0) return [];
   const count = counted(sheets.length, sheet.name);
-  return [provenLeast ? count : `${count} (perhaps ${atLeast})`];
+  return [provenLeast ? count : `${count} (${atLeast} might do)`];
 }
