@@ -268,6 +268,8 @@ test('laying out is cancelled, and asked for after all', async ({ page }) => {
   const panel = (await printing(page).boundingBox())!;
   expect((await bar.boundingBox())!.x).toBeGreaterThanOrEqual(panel.x + 12);
   expect((await bar.boundingBox())!.x).toBeLessThanOrEqual(heading.x);
+  const fieldTop = async () => (await page.getByLabel('Finished width').boundingBox())!.y;
+  const top = await fieldTop();
   // Cancelled in the same moment as other sheets are asked for: these, too, are not laid out.
   await printing(page).getByText('On the sheets').click();
   const upright = page.getByLabel('Keep foundations upright');
@@ -288,6 +290,8 @@ test('laying out is cancelled, and asked for after all', async ({ page }) => {
   await sheets.getByRole('button', { name: 'Lay them out' }).click();
   await expect(printing(page).getByRole('button', { name: 'Save PDF' })).toBeEnabled();
   await expect(page.getByRole('img', { name: /^Page 1/ })).toBeVisible();
+  // But for a line of words the fields are where they were: nobody presses on what has moved away.
+  expect(Math.abs((await fieldTop()) - top)).toBeLessThanOrEqual(24);
 });
 
 test('thousands of sheets are asked about, and nothing is written before', async ({ page }) => {
