@@ -268,6 +268,8 @@ test('laying out is cancelled, and asked for after all', async ({ page }) => {
   const panel = (await printing(page).boundingBox())!;
   expect((await bar.boundingBox())!.x).toBeGreaterThanOrEqual(panel.x + 12);
   expect((await bar.boundingBox())!.x).toBeLessThanOrEqual(heading.x);
+  // However little there is, the station fills the window.
+  expect(panel.y + panel.height).toBe(800);
   const fieldTop = async () => (await page.getByLabel('Finished width').boundingBox())!.y;
   const top = await fieldTop();
   // Cancelled in the same moment as other sheets are asked for: these, too, are not laid out.
