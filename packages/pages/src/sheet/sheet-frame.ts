@@ -126,8 +126,9 @@ const INSET = 10;
 /** What stands in the larger square, and how far down. */
 const SQUARE_WORDS: readonly (readonly [content: string, down: number, look: TextLook])[] = [
   ['Print at 100 %, no scaling', 17, { size: 9, weight: 'semibold' }],
-  ['Measure both squares: if they are', 30, { size: 7.5, ink: QUIET }],
-  ['not true, print the page again.', 39.5, { size: 7.5, ink: QUIET }],
+  ['Measure this square and the one', 30, { size: 7.5, ink: QUIET }],
+  ['inside it. If they are not true,', 39.5, { size: 7.5, ink: QUIET }],
+  ['print the page again.', 49, { size: 7.5, ink: QUIET }],
 ];
 
 /** The two squares with the lengths of their sides. */
