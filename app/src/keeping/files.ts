@@ -18,15 +18,19 @@ export async function openFiles(files: readonly File[]): Promise<void> {
  * shelf), an SVG drawing becomes a block of it, a picture lies under the open block's drawing. Anything else gives one
  * sentence and changes nothing.
  */
-export const openFile = (file: File, blockId = openBlockId()): Promise<void> =>
-  looking(file, async (isPicture) => {
+export function openFile(file: File): Promise<void> {
+  const blockId = openBlockId();
+  return looking(file, async (isPicture) => {
     if (isPicture) await layUnder(file, blockId);
     else if (!tooLarge(file, LARGEST_FILE)) await openText(file.name, await file.text(), isNamedSvg(file));
   });
+}
 
 /** Lays a picture under the open block's drawing; an SVG drawing, too, as a picture and not as lines. */
-export const openPicture = (file: File, blockId = openBlockId()): Promise<void> =>
-  looking(file, () => layUnder(file, blockId));
+export function openPicture(file: File): Promise<void> {
+  const blockId = openBlockId();
+  return looking(file, () => layUnder(file, blockId));
+}
 
 /** The block that a file is for. Another may be open by the time that it has been read. */
 const openBlockId = (): string => currentBlock(useWork.getState()).id;

@@ -112,7 +112,8 @@ export function startCuttingOut(): () => void {
 
 function noteDue(): void {
   const work = useWork.getState();
-  const isDue = questionOf(work) === null || unplanned(work) !== undefined || waiting() !== null;
+  const question = questionOf(work);
+  const isDue = question === null || unplanned(work) !== undefined || !isAnswered(question);
   if (useCutting.getState().isDue !== isDue) useCutting.setState({ isDue });
 }
 
@@ -138,9 +139,12 @@ async function answerNext({ ask }: Computing<CutOutWorker>): Promise<boolean> {
 /** The question that has no answer yet; null when there is none, or nothing to cut. */
 function waiting(): CuttingQuestion | null {
   const question = questionOf(useWork.getState());
+  return question === null || isAnswered(question) ? null : question;
+}
+
+function isAnswered(question: CuttingQuestion): boolean {
   const { question: known, problem } = useCutting.getState();
-  const isAnswered = known !== null && problem !== FAILED;
-  return question === null || (isAnswered && same(question, known)) ? null : question;
+  return known !== null && problem !== FAILED && same(question, known);
 }
 
 /** The blocks that are cut for, or would be if they could be sewn. */
