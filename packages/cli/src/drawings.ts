@@ -124,7 +124,8 @@ function workedOut(
 }
 
 /** Capitals do not matter: names are typed by hand. */
-const isCalled = (wanted: string, name: string): boolean => wanted.toLowerCase() === name.toLowerCase();
+export const isCalled = (wanted: string, name: string): boolean =>
+  wanted.toLowerCase() === name.toLowerCase();
 
 const noSuchBlock = (wanted: string, names: readonly string[]) =>
   fail(`There is no block "${wanted}"`, '', `Choose one of: ${names.join(', ')}`);

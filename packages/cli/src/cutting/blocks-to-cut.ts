@@ -3,6 +3,7 @@ import { boundingBox, ok, type Result } from '@seamwright/geometry';
 import { readSize } from '@seamwright/pages';
 import { badCall } from '../complaint.ts';
 import type { Drawings, Drawn } from '../drawings.ts';
+import { colourwayFor } from './cloths.ts';
 import type { CuttingOrder } from './order.ts';
 
 /** A block, and how many of it are sewn: one at least. */
@@ -38,12 +39,11 @@ export function blocksToCut(drawings: Drawings, order: CuttingOrder): Result<Blo
 
 /** What is cut for: `8 of Lantern`; at which size where it is not that of the drawing, in which colourway where there are several. */
 export function cutForText({ blocks, unit, colourways }: BlocksToCut, order: CuttingOrder): string {
-  const { width, colourway: wanted } = order;
+  const { width, colourway } = order;
   const counted = blocks.map(({ name, copies, mirrored, arrangement }) => {
     if (width === undefined) return { name, copies, mirrored };
     const { minX, minY, maxX, maxY } = boundingBox(arrangement.outline);
     return { name, copies, mirrored, size: readSize(width, ((maxY - minY) * width) / (maxX - minX), unit) };
   });
-  const colourway = colourways.find(({ name }) => name.toLowerCase() === wanted?.toLowerCase());
-  return blocksText(counted, (colourway ?? colourways[0])?.name);
+  return blocksText(counted, colourwayFor(colourways, colourway)?.name);
 }

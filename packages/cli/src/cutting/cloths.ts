@@ -1,8 +1,8 @@
 import type { PatchRecord } from '@seamwright/arrangement';
 import { asCloth, type Cloth } from '@seamwright/cloth';
 import { fail, ok, type Result } from '@seamwright/geometry';
-import { fabricIn } from '@seamwright/pattern';
-import type { Drawings } from '../drawings.ts';
+import { type Colourway, fabricIn } from '@seamwright/pattern';
+import { type Drawings, isCalled } from '../drawings.ts';
 
 export interface Dressed {
   readonly cloths: readonly Cloth[];
@@ -18,13 +18,20 @@ interface Dressing {
   readonly usableWidth: number;
 }
 
+/** The colourway of that name, the first where none is asked for; undefined where there is no such one. */
+export const colourwayFor = (
+  colourways: readonly Colourway[],
+  wanted: string | undefined,
+): Colourway | undefined =>
+  wanted === undefined ? colourways[0] : colourways.find(({ name }) => isCalled(wanted, name));
+
 /** The pattern's fabrics as they are cut, and which patch is cut from which in the colourway that is asked for. */
 export function clothsOf(
   { fabrics, colourways }: Drawings,
   { colourway: wanted, usableWidth }: Dressing,
 ): Result<Dressed> {
-  const index = colourways.findIndex(({ name }) => name.toLowerCase() === wanted?.toLowerCase());
-  if (wanted !== undefined && index < 0)
+  const colourway = colourwayFor(colourways, wanted);
+  if (wanted !== undefined && colourway === undefined)
     return fail(
       `There is no colourway "${wanted}"`,
       '',
@@ -33,7 +40,7 @@ export function clothsOf(
         : `Choose one of: ${colourways.map(({ name }) => name).join(', ')}`,
     );
   // The first one is what the patches say themselves.
-  const key = index > 0 ? colourways[index]!.id : null;
+  const key = colourway === undefined || colourway === colourways[0] ? null : colourway.id;
   return ok({
     cloths: fabrics.map((fabric) => asCloth(fabric, usableWidth)),
     fabricOf: (record) => (record === undefined ? undefined : fabricIn(record, key)) ?? null,
