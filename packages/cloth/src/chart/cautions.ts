@@ -1,4 +1,5 @@
 import type { ChartRow } from '../types.ts';
+import { shapeName } from './words.ts';
 
 /** What is said wherever cutting is told, and where it comes from. */
 export interface Caution {
@@ -31,7 +32,7 @@ export const CUTTING_CAUTIONS: readonly Caution[] = [
  * geometry. Nothing where no such triangles are cut.
  */
 export const layerCautions = (rows: readonly ChartRow[]): readonly Caution[] =>
-  rows.some(({ shape, width, height }) => shape === 'half-rectangle' && width !== height)
+  rows.some((row) => shapeName(row) === 'half-rectangle')
     ? [
         {
           text: 'Cut half-rectangles apart with every layer right side up: folded fabric would give half of them mirrored.',

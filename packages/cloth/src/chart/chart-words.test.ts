@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import type { ChartRow, CutShape } from '../types.ts';
-import { blocksText, halvesTexts, shapeName } from './chart-words.ts';
+import { blocksText, halvesTexts } from './chart-words.ts';
+import { shapeName } from './words.ts';
 
 const lantern = { name: 'Lantern', copies: 4, mirrored: 0 };
 const boat = { name: 'Paper boat', copies: 2, mirrored: 1 };

@@ -1,6 +1,7 @@
-import { formatLength, type LengthUnit, SAME_COORDINATE } from '@seamwright/geometry';
+import { formatLength, type LengthUnit } from '@seamwright/geometry';
 import type { BuyingRules } from '../buying/buying.ts';
 import type { ChartRow, CutRules } from '../types.ts';
+import { shapeName } from './words.ts';
 
 /** What is said of a whole chart. */
 
@@ -57,12 +58,6 @@ export function addedText({ shrinkage, safety }: Pick<BuyingRules, 'shrinkage' |
   return added.length === 0
     ? 'Nothing is added for the wash or for slips.'
     : `What is bought has room for ${added.join(' and ')}.`;
-}
-
-/** What a row cuts, as the trade calls it: two half-square triangles come from a square. */
-export function shapeName({ shape, width, height }: Pick<ChartRow, 'shape' | 'width' | 'height'>): string {
-  const whole = Math.abs(width - height) <= SAME_COORDINATE ? 'square' : 'rectangle';
-  return shape === 'rectangle' ? whole : `half-${whole}`;
 }
 
 /** How halves are meant (`CutShape`), a sentence for each kind that is cut. */

@@ -1,6 +1,7 @@
 import { formatCutSize, type LengthUnit } from '@seamwright/geometry';
 import type { PieceCut } from '../types.ts';
 import { turnedOver } from './chart.ts';
+import { shapeName } from './words.ts';
 
 /** What is written of a piece beside its patch. */
 export interface PieceNote {
@@ -22,7 +23,7 @@ export function pieceNote(piece: PieceCut, isMirrored: boolean, unit: LengthUnit
   return {
     words: `half of ${size}`,
     meaning:
-      width === height
+      shapeName({ shape: piece.shape, width, height }) === 'half-square'
         ? 'half of a square: cut it corner to corner'
         : 'half of a rectangle: lay it right side up, the first side across, and cut from bottom left to top right',
   };

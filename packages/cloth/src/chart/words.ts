@@ -15,17 +15,21 @@ import { batchSteps } from './batch.ts';
 
 /** Plans as a maker reads them. Lengths are written in the unit that is asked for; fabric is bought in yards or metres. */
 
+/** What a row cuts, as the trade calls it: two half-square triangles come from a square. */
+export function shapeName({ shape, width, height }: Pick<ChartRow, 'shape' | 'width' | 'height'>): string {
+  const whole = Math.abs(width - height) <= SAME_COORDINATE ? 'square' : 'rectangle';
+  return shape === 'rectangle' ? whole : `half-${whole}`;
+}
+
 /**
  * How a half-rectangle's whole is laid and cut (`CutShape` has the convention); nothing for rectangles. Of squares, both
  * ways give the same halves.
  */
-export function halvedText(
-  { shape, width, height, cut, yields }: Omit<ChartRow, 'cloth' | 'pieces'>,
-  unit: LengthUnit,
-): string | null {
+export function halvedText(row: Omit<ChartRow, 'cloth' | 'pieces'>, unit: LengthUnit): string | null {
+  const { shape, width, cut, yields } = row;
   if (shape === 'rectangle') return null;
   const how =
-    width === height
+    shapeName(row) === 'half-square'
       ? 'halved corner to corner'
       : `right side up, ${formatCutLength(width, unit)} across: halved from bottom left to top right`;
   return yields < 2 * cut ? `${how}; one half is left over` : how;

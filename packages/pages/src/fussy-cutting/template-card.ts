@@ -96,13 +96,11 @@ export function cutText(
   { copies = 0, mirrored = 0, fabrics }: CheckedTemplates,
   index: number,
 ): string | null {
-  const counts = [
-    ...(copies > 0 ? [`${copies}`] : []),
-    ...(mirrored > 0 ? [`${copies > 0 ? 'and ' : ''}${mirrored} turned over`] : []),
-  ];
-  const from = fabrics[index] ? `from ${fabrics[index]}` : '';
-  if (counts.length === 0) return from === '' ? null : `cut ${from}`;
-  return `cut ${counts.join(', ')}${from === '' ? '' : `${mirrored > 0 ? ',' : ''} ${from}`}`;
+  const from = fabrics[index] ? ` from ${fabrics[index]}` : '';
+  if (copies + mirrored === 0) return from === '' ? null : `cut${from}`;
+  if (mirrored === 0) return `cut ${copies}${from}`;
+  const many = copies === 0 ? mirrored : `${copies}, and ${mirrored}`;
+  return `cut ${many} turned over${from === '' ? '' : `,${from}`}`;
 }
 
 /** Two lines of words, the base line of the first at the point. */
