@@ -89,16 +89,22 @@ test.describe('the shelf of starting points', () => {
   });
 });
 
+/** Opens the demo's list of blocks and takes the first row by its grip, with the mouse; where it would be put in the third's place. */
+async function takeFirstRow(page: Page): Promise<{ x: number; y: number }> {
+  await open(page, '?demo');
+  await blockMenu(page).click();
+  const rows = blocks(page).getByRole('listitem');
+  const grip = rows.nth(0).locator('svg').last();
+  const [from, to] = [(await grip.boundingBox())!, (await rows.nth(2).boundingBox())!];
+  await page.mouse.move(from.x + from.width / 2, from.y + from.height / 2);
+  await page.mouse.down();
+  return { x: from.x, y: to.y + to.height / 2 };
+}
+
 test.describe('the blocks of a pattern', () => {
   test('are put in another order by dragging and by keys', async ({ page }) => {
-    await open(page, '?demo');
-    await blockMenu(page).click();
-    const rows = blocks(page).getByRole('listitem');
-    const grip = rows.nth(0).locator('svg').last();
-    const [from, to] = [(await grip.boundingBox())!, (await rows.nth(2).boundingBox())!];
-    await page.mouse.move(from.x + from.width / 2, from.y + from.height / 2);
-    await page.mouse.down();
-    await page.mouse.move(from.x, to.y + to.height / 2, { steps: 5 });
+    const third = await takeFirstRow(page);
+    await page.mouse.move(third.x, third.y, { steps: 5 });
     await page.mouse.up();
     await expect
       .poll(async () => (await names(page)).slice(0, 3))
@@ -118,13 +124,7 @@ test.describe('the blocks of a pattern', () => {
   });
 
   test('a row comes where it is let go, though the page has not shown it there yet', async ({ page }) => {
-    await open(page, '?demo');
-    await blockMenu(page).click();
-    const rows = blocks(page).getByRole('listitem');
-    const grip = rows.nth(0).locator('svg').last();
-    const [from, to] = [(await grip.boundingBox())!, (await rows.nth(2).boundingBox())!];
-    await page.mouse.move(from.x + from.width / 2, from.y + from.height / 2);
-    await page.mouse.down();
+    const third = await takeFirstRow(page);
     // A page that is busy hears of the move and of the release together.
     const heard = page.evaluate(
       () =>
@@ -136,7 +136,7 @@ test.describe('the blocks of a pattern', () => {
           }),
         ),
     );
-    await Promise.all([heard, page.mouse.move(from.x, to.y + to.height / 2), page.mouse.up()]);
+    await Promise.all([heard, page.mouse.move(third.x, third.y), page.mouse.up()]);
     await expect
       .poll(async () => (await names(page)).slice(0, 3))
       .toEqual(['Lantern', 'Lighthouse', 'Paper boat']);

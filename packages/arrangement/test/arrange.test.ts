@@ -127,6 +127,9 @@ describe('many lines through one point', () => {
   }
 });
 
+/** A square in the middle of the block. */
+const ISLAND = [line(2, 2, 4, 2), line(4, 2, 4, 4), line(4, 4, 2, 4), line(2, 4, 2, 2)];
+
 describe('splits that do not meet as they should', () => {
   it('repeated: counts once, said once', () => {
     const block = arranged(SQUARE, [line(3, 0, 3, 6), line(3, 6, 3, 0)]);
@@ -259,34 +262,21 @@ describe('splits that do not meet as they should', () => {
   });
 
   it('an island: an error, the patch round it has a hole', () => {
-    const block = arranged(SQUARE, [line(2, 2, 4, 2), line(4, 2, 4, 4), line(4, 4, 2, 4), line(2, 4, 2, 2)]);
+    const block = arranged(SQUARE, ISLAND);
     expect(areas(block)).toEqual([4, 32]);
     expect(kinds(block)).toEqual(['island']);
     expect(block.patches.find(({ area }) => area === 32)!.holes).toHaveLength(1);
   });
 
   it('an island on a single line is still an island', () => {
-    const block = arranged(SQUARE, [
-      line(2, 2, 4, 2),
-      line(4, 2, 4, 4),
-      line(4, 4, 2, 4),
-      line(2, 4, 2, 2),
-      line(0, 3, 2, 3),
-    ]);
+    const block = arranged(SQUARE, [...ISLAND, line(0, 3, 2, 3)]);
     expect(areas(block)).toEqual([4, 32]);
     expect(kinds(block)).toEqual(['island']);
     // One line was drawn, and it is as it was: two are asked for, which the next one is.
     expect(plainWords(block.findings[0]!.message)).toContain(
       'Draw at least two lines from it, each to the edge or to another line.',
     );
-    const cut = arranged(SQUARE, [
-      line(2, 2, 4, 2),
-      line(4, 2, 4, 4),
-      line(4, 4, 2, 4),
-      line(2, 4, 2, 2),
-      line(0, 3, 2, 3),
-      line(4, 3, 6, 3),
-    ]);
+    const cut = arranged(SQUARE, [...ISLAND, line(0, 3, 2, 3), line(4, 3, 6, 3)]);
     expect(areas(cut)).toEqual([4, 16, 16]);
     expect(kinds(cut)).not.toContain('island');
   });
